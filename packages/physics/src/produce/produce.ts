@@ -1,0 +1,53 @@
+import type { EatingEffect, EthyleneInjuryConstants, TemperatureTable } from "./parts.js";
+
+/**
+ * One kind of produce as plain numbers: what the relations need, taken from its catalogue record by `produceFromCommodity`.
+ * Units are in the names or beside them; nothing here is looked up again during a simulation.
+ */
+export interface Produce {
+  readonly id: string;
+  /** Respiration [mg CO2/(kg h)] against temperature [°C]; middle of the published range at each temperature. */
+  readonly respiration: TemperatureTable;
+  /** Temperature [°C] at which `storageLifeDays` was published, and that life's geometric middle [d]. */
+  readonly storageTemperature: number;
+  readonly storageLifeDays: number;
+  /** Standard deviation of ln(life) from the published range (low and high taken as 10 % and 90 %). */
+  readonly lifeSpread: number;
+  readonly freezingPoint: number;
+  /** Ethylene production [µL/(kg h)] against temperature, unripe and ripe (equal where the kind does not ripen). */
+  readonly ethyleneUnripe: TemperatureTable;
+  readonly ethyleneRipe: TemperatureTable;
+  /** Share of life (at the reference concentration) lost per tenfold ethylene. */
+  readonly ethyleneSlope: number;
+  readonly ethyleneInjuries: readonly EthyleneInjuryConstants[];
+  /** Transpiration coefficient [kg/(kg s Pa)], bare, and with leaves left on. */
+  readonly transpiration: number;
+  readonly transpirationWithTops: number;
+  /** Loss of initial mass [fraction] at which it is no longer good. */
+  readonly maximumLoss: number;
+  readonly chilling?: {
+    readonly threshold: number;
+    readonly thresholdWhenRipe: number;
+    /** Temperature [°C] and days at which injury was published; more than one may be given. */
+    readonly injury: TemperatureTable;
+  };
+  readonly ripening?: {
+    readonly daysAt20: number;
+    readonly minimum: number;
+    readonly maximum: number;
+    readonly ripeLifeDays: number;
+    readonly ripeLifeTemperature: number;
+    /** Share of the time to ripen (at the reference concentration) saved per tenfold ethylene. */
+    readonly ethyleneSlope: number;
+    readonly arrives: number;
+  };
+  /** Decay hazard class as a factor, and whether soft. */
+  readonly decayFactor: number;
+  readonly soft: boolean;
+  /** Days to sprout [d] against temperature; empty when the kind does not sprout. */
+  readonly sprouting: TemperatureTable;
+  readonly greensInLightDays?: number;
+  readonly eatingEffects: readonly EatingEffect[];
+  readonly cutLifeDaysAt5: number;
+  readonly timeTemperatureControl: boolean;
+}

@@ -1,0 +1,37 @@
+import type { Lot } from "../problem/lot.js";
+
+/** One thing found in what was typed: a lot, with how sure each part of it is. */
+export interface UnderstoodLot {
+  readonly kind: "lot";
+  /** The words it came from, and where they stand in the text (UTF-16 offsets). */
+  readonly typed: string;
+  readonly from: number;
+  readonly to: number;
+  readonly lot: Omit<Lot, "id">;
+  /** 0…1: how sure the kind and the amount are. Below `askBelow` a question is asked and the lot still stands. */
+  readonly sure: { readonly commodity: number; readonly amount: number };
+  /** What was taken for granted, by name, so that it can be shown and corrected. */
+  readonly assumed: readonly Assumption[];
+  readonly questions: readonly Question[];
+}
+
+/** Words that could not be understood. Never dropped: they come back as a question. */
+export interface NotUnderstood {
+  readonly kind: "question";
+  readonly typed: string;
+  readonly from: number;
+  readonly to: number;
+  readonly questions: readonly Question[];
+}
+
+export type Assumption = "usual amount" | "usual size" | "usual ripeness" | "whole" | "spelling" | "cut, because half of one" | "rounded amount";
+
+export type Question =
+  | { readonly ask: "which commodity"; readonly word: string; readonly candidates: readonly string[] }
+  | { readonly ask: "how much"; readonly reason: "no amount" | "zero" | "negative" | "too large" | "unknown unit" | "contradictory"; readonly word: string }
+  | { readonly ask: "what is this"; readonly word: string }
+  | { readonly ask: "too many lots"; readonly word: string };
+
+export interface Reading {
+  readonly items: readonly (UnderstoodLot | NotUnderstood)[];
+}

@@ -1,0 +1,7 @@
+export * from "./brand.js";
+export * from "./calendarDate.js";
+export * from "./mass.js";
+export * from "./normal.js";
+export * from "./seededRandom.js";
+export * from "./temperature.js";
+export * from "./volume.js";

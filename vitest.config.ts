@@ -1,0 +1,16 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const room = (name: string) => fileURLToPath(new URL(`./packages/${name}/src/index.ts`, import.meta.url));
+
+export default defineConfig({
+  resolve: {
+    alias: Object.fromEntries(
+      ["quantities", "catalogue", "physics", "planner", "handout"].map((name) => [`@keepwright/${name}`, room(name)]),
+    ),
+  },
+  test: {
+    include: ["packages/*/test/**/*.test.ts", "apps/*/test/**/*.test.ts", "scripts/test/**/*.test.ts", "examples/**/*.test.ts"],
+    testTimeout: 120_000,
+  },
+});
