@@ -11,7 +11,9 @@ function epochDay(date: CalendarDate): number {
   const parts = pattern.exec(date);
   const time = parts ? Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])) : Number.NaN;
   if (Number.isNaN(time) || new Date(time).toISOString().slice(0, 10) !== date) {
-    throw new RangeError(`“${date}” is not a day of the calendar. Write it as year-month-day, for example 2026-06-13.`);
+    throw new RangeError(
+      `“${date}” is not a day of the calendar. Write it as year-month-day, for example 2026-06-13.`,
+    );
   }
   return time / millisecondsPerDay;
 }
@@ -32,4 +34,5 @@ export const daysBetween = (earlier: CalendarDate, later: CalendarDate): number 
   epochDay(later) - epochDay(earlier);
 
 /** Day of the week: 0 Sunday … 6 Saturday. */
-export const dayOfWeek = (date: CalendarDate): number => new Date(epochDay(date) * millisecondsPerDay).getUTCDay();
+export const dayOfWeek = (date: CalendarDate): number =>
+  new Date(epochDay(date) * millisecondsPerDay).getUTCDay();

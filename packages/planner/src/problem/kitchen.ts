@@ -1,7 +1,12 @@
 import { z } from "zod";
 
 export const placeKinds = [
-  "refrigerator shelf", "refrigerator door", "crisper drawer", "counter", "cool dark cupboard", "cellar",
+  "refrigerator shelf",
+  "refrigerator door",
+  "crisper drawer",
+  "counter",
+  "cool dark cupboard",
+  "cellar",
 ] as const;
 export type PlaceKind = (typeof placeKinds)[number];
 
@@ -23,7 +28,16 @@ export const placeSchema = z.strictObject({
   /** Refrigerator (by id) whose air it shares; absent for places in the room. */
   refrigerator: identifier.optional(),
   /** Air exchange with what surrounds it [volumes of the place an hour]; for a drawer with a vent, at each setting. Absent: shares the air. */
-  airChangesPerHour: z.union([z.number().positive().max(1000), z.strictObject({ open: z.number().positive(), half: z.number().positive(), closed: z.number().positive() })]).optional(),
+  airChangesPerHour: z
+    .union([
+      z.number().positive().max(1000),
+      z.strictObject({
+        open: z.number().positive(),
+        half: z.number().positive(),
+        closed: z.number().positive(),
+      }),
+    ])
+    .optional(),
   /** A humidity vent that can be set. Present only where airChangesPerHour has three settings. */
   vent: z.union([z.literal("choose"), z.enum(ventSettings)]).optional(),
   lit: z.boolean(),
@@ -38,7 +52,10 @@ export const refrigeratorSchema = z.strictObject({
   /** Air exchanged with the room by door openings and leaks [volumes an hour]. */
   airChangesPerHour: z.number().positive().max(20),
   /** Cold surface that dries the air. */
-  coil: z.strictObject({ temperature: z.number().min(-40).max(10), airChangesPerHour: z.number().min(0).max(200) }),
+  coil: z.strictObject({
+    temperature: z.number().min(-40).max(10),
+    airChangesPerHour: z.number().min(0).max(200),
+  }),
 });
 export type Refrigerator = z.infer<typeof refrigeratorSchema>;
 
@@ -55,7 +72,18 @@ export const kitchenSchema = z.strictObject({
   refrigerators: z.array(refrigeratorSchema).max(4),
   places: z.array(placeSchema).min(1).max(15),
   /** Wraps at hand, besides none. */
-  wraps: z.array(z.enum(["paper bag", "perforated bag", "closed film bag", "damp towel", "beeswax cloth", "foil", "lidded box", "glass of water"])),
+  wraps: z.array(
+    z.enum([
+      "paper bag",
+      "perforated bag",
+      "closed film bag",
+      "damp towel",
+      "beeswax cloth",
+      "foil",
+      "lidded box",
+      "glass of water",
+    ]),
+  ),
 });
 export type Kitchen = z.infer<typeof kitchenSchema>;
 

@@ -5,7 +5,12 @@ export const ripenessWords = ["unripe", "turning", "ripe", "very ripe"] as const
 export type RipenessWord = (typeof ripenessWords)[number];
 
 /** Ripeness 0…2 for each word. Inferred: the middle of the stage each word names on the model's scale. */
-export const ripenessOfWord: Record<RipenessWord, number> = { unripe: 0, turning: 0.5, ripe: 1, "very ripe": 1.5 };
+export const ripenessOfWord: Record<RipenessWord, number> = {
+  unripe: 0,
+  turning: 0.5,
+  ripe: 1,
+  "very ripe": 1.5,
+};
 
 /** An amount of one commodity in one state, as it came home. */
 export const lotSchema = z.strictObject({

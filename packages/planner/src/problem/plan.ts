@@ -4,9 +4,22 @@ import { placeKinds, ventSettings } from "./kitchen.js";
 
 const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const grams = z.strictObject({ value: z.number(), unit: z.literal("g") });
-const days = z.strictObject({ early: z.number(), middle: z.number(), late: z.number(), unit: z.literal("d") });
+const days = z.strictObject({
+  early: z.number(),
+  middle: z.number(),
+  late: z.number(),
+  unit: z.literal("d"),
+});
 export const wrapIds = [
-  "none", "paper bag", "perforated bag", "closed film bag", "damp towel", "beeswax cloth", "foil", "lidded box", "glass of water",
+  "none",
+  "paper bag",
+  "perforated bag",
+  "closed film bag",
+  "damp towel",
+  "beeswax cloth",
+  "foil",
+  "lidded box",
+  "glass of water",
 ] as const;
 
 /** A part of a lot in one place, one wrap, for a time. `to` is absent for the last stay. */
@@ -42,7 +55,9 @@ export const plannedLotSchema = z.strictObject({
   endedBy: z.enum(endings),
   /** First day it is ready to eat (0 = first day); null when it will not get there. */
   readyOnDay: z.number().nullable(),
-  eatOn: z.array(z.strictObject({ date, day: z.number().int(), portions: z.number().int(), grams: z.number() })),
+  eatOn: z.array(
+    z.strictObject({ date, day: z.number().int(), portions: z.number().int(), grams: z.number() }),
+  ),
   /** Portions left at the end of the planned days. */
   leftPortions: z.number().int(),
   /** Edible grams expected to be past their best before they are eaten. */
@@ -70,7 +85,11 @@ export const planSchema = z.strictObject({
   from: date,
   days: z.number().int(),
   kitchen: z.string(),
-  household: z.strictObject({ people: z.number(), portionsPerPersonPerDay: z.number(), daysAway: z.array(z.number()) }),
+  household: z.strictObject({
+    people: z.number(),
+    portionsPerPersonPerDay: z.number(),
+    daysAway: z.array(z.number()),
+  }),
   vents: z.array(z.strictObject({ place: z.string(), setting: z.enum(ventSettings) })),
   places: z.array(
     z.strictObject({

@@ -1,0 +1,120 @@
+import type { Evidence } from "@keepwright/catalogue";
+
+/** One figure of an ordinary kitchen with its unit and where it comes from. */
+export interface KitchenFigure extends Evidence {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+}
+
+const inferred = (value: number, low: number, high: number, unit: string, place: string): KitchenFigure => ({
+  value,
+  low,
+  high,
+  unit,
+  source: "keepwright-inference",
+  place,
+  kind: "inferred",
+  fromMemory: false,
+});
+const practice = (value: number, low: number, high: number, unit: string, place: string): KitchenFigure => ({
+  value,
+  low,
+  high,
+  unit,
+  source: "common-practice",
+  place,
+  kind: "common practice",
+  fromMemory: false,
+});
+
+/**
+ * Figures of ordinary kitchens. No measured humidity, air exchange or door-opening figures for home refrigerators were
+ * found, so those are inferred, say from what, and carry wide ranges.
+ */
+export const kitchenFigures = {
+  refrigeratorTemperature: {
+    value: 4.4,
+    low: -0.6,
+    high: 10.4,
+    unit: "°C",
+    source: "evans-2014",
+    place: "mean, lowest and highest refrigerator mean of 112 UK households",
+    kind: "measured",
+    fromMemory: false,
+  },
+  refrigeratorSpread: inferred(
+    1.5,
+    1,
+    2.5,
+    "K",
+    "range within one refrigerator at least 4.5 K in James & Evans 1992; taken as three standard deviations",
+  ),
+  doorWarmer: inferred(
+    2,
+    1,
+    4,
+    "K",
+    "top shelf above 5 °C 58 % of the time against 26 % at the bottom in Evans et al. 2014; a door is opened to the room and taken to be no colder than the top",
+  ),
+  refrigeratorLitres: practice(200, 120, 320, "L", "air volume of a household refrigerator, partly filled"),
+  refrigeratorAirChanges: inferred(
+    0.4,
+    0.15,
+    1,
+    "volumes/h",
+    "about 20 door openings a day, each changing about half the air, and no other leak",
+  ),
+  coilTemperature: inferred(
+    -8,
+    -20,
+    -3,
+    "°C",
+    "surface of a frost-free coil averaged over its cycle; no measurement found",
+  ),
+  coilAirChanges: inferred(
+    2,
+    0.5,
+    8,
+    "volumes/h",
+    "chosen so that an empty refrigerator at 4 °C in a room of 20 °C and 50 % settles near 50 % relative humidity, as is commonly told; no measurement found",
+  ),
+  drawerOpenAirChanges: inferred(
+    8,
+    2,
+    20,
+    "volumes/h",
+    "vent of about 10 cm² with slow moving air; no measurement found",
+  ),
+  drawerHalfAirChanges: inferred(2, 0.7, 6, "volumes/h", "geometric middle of open and closed, rounded up"),
+  drawerClosedAirChanges: inferred(
+    0.4,
+    0.1,
+    1.5,
+    "volumes/h",
+    "leak around a loose drawer front; no measurement found",
+  ),
+  cupboardAirChanges: inferred(
+    0.5,
+    0.1,
+    2,
+    "volumes/h",
+    "closed doors without a seal, like a room with closed windows",
+  ),
+  roomTemperature: practice(20, 17, 24, "°C", "heated room"),
+  roomHumidity: practice(50, 30, 65, "%", "heated room"),
+  roomSpread: practice(2, 1, 4, "K", "day and night, and weather"),
+  roomEthylene: {
+    value: 0.02,
+    low: 0.005,
+    high: 0.035,
+    unit: "µL/L",
+    source: "wills-2000",
+    place: "abstract: supermarket areas 0.017–0.035 µL/L, taken for a kitchen",
+    kind: "inferred",
+    fromMemory: false,
+  },
+  cupboardCooler: practice(3, 0, 6, "K", "cupboard on an outside wall, away from the stove"),
+  cellarTemperature: practice(11, 8, 14, "°C", "unheated cellar"),
+} satisfies Record<string, KitchenFigure>;
