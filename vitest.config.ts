@@ -6,11 +6,19 @@ const room = (name: string) => fileURLToPath(new URL(`./packages/${name}/src/ind
 export default defineConfig({
   resolve: {
     alias: Object.fromEntries(
-      ["quantities", "catalogue", "physics", "planner", "handout"].map((name) => [`@keepwright/${name}`, room(name)]),
+      ["quantities", "catalogue", "physics", "planner", "handout"].map((name) => [
+        `@keepwright/${name}`,
+        room(name),
+      ]),
     ),
   },
   test: {
-    include: ["packages/*/test/**/*.test.ts", "apps/*/test/**/*.test.ts", "scripts/test/**/*.test.ts", "examples/**/*.test.ts"],
+    include: [
+      "packages/*/test/**/*.test.ts",
+      "apps/*/test/**/*.test.ts",
+      "scripts/test/**/*.test.ts",
+      "examples/**/*.test.ts",
+    ],
     testTimeout: 120_000,
   },
 });

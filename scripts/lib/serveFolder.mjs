@@ -1,0 +1,68 @@
+import { createReadStream, statSync } from "node:fs";
+import { createServer } from "node:http";
+import { extname, join, normalize, sep } from "node:path";
+
+const types = {
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".json": "application/json",
+  ".svg": "image/svg+xml",
+  ".png": "image/png",
+  ".woff2": "font/woff2",
+  ".wasm": "application/wasm",
+  ".webmanifest": "application/manifest+json",
+};
+
+/** Nothing but the page's own files may be loaded, and nothing may be sent anywhere. */
+const headers = {
+  "Content-Security-Policy":
+    "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self'; " +
+    "connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+  "X-Content-Type-Options": "nosniff",
+  "Referrer-Policy": "no-referrer",
+};
+
+function fileFor(folder, url) {
+  let path;
+  try {
+    path = normalize(join(folder, decodeURIComponent(new URL(url, "http://localhost").pathname)));
+  } catch {
+    return undefined;
+  }
+  if (path !== folder && !path.startsWith(folder + sep)) return undefined;
+  const found = [path, join(path, "index.html")].find((each) =>
+    statSync(each, { throwIfNoEntry: false })?.isFile(),
+  );
+  return found;
+}
+
+function answer(folder, request, response) {
+  const file = fileFor(folder, request.url ?? "/");
+  if (!file || !["GET", "HEAD"].includes(request.method ?? "")) {
+    response.writeHead(file ? 405 : 404, { ...headers, "Content-Type": "text/plain; charset=utf-8" });
+    response.end(file ? "Only reading is possible here.\n" : "There is nothing at this address.\n");
+    return;
+  }
+  response.writeHead(200, { ...headers, "Content-Type": types[extname(file)] ?? "application/octet-stream" });
+  if (request.method === "HEAD") response.end();
+  else createReadStream(file).pipe(response);
+}
+
+function listen(server, port, lastPort) {
+  return new Promise((resolve, reject) => {
+    server.once("error", (error) => {
+      if (error.code === "EADDRINUSE" && port < lastPort) resolve(listen(server, port + 1, lastPort));
+      else reject(error);
+    });
+    server.listen(port, "127.0.0.1", () => resolve(server.address().port));
+  });
+}
+
+/** Serves a folder on this machine only; takes the next port while one is in use. Port 0 asks for any free one. */
+export async function serveFolder(folder, { firstPort = 4780 } = {}) {
+  const base = normalize(folder).replace(/[\\/]$/, "");
+  const server = createServer((request, response) => answer(base, request, response));
+  const port = await listen(server, firstPort, firstPort === 0 ? 0 : firstPort + 50);
+  return { address: `http://127.0.0.1:${port}/`, close: () => server.close(), server };
+}

@@ -1,0 +1,37 @@
+// `npm test`, `npm run check` and .ci/run are this one command: install what is missing, then every check there is.
+import { ensureChromium } from "./lib/chromium.mjs";
+import { closingLine } from "./lib/closingLine.mjs";
+import { ensureInstalled } from "./lib/install.mjs";
+import { mustRun, run, toolPath } from "./lib/run.mjs";
+
+ensureInstalled();
+const chromium = ensureChromium();
+const node = process.execPath;
+const vitest = (config, report) => [
+  toolPath("vitest/vitest.mjs"),
+  "run",
+  "--config",
+  config,
+  "--reporter=default",
+  "--reporter=json",
+  `--outputFile.json=${report}`,
+];
+
+mustRun("Building", node, ["scripts/build.mjs"]);
+mustRun("Format and lint", node, [toolPath("@biomejs/biome/bin/biome"), "check", "."]);
+const reports = ["test-artefacts/unit.json"];
+let code = run(node, vitest("vitest.config.ts", reports[0]));
+code ||= run(node, ["scripts/write-accuracy.mjs", "--check"]);
+if (chromium) {
+  reports.push("test-artefacts/journeys.json");
+  code ||= run(node, vitest("apps/web/vitest.journeys.config.ts", reports[1]), {
+    env: { ...process.env, KEEPWRIGHT_CHROMIUM: chromium },
+  });
+} else {
+  console.log(
+    "\nNOT RUN: the browser journeys in apps/web/journeys. No Chromium was found and it could not be installed here.\n" +
+      "Install Chromium or set KEEPWRIGHT_CHROMIUM to a browser's path, then run npm test again.",
+  );
+}
+console.log(closingLine(reports));
+process.exit(code);
