@@ -16,7 +16,11 @@ const evidence = {
 export const evidenceSchema = z.strictObject(evidence);
 export type Evidence = z.infer<typeof evidenceSchema>;
 
-const ordered = (range: { low?: number | undefined; high?: number | undefined; value?: number | undefined }) =>
+const ordered = (range: {
+  low?: number | undefined;
+  high?: number | undefined;
+  value?: number | undefined;
+}) =>
   (range.low ?? range.value ?? -Infinity) <= (range.value ?? range.high ?? Infinity) &&
   (range.value ?? range.low ?? -Infinity) <= (range.high ?? range.value ?? Infinity);
 const orderMessage = "the low end is above the high end; write low ≤ value ≤ high";
@@ -24,7 +28,13 @@ const orderMessage = "the low end is above the high end; write low ≤ value ≤
 /** One figure with its unit, optional range, evidence and rival figures from other sources. */
 const figure = <Unit extends string>(unit: Unit, least = -Infinity, most = Infinity) => {
   const number = z.number().min(least).max(most);
-  const shape = { value: number, low: number.optional(), high: number.optional(), unit: z.literal(unit), ...evidence };
+  const shape = {
+    value: number,
+    low: number.optional(),
+    high: number.optional(),
+    unit: z.literal(unit),
+    ...evidence,
+  };
   const single = z.strictObject(shape).refine(ordered, orderMessage);
   return z.strictObject({ ...shape, rivals: z.array(single).optional() }).refine(ordered, orderMessage);
 };
@@ -61,20 +71,61 @@ const names = z.strictObject({
 });
 
 export const organs = [
-  "fruit", "berry", "citrus", "melon", "fruit vegetable", "leaf", "head", "stem", "flower", "root", "tuber", "bulb", "seed", "fungus", "herb",
+  "fruit",
+  "berry",
+  "citrus",
+  "melon",
+  "fruit vegetable",
+  "leaf",
+  "head",
+  "stem",
+  "flower",
+  "root",
+  "tuber",
+  "bulb",
+  "seed",
+  "fungus",
+  "herb",
 ] as const;
 
 /** Names of things to do before putting away; their words are made in `handout`. */
 export const preparations = [
-  "keep dry and unwashed", "twist off leaves", "trim stem ends", "remove bands and bruised leaves", "dry well",
-  "keep husk on", "keep in the dark", "cure first", "sort out damaged pieces", "wrap crown", "keep on the vine",
-  "wash just before use", "leave whole", "break up bunch", "remove from sealed bag",
+  "keep dry and unwashed",
+  "twist off leaves",
+  "trim stem ends",
+  "remove bands and bruised leaves",
+  "dry well",
+  "keep husk on",
+  "keep in the dark",
+  "cure first",
+  "sort out damaged pieces",
+  "wrap crown",
+  "keep on the vine",
+  "wash just before use",
+  "leave whole",
+  "break up bunch",
+  "remove from sealed bag",
 ] as const;
 
 export const eatingEffects = [
-  "flavour loss", "sweetening", "blackening", "hard core", "mealiness", "starchiness", "toughening", "skin browning",
+  "flavour loss",
+  "sweetening",
+  "blackening",
+  "hard core",
+  "mealiness",
+  "starchiness",
+  "toughening",
+  "skin browning",
 ] as const;
-export const ethyleneInjuries = ["bitterness", "russet spotting", "yellowing", "sprouting", "toughening", "leaf drop", "browning"] as const;
+export const ethyleneInjuries = [
+  "bitterness",
+  "russet spotting",
+  "yellowing",
+  "sprouting",
+  "toughening",
+  "leaf drop",
+  "browning",
+] as const;
 
 const production = z
   .strictObject({
@@ -126,7 +177,13 @@ const household = z.strictObject({
   /** Household units: "each", "each small", "bunch", "head", "bag", "stalk", "clove", "pint", "cup", "ear", "hand" … */
   units: z
     .array(
-      z.strictObject({ name: z.string().min(1), grams: z.number().positive(), low: z.number().optional(), high: z.number().optional(), ...evidence }),
+      z.strictObject({
+        name: z.string().min(1),
+        grams: z.number().positive(),
+        low: z.number().optional(),
+        high: z.number().optional(),
+        ...evidence,
+      }),
     )
     .min(1),
   /** Unit meant when a bare count is typed ("3 avocados"), and when a bare name is typed ("cilantro"). */
@@ -211,7 +268,15 @@ export const sourceSchema = z.strictObject({
   id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
   citation: z.string().min(5),
   /** What standing it has: a paper, a handbook, a page seen second hand, common practice, our own inference. */
-  standing: z.enum(["paper", "handbook", "public authority", "secondary page", "common practice", "inference", "definition"]),
+  standing: z.enum([
+    "paper",
+    "handbook",
+    "public authority",
+    "secondary page",
+    "common practice",
+    "inference",
+    "definition",
+  ]),
   note: z.string().optional(),
 });
 export type Source = z.infer<typeof sourceSchema>;
@@ -219,7 +284,15 @@ export type Source = z.infer<typeof sourceSchema>;
 /** A wrap as a small box of air around the lot, in series with the place: equivalent air exchange for one kilogram. */
 export const wrapSchema = z.strictObject({
   id: z.enum([
-    "none", "paper bag", "perforated bag", "closed film bag", "damp towel", "beeswax cloth", "foil", "lidded box", "glass of water",
+    "none",
+    "paper bag",
+    "perforated bag",
+    "closed film bag",
+    "damp towel",
+    "beeswax cloth",
+    "foil",
+    "lidded box",
+    "glass of water",
   ]),
   /** Litres of outside air an hour that would carry as much vapour as passes through the wrap around 1 kg of produce. */
   vapourExchange: figure("L/h for 1 kg", 0, 100_000),

@@ -1,0 +1,41 @@
+import type { Catalogue, RawCatalogue } from "./catalogue.js";
+import * as data from "./data.generated.js";
+import type { NameGroup } from "./groups.js";
+import type { Commodity, OdourPair, SafetyLimit, Source, Wrap } from "./schema.js";
+
+/** The catalogue that comes with the program, as raw data. */
+export const bundledData: RawCatalogue = data;
+
+/** Fills in what the schema lets a record leave out. */
+const completed = (commodity: Commodity): Commodity => ({
+  ...commodity,
+  names: {
+    en: { ...commodity.names.en, also: commodity.names.en.also ?? [] },
+    es: { ...commodity.names.es, also: commodity.names.es.also ?? [] },
+  },
+  ethylene: { ...commodity.ethylene, injuries: commodity.ethylene.injuries ?? [] },
+  sprouting: commodity.sprouting ?? [],
+  eatingEffects: commodity.eatingEffects ?? [],
+  preparation: commodity.preparation ?? [],
+});
+
+const byId = <Item extends { id: string }>(items: readonly Item[]) =>
+  new Map(items.map((item) => [item.id as Item["id"], item]));
+
+let bundled: Catalogue | undefined;
+
+/**
+ * The catalogue that comes with the program. It is trusted here, not checked again, so that opening it costs nothing:
+ * test/bundled.test.ts shows that `loadCatalogue` accepts it and gives the very same records.
+ */
+export function catalogue(): Catalogue {
+  bundled ??= {
+    commodities: byId((data.commodities as Commodity[]).map(completed)),
+    sources: byId(data.sources as Source[]),
+    groups: data.groups as NameGroup[],
+    wraps: byId(data.wraps as Wrap[]),
+    odours: data.odours as OdourPair[],
+    safety: byId(data.safety as SafetyLimit[]),
+  };
+  return bundled;
+}

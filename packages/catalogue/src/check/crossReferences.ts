@@ -1,0 +1,128 @@
+import type { Catalogue } from "../catalogue.js";
+import { folded } from "../find/fold.js";
+import { namesOf } from "../find/names.js";
+import type { Commodity } from "../schema.js";
+import { sourceUses } from "./evidence.js";
+
+/** Share by which a respiration rate may fall from one temperature to the next before it is taken for a slip of the pen. */
+const respirationNoise = 0.1;
+
+function checkSources(catalogue: Catalogue): string[] {
+  const records: [string, unknown][] = [
+    ...[...catalogue.commodities].map(([id, value]): [string, unknown] => [id, value]),
+    ...[...catalogue.wraps].map(([id, value]): [string, unknown] => [`wrap "${id}"`, value]),
+    ...[...catalogue.safety].map(([id, value]): [string, unknown] => [`safety limit "${id}"`, value]),
+    ...catalogue.odours.map((pair): [string, unknown] => [`odour ${pair.giver} to ${pair.taker}`, pair]),
+  ];
+  return records.flatMap(([name, record]) =>
+    sourceUses(record)
+      .filter((use) => !catalogue.sources.has(use.source))
+      .map(
+        (use) =>
+          `${name}: ${use.path} names the source "${use.source}"; use the id of a source in data/sources, or add it there.`,
+      ),
+  );
+}
+
+function checkRespiration(id: string, commodity: Commodity): string[] {
+  return commodity.respiration.slice(1).flatMap((entry, index) => {
+    const before = commodity.respiration[index]!;
+    if (entry.temperature <= before.temperature) {
+      return [
+        `${id}: respiration.${index + 1}.temperature is ${entry.temperature}; write the table in ascending temperature, each once.`,
+      ];
+    }
+    const fall = 1 - (entry.low + entry.high) / (before.low + before.high);
+    return fall > respirationNoise
+      ? [
+          `${id}: respiration.${index + 1} falls from ${before.low}–${before.high} to ${entry.low}–${entry.high}; check the figures, rates rise with temperature.`,
+        ]
+      : [];
+  });
+}
+
+function checkUnits(id: string, { household }: Commodity): string[] {
+  const names = household.units.map((unit) => unit.name);
+  const known = new Set(names);
+  const missing = (["countUnit", "bareUnit"] as const)
+    .filter((field) => !known.has(household[field]))
+    .map(
+      (field) =>
+        `${id}: household.${field} is "${household[field]}"; write one of ${names.map((name) => `"${name}"`).join(", ")}.`,
+    );
+  const twice = names
+    .filter((name, index) => names.indexOf(name) !== index)
+    .map((name) => `${id}: household.units has "${name}" twice; keep one.`);
+  return [...missing, ...twice];
+}
+
+function checkRipening(id: string, commodity: Commodity): string[] {
+  if (commodity.climacteric === (commodity.ripening !== undefined)) return [];
+  return commodity.climacteric
+    ? [`${id}: climacteric is true and ripening is missing; add ripening, or say climacteric false.`]
+    : [
+        `${id}: climacteric is false and ripening is given; leave it out, only climacteric kinds ripen after harvest.`,
+      ];
+}
+
+/** Two kinds may share a name only when a group says so. */
+function checkNames(catalogue: Catalogue): string[] {
+  const owners = new Map<string, string>();
+  const declared = new Map(catalogue.groups.map((group) => [folded(group.word), new Set(group.kinds)]));
+  const problems: string[] = [];
+  for (const commodity of catalogue.commodities.values()) {
+    for (const name of new Set(namesOf(commodity).map(folded))) {
+      const owner = owners.get(name);
+      const group = declared.get(name);
+      if (owner !== undefined && !(group?.has(owner) && group.has(commodity.id))) {
+        problems.push(
+          `${commodity.id}: names has "${name}", which ${owner} has too; drop it from one, or declare the group in data/groups.json.`,
+        );
+      }
+      owners.set(name, commodity.id);
+    }
+  }
+  return problems;
+}
+
+function checkReferences(catalogue: Catalogue): string[] {
+  const known = (id: string) => catalogue.commodities.has(id);
+  const inOdours = catalogue.odours.flatMap((pair) =>
+    [pair.giver, pair.taker]
+      .filter((id) => !known(id))
+      .map(
+        (id) =>
+          `odour ${pair.giver} to ${pair.taker}: there is no kind "${id}"; use the id of a commodity file.`,
+      ),
+  );
+  const inGroups = catalogue.groups.flatMap((group) =>
+    group.kinds
+      .filter((id) => !known(id))
+      .map((id) => `group "${group.word}": there is no kind "${id}"; use the id of a commodity file.`),
+  );
+  return [...inOdours, ...inGroups];
+}
+
+/** What one record cannot show alone: sources that resolve, tables in order, names that are not shared by accident. */
+export const checkCrossReferences = (catalogue: Catalogue): string[] => [
+  ...checkSources(catalogue),
+  ...[...catalogue.commodities].flatMap(([id, commodity]) => [
+    ...checkRespiration(id, commodity),
+    ...checkUnits(id, commodity),
+    ...checkRipening(id, commodity),
+  ]),
+  ...checkNames(catalogue),
+  ...checkReferences(catalogue),
+];
+
+/** Sources that nothing in the catalogue names. */
+export function unusedSources(catalogue: Catalogue): string[] {
+  const everything = [
+    ...catalogue.commodities.values(),
+    ...catalogue.wraps.values(),
+    ...catalogue.safety.values(),
+    ...catalogue.odours,
+  ];
+  const used = new Set(everything.flatMap((record) => sourceUses(record).map((use) => use.source)));
+  return [...catalogue.sources.keys()].filter((id) => !used.has(id));
+}

@@ -1,0 +1,103 @@
+import { slips, slipsForgiven } from "./distance.js";
+import { stem, wordsOf } from "./fold.js";
+import type { IndexedName, NameIndex } from "./nameIndex.js";
+
+/** How a name was recognised. */
+export type MatchedBy =
+  | "exact"
+  | "word order"
+  | "several kinds"
+  | "part of a name"
+  | "name and more"
+  | "spelling";
+
+export interface Match {
+  readonly name: IndexedName;
+  readonly score: number;
+  readonly by: MatchedBy;
+}
+
+/**
+ * Scores are our own scale of how likely the person meant this kind: 1 is certain. They only rank and divide
+ * "take it" (at or above `confident`) from "ask"; nothing is computed from them.
+ */
+const scores = {
+  exact: 1,
+  wordOrder: 0.97,
+  severalKinds: 0.6,
+  partOfName: 0.72,
+  nameLast: 0.86,
+  nameElsewhere: 0.6,
+  spelling: 0.95,
+};
+/** At or above this score one candidate may be taken without asking. */
+export const confident = 0.75;
+
+const shared = (name: IndexedName, score: number, by: MatchedBy): Match =>
+  name.kinds.length > 1
+    ? { name, score: Math.min(score, scores.severalKinds), by: "several kinds" }
+    : { name, score, by };
+
+/** Names that are the query itself, in any order, singular or plural. */
+export function sameWords(index: NameIndex, query: string, key: string): Match[] {
+  const exact = index.byFolded.get(query);
+  if (exact) return [shared(exact, scores.exact, "exact")];
+  return (index.byKey.get(key) ?? []).map((name) => shared(name, scores.wordOrder, "word order"));
+}
+
+const includesAll = (all: readonly string[], some: readonly string[]) =>
+  some.every((word) => all.includes(word));
+
+/** Names of which the query is a part ("lettuce"), and names that are a part of the query ("organic gala apples"). */
+export function partWords(index: NameIndex, query: string): Match[] {
+  const queryStems = wordsOf(query).map(stem);
+  return index.names.flatMap((name) => {
+    const nameStems = wordsOf(name.folded).map(stem);
+    if (nameStems.length > queryStems.length && includesAll(nameStems, queryStems)) {
+      return [shared(name, scores.partOfName, "part of a name")];
+    }
+    if (nameStems.length < queryStems.length && includesAll(queryStems, nameStems)) {
+      const last = queryStems.slice(-nameStems.length).join(" ") === nameStems.join(" ");
+      const share = nameStems.length / queryStems.length;
+      return [
+        shared(name, (last ? scores.nameLast : scores.nameElsewhere) - 0.1 * (1 - share), "name and more"),
+      ];
+    }
+    return [];
+  });
+}
+
+/** Slips between the words of two texts, each word against its best partner; Infinity when a word has none. */
+function slipsByWord(queryWords: readonly string[], nameWords: readonly string[]): number {
+  if (queryWords.length !== nameWords.length) return Infinity;
+  const left = [...nameWords];
+  let total = 0;
+  for (const word of queryWords) {
+    const most = slipsForgiven(word.length);
+    const counts = left.map((other) => slips(word, other, most));
+    const best = Math.min(...counts);
+    if (best > most) return Infinity;
+    total += best;
+    left.splice(counts.indexOf(best), 1);
+  }
+  return total;
+}
+
+/** Names within a few slips of the query, and how many. */
+export function misspelt(index: NameIndex, query: string): Match[] {
+  const queryWords = wordsOf(query);
+  const run = queryWords.join("");
+  const most = slipsForgiven(run.length);
+  return index.names.flatMap((name) => {
+    const nameWords = name.folded.split(" ");
+    const nameRun = nameWords.join("");
+    const asRun = nameRun === run ? 0.5 : slips(run, nameRun, most);
+    const count = Math.min(asRun > most ? Infinity : asRun, slipsByWord(queryWords, nameWords));
+    if (count === Infinity) return [];
+    const firstLetterKept = run[0] === nameRun[0] || run[1] === nameRun[0];
+    const letters = Math.max(run.length, nameRun.length);
+    return [
+      shared(name, scores.spelling - (0.6 * count) / letters - (firstLetterKept ? 0 : 0.15), "spelling"),
+    ];
+  });
+}

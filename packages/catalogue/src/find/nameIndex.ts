@@ -1,0 +1,65 @@
+import type { Catalogue } from "../catalogue.js";
+import { folded, stemKey, wordsOf } from "./fold.js";
+import { namesOf } from "./names.js";
+
+/** One name of one or several kinds, ready to be compared. */
+export interface IndexedName {
+  readonly name: string;
+  readonly folded: string;
+  readonly key: string;
+  readonly kinds: readonly string[];
+}
+
+/** Names of a catalogue by their folded form and by their stems. */
+export interface NameIndex {
+  readonly names: readonly IndexedName[];
+  readonly byFolded: ReadonlyMap<string, IndexedName>;
+  readonly byKey: ReadonlyMap<string, readonly IndexedName[]>;
+  /** Most words in any name. */
+  readonly longestName: number;
+}
+
+function collectNames(catalogue: Catalogue): IndexedName[] {
+  const byFolded = new Map<string, { name: string; kinds: Set<string> }>();
+  const add = (name: string, kinds: readonly string[]) => {
+    const key = folded(name);
+    if (key === "") return;
+    const entry = byFolded.get(key) ?? { name, kinds: new Set<string>() };
+    for (const kind of kinds) entry.kinds.add(kind);
+    byFolded.set(key, entry);
+  };
+  for (const group of catalogue.groups)
+    add(
+      group.word,
+      group.kinds.filter((kind) => catalogue.commodities.has(kind)),
+    );
+  for (const commodity of catalogue.commodities.values()) {
+    for (const name of namesOf(commodity)) add(name, [commodity.id]);
+  }
+  return [...byFolded]
+    .filter(([, { kinds }]) => kinds.size > 0)
+    .map(([key, { name, kinds }]) => ({ name, folded: key, key: stemKey(name), kinds: [...kinds] }));
+}
+
+function build(catalogue: Catalogue): NameIndex {
+  const names = collectNames(catalogue);
+  const byKey = new Map<string, IndexedName[]>();
+  for (const name of names) byKey.set(name.key, [...(byKey.get(name.key) ?? []), name]);
+  return {
+    names,
+    byFolded: new Map(names.map((name) => [name.folded, name])),
+    byKey,
+    longestName: Math.max(1, ...names.map((name) => wordsOf(name.name).length)),
+  };
+}
+
+const built = new WeakMap<Catalogue, NameIndex>();
+
+/** The index of a catalogue's names, built once for each catalogue. */
+export function nameIndex(catalogue: Catalogue): NameIndex {
+  const known = built.get(catalogue);
+  if (known) return known;
+  const fresh = build(catalogue);
+  built.set(catalogue, fresh);
+  return fresh;
+}

@@ -1,0 +1,11 @@
+import { z } from "zod";
+
+/**
+ * A word that names several kinds ("greens", "squash"), or names one kind in a way its record does not.
+ * Two records may carry the same name only when a group declares that name for both.
+ */
+export const nameGroupSchema = z.strictObject({
+  word: z.string().min(1),
+  kinds: z.array(z.string().min(1)).min(1),
+});
+export type NameGroup = z.infer<typeof nameGroupSchema>;

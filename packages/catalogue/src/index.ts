@@ -1,0 +1,10 @@
+export * from "./bundled.js";
+export * from "./catalogue.js";
+export { unusedSources } from "./check/crossReferences.js";
+export { CatalogueError } from "./check/problems.js";
+export * from "./find/fold.js";
+export { namesOf } from "./find/names.js";
+export * from "./find.js";
+export * from "./groups.js";
+export * from "./load.js";
+export * from "./schema.js";
