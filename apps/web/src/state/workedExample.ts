@@ -1,0 +1,13 @@
+import haul from "../../../../examples/market-saturday/haul.txt?raw";
+import type { PlannerState } from "./plannerState.js";
+
+/** The example opened on a first visit: an invented Saturday at the market for a flat of four. */
+export const workedExample: PlannerState = {
+  version: 1,
+  text: haul,
+  corrections: {},
+  kitchen: "ordinary",
+  people: 4,
+  days: 10,
+  units: "metric",
+};

@@ -1,0 +1,7 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  root: fileURLToPath(new URL("../..", import.meta.url)),
+  test: { include: ["apps/web/journeys/**/*.test.ts"], testTimeout: 180_000, hookTimeout: 180_000, fileParallelism: false },
+});
