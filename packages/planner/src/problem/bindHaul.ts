@@ -1,0 +1,76 @@
+import type { Catalogue, Commodity } from "@keepwright/catalogue";
+import { type LotForm, type Produce, produceFromCommodity } from "@keepwright/physics";
+import type { Haul, Lot } from "./lot.js";
+import { ripenessOfWord } from "./lot.js";
+
+/** A lot with its kind's constants, as the simulation and the schedule need it. */
+export interface BoundLot {
+  readonly index: number;
+  readonly lot: Lot;
+  readonly commodity: Commodity;
+  readonly produce: Produce;
+  readonly grams: number;
+  /** Whole number of portions it is eaten in, at least one, and their size [g]. */
+  readonly portions: number;
+  readonly gramsPerPortion: number;
+  /** Smallest number of portions that may lie apart from the rest: a piece is not cut to split a lot. */
+  readonly splitUnit: number;
+  readonly form: LotForm;
+  /** Ripeness on arrival, 0…2. */
+  readonly ripeness: number;
+  /** Share of its storage life spent on arrival. */
+  readonly spent: number;
+  /** Room it takes bare [L]. */
+  readonly litres: number;
+}
+
+/** Largest share of the storage life taken as spent on arrival: what has come home is not yet past its best. */
+const mostSpent = 0.9;
+
+/** The ripeness of a kind that does not ripen: ready to eat as it is. */
+const readyRipeness = 1;
+
+function ripenessOnArrival(lot: Lot, produce: Produce): number {
+  if (!produce.ripening) return readyRipeness;
+  if (typeof lot.ripeness === "number") return lot.ripeness;
+  if (lot.ripeness !== undefined) return ripenessOfWord[lot.ripeness];
+  return lot.form === "cut" ? Math.max(readyRipeness, produce.ripening.arrives) : produce.ripening.arrives;
+}
+
+/**
+ * Portions of a lot. Pieces at least as large as a portion hold a whole number of portions each, so that a split falls
+ * between pieces; smaller pieces are shared out by weight.
+ */
+function portioning(grams: number, portion: number, pieces: number | undefined) {
+  if (pieces !== undefined && grams / pieces >= portion) {
+    const perPiece = Math.max(1, Math.round(grams / pieces / portion));
+    return { portions: perPiece * pieces, splitUnit: perPiece };
+  }
+  return { portions: Math.max(1, Math.round(grams / portion)), splitUnit: 1 };
+}
+
+function bindLot(lot: Lot, index: number, catalogue: Catalogue): BoundLot {
+  const commodity = catalogue.commodities.get(lot.commodity)!;
+  const produce = produceFromCommodity(commodity);
+  const { portions, splitUnit } = portioning(lot.grams, commodity.household.portion.value, lot.pieces);
+  return {
+    index,
+    lot,
+    commodity,
+    produce,
+    grams: lot.grams,
+    portions,
+    gramsPerPortion: lot.grams / portions,
+    splitUnit: lot.form === "cut" ? 1 : splitUnit,
+    form: { cut: lot.form === "cut", tops: lot.tops, wet: lot.washed },
+    ripeness: ripenessOnArrival(lot, produce),
+    // Extra days count as days at the recommended storage conditions: nothing else is known about them.
+    spent: Math.min(mostSpent, lot.extraDays / produce.storageLifeDays),
+    // A bulk density in kg/m³ is the same number in g/L.
+    litres: lot.grams / commodity.household.bulkDensity.value,
+  };
+}
+
+/** Gives every lot of a checked haul its constants. */
+export const bindHaul = (haul: Haul, catalogue: Catalogue): BoundLot[] =>
+  haul.lots.map((lot, index) => bindLot(lot, index, catalogue));

@@ -1,0 +1,97 @@
+import { addArc, emptyNetwork, type FlowNetwork, flowOn, sendFlow } from "./minimumCostFlow.js";
+
+/** A part waiting to be eaten: its portions, and what eating one of them costs on each day. */
+export interface PartToEat {
+  /** Parts of one lot share a group, and its daily limit. */
+  readonly group: number;
+  readonly portions: number;
+  /** Cost of one portion eaten on each day, at least 0; Infinity on days it may not be eaten. */
+  readonly costs: ArrayLike<number>;
+  /** Cost of one portion left over after the last day, finite and at least 0. */
+  readonly costLeft: number;
+  /** Seasonings take no place at the table. */
+  readonly takesPlace: boolean;
+  /** Most portions of the whole group on one day. */
+  readonly dailyLimit: number;
+}
+
+/** The cheapest eating days: portions of each part on each day, and left over. */
+export interface EatingDays {
+  readonly eaten: readonly (readonly number[])[];
+  readonly left: readonly number[];
+  readonly cost: number;
+  /** What one more portion at the table would save on each day (0 where there is room): the day's dual price. */
+  readonly dayPrices: readonly number[];
+}
+
+interface Built {
+  readonly network: FlowNetwork;
+  readonly sink: number;
+  /** Node of each day at the table. */
+  readonly firstDay: number;
+  /** Arc of each part to each day (−1 where it may not be eaten), and to being left over. */
+  readonly arcs: readonly (readonly number[])[];
+  readonly leftArcs: readonly number[];
+}
+
+function groupSizes(parts: readonly PartToEat[]): Map<number, number> {
+  const sizes = new Map<number, number>();
+  for (const part of parts) sizes.set(part.group, (sizes.get(part.group) ?? 0) + 1);
+  return sizes;
+}
+
+/**
+ * Nodes: one a part; the days at the table; for every split lot one a day, through which its parts share the daily limit;
+ * the sink. A lot in one part needs no such node: its arc carries the limit.
+ */
+function build(parts: readonly PartToEat[], places: readonly number[]): Built {
+  const days = places.length;
+  const split = [...groupSizes(parts)].filter(([, size]) => size > 1).map(([group]) => group);
+  const firstDay = parts.length;
+  const firstGroupDay = firstDay + days;
+  const sink = firstGroupDay + split.length * days;
+  const network = emptyNetwork(sink + 1);
+  for (let day = 0; day < days; day++) addArc(network, firstDay + day, sink, places[day]!, 0);
+  const target = (part: PartToEat, day: number): number => (part.takesPlace ? firstDay + day : sink);
+  for (const [position, group] of split.entries()) {
+    const any = parts.find((part) => part.group === group)!;
+    for (let day = 0; day < days; day++) {
+      addArc(network, firstGroupDay + position * days + day, target(any, day), any.dailyLimit, 0);
+    }
+  }
+  const arcs = parts.map((part, node) => {
+    const position = split.indexOf(part.group);
+    return Array.from({ length: days }, (_, day) => {
+      const cost = part.costs[day]!;
+      if (!Number.isFinite(cost)) return -1;
+      const head = position < 0 ? target(part, day) : firstGroupDay + position * days + day;
+      return addArc(network, node, head, part.dailyLimit, cost);
+    });
+  });
+  const leftArcs = parts.map((part, node) => addArc(network, node, sink, part.portions, part.costLeft));
+  return { network, sink, firstDay, arcs, leftArcs };
+}
+
+/**
+ * Which portions are eaten on which day, solved exactly as a minimum-cost flow.
+ *
+ * @param parts what there is to eat
+ * @param places portions that can be eaten on each day (0 on days away), seasonings not counted
+ */
+export function eatingDays(parts: readonly PartToEat[], places: readonly number[]): EatingDays {
+  const { network, sink, firstDay, arcs, leftArcs } = build(parts, places);
+  parts.forEach((part, node) => sendFlow(network, node, sink, part.portions));
+  const eaten = arcs.map((row) => row.map((arc) => (arc < 0 ? 0 : flowOn(network, arc))));
+  const left = leftArcs.map((arc) => flowOn(network, arc));
+  let cost = 0;
+  parts.forEach((part, index) => {
+    cost += left[index]! * part.costLeft;
+    eaten[index]!.forEach((portions, day) => {
+      if (portions > 0) cost += portions * part.costs[day]!;
+    });
+  });
+  const dayPrices = places.map((_, day) =>
+    Math.max(0, network.potentials[sink]! - network.potentials[firstDay + day]!),
+  );
+  return { eaten, left, cost, dayPrices };
+}
