@@ -1,5 +1,5 @@
 import { slips, slipsForgiven } from "./distance.js";
-import { stem, wordsOf } from "./fold.js";
+import { stem, stemKey, wordsOf } from "./fold.js";
 import type { IndexedName, NameIndex } from "./nameIndex.js";
 
 /** How a name was recognised. */
@@ -26,7 +26,7 @@ const scores = {
   wordOrder: 0.97,
   severalKinds: 0.6,
   partOfName: 0.72,
-  nameLast: 0.86,
+  nameLast: 0.8,
   nameElsewhere: 0.6,
   spelling: 0.95,
 };
@@ -60,7 +60,7 @@ export function partWords(index: NameIndex, query: string): Match[] {
       const last = queryStems.slice(-nameStems.length).join(" ") === nameStems.join(" ");
       const share = nameStems.length / queryStems.length;
       return [
-        shared(name, (last ? scores.nameLast : scores.nameElsewhere) - 0.1 * (1 - share), "name and more"),
+        shared(name, (last ? scores.nameLast : scores.nameElsewhere) - 0.05 * (1 - share), "name and more"),
       ];
     }
     return [];
@@ -87,12 +87,15 @@ function slipsByWord(queryWords: readonly string[], nameWords: readonly string[]
 export function misspelt(index: NameIndex, query: string): Match[] {
   const queryWords = wordsOf(query);
   const run = queryWords.join("");
+  const queryStem = stemKey(query).replaceAll(" ", "");
   const most = slipsForgiven(run.length);
   return index.names.flatMap((name) => {
     const nameWords = name.folded.split(" ");
     const nameRun = nameWords.join("");
     const asRun = nameRun === run ? 0.5 : slips(run, nameRun, most);
-    const count = Math.min(asRun > most ? Infinity : asRun, slipsByWord(queryWords, nameWords));
+    const asStems = slips(queryStem, name.key.replaceAll(" ", ""), most);
+    const nearest = Math.min(asRun, asStems);
+    const count = Math.min(nearest > most ? Infinity : nearest, slipsByWord(queryWords, nameWords));
     if (count === Infinity) return [];
     const firstLetterKept = run[0] === nameRun[0] || run[1] === nameRun[0];
     const letters = Math.max(run.length, nameRun.length);
