@@ -2,8 +2,7 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 
-const room = (name: string) =>
-  fileURLToPath(new URL(`../../packages/${name}/src/index.ts`, import.meta.url));
+const room = (name: string) => fileURLToPath(new URL(`../../packages/${name}/src/index.ts`, import.meta.url));
 
 export default defineConfig({
   // Relative addresses, so that the built folder works from any path.
@@ -11,7 +10,10 @@ export default defineConfig({
   plugins: [react()],
   resolve: {
     alias: Object.fromEntries(
-      ["quantities", "catalogue", "physics", "planner", "handout"].map((name) => [`@keepwright/${name}`, room(name)]),
+      ["quantities", "catalogue", "physics", "planner", "handout"].map((name) => [
+        `@keepwright/${name}`,
+        room(name),
+      ]),
     ),
   },
   worker: { format: "es" },

@@ -3,5 +3,10 @@ import { defineConfig } from "vitest/config";
 
 export default defineConfig({
   root: fileURLToPath(new URL("../..", import.meta.url)),
-  test: { include: ["apps/web/journeys/**/*.test.ts"], testTimeout: 180_000, hookTimeout: 180_000, fileParallelism: false },
+  test: {
+    include: ["apps/web/journeys/**/*.test.ts"],
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
+    fileParallelism: false,
+  },
 });

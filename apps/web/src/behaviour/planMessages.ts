@@ -1,4 +1,4 @@
-import type { Household, Kitchen, LotReason, Lot, Plan } from "@keepwright/planner";
+import type { Household, Kitchen, Lot, LotReason, Plan } from "@keepwright/planner";
 
 /** What the page asks of the worker. `number` tells a late answer from the one that is wanted. */
 export interface PlanRequest {

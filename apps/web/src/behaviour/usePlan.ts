@@ -18,7 +18,12 @@ function startWorker(): Worker {
 
 /** Plans in a worker whenever what is asked changes; the last plan stays until the next one is there. */
 export function usePlan(ask: Omit<PlanRequest, "number"> | undefined): PlanState {
-  const [state, setState] = useState<PlanState>({ plan: undefined, reasons: [], problem: undefined, working: false });
+  const [state, setState] = useState<PlanState>({
+    plan: undefined,
+    reasons: [],
+    problem: undefined,
+    working: false,
+  });
   const worker = useRef<Worker | undefined>(undefined);
   const number = useRef(0);
   const question = ask === undefined ? undefined : JSON.stringify(ask);
@@ -38,7 +43,11 @@ export function usePlan(ask: Omit<PlanRequest, "number"> | undefined): PlanState
         if (event.data.number === number.current) setState((before) => afterAnswer(before, event.data));
       };
       worker.current.onerror = (event) => {
-        setState((before) => ({ ...before, problem: event.message || "The planner stopped.", working: false }));
+        setState((before) => ({
+          ...before,
+          problem: event.message || "The planner stopped.",
+          working: false,
+        }));
         worker.current?.terminate();
         worker.current = undefined;
       };

@@ -12,7 +12,9 @@ interface KindPickerProps {
 /** A native list of every kind, likely ones first: one control that every phone, keyboard and screen reader knows. */
 export function KindPicker({ label, value, candidates, catalogue, onPick }: KindPickerProps) {
   const nameOf = (id: string): string => catalogue.commodities.get(id)?.names.en.many ?? id;
-  const all = [...catalogue.commodities.keys()].sort((first, second) => nameOf(first).localeCompare(nameOf(second)));
+  const all = [...catalogue.commodities.keys()].sort((first, second) =>
+    nameOf(first).localeCompare(nameOf(second)),
+  );
   const likely = candidates.filter((id) => catalogue.commodities.has(id));
   const option = (id: string) => (
     <option key={id} value={id}>

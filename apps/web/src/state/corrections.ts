@@ -1,5 +1,4 @@
-import type { Lot } from "@keepwright/planner";
-import type { UnderstoodLot } from "@keepwright/planner";
+import type { Lot, UnderstoodLot } from "@keepwright/planner";
 
 /** What a person changed in a line that was understood. Only what they touched is kept. */
 export interface Correction {
@@ -15,7 +14,8 @@ export interface Correction {
 export type Corrections = Readonly<Record<string, Correction>>;
 
 /** Key of the nth line with the same words: "3 avocados#0". */
-export const correctionKey = (typed: string, repeat: number): string => `${typed.trim().toLowerCase()}#${repeat}`;
+export const correctionKey = (typed: string, repeat: number): string =>
+  `${typed.trim().toLowerCase()}#${repeat}`;
 
 /** The lot as it stands after the person's correction. A change of kind keeps the amount in grams. */
 export function corrected(item: UnderstoodLot, correction: Correction | undefined): Omit<Lot, "id"> {

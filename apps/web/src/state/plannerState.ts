@@ -32,7 +32,10 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
     case "correct":
       return {
         ...state,
-        corrections: { ...state.corrections, [change.key]: { ...state.corrections[change.key], ...change.correction } },
+        corrections: {
+          ...state.corrections,
+          [change.key]: { ...state.corrections[change.key], ...change.correction },
+        },
       };
     case "kitchen":
       return { ...state, kitchen: change.kitchen };

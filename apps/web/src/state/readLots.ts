@@ -24,7 +24,17 @@ export type ReadLine = UnderstoodLine | QuestionLine;
 function answered(item: NotUnderstood, correction: Correction | undefined, id: string): Lot | undefined {
   if (!correction?.commodity || !correction.grams) return undefined;
   const { leftOut: _, commodity, grams, ...rest } = correction;
-  return { id, commodity, grams, form: "whole", tops: false, washed: false, extraDays: 0, typed: item.typed, ...rest };
+  return {
+    id,
+    commodity,
+    grams,
+    form: "whole",
+    tops: false,
+    washed: false,
+    extraDays: 0,
+    typed: item.typed,
+    ...rest,
+  };
 }
 
 /** Reads the haul and lays the person's corrections over it, line by line. */

@@ -10,7 +10,9 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
 const wholeNumber = (value: unknown, range: { least: number; most: number }, otherwise: number): number =>
-  typeof value === "number" && Number.isInteger(value) && value >= range.least && value <= range.most ? value : otherwise;
+  typeof value === "number" && Number.isInteger(value) && value >= range.least && value <= range.most
+    ? value
+    : otherwise;
 
 function restoreCorrection(value: unknown): Correction | undefined {
   if (!isRecord(value)) return undefined;
@@ -18,7 +20,10 @@ function restoreCorrection(value: unknown): Correction | undefined {
   return {
     ...(typeof commodity === "string" && { commodity }),
     ...(typeof grams === "number" && grams > 0 && grams <= 200_000 && { grams }),
-    ...((ripeness === "unripe" || ripeness === "turning" || ripeness === "ripe" || ripeness === "very ripe") && { ripeness }),
+    ...((ripeness === "unripe" ||
+      ripeness === "turning" ||
+      ripeness === "ripe" ||
+      ripeness === "very ripe") && { ripeness }),
     ...((form === "whole" || form === "cut") && { form }),
     ...(typeof tops === "boolean" && { tops }),
     ...(typeof leftOut === "boolean" && { leftOut }),
@@ -47,7 +52,9 @@ export function restore(saved: unknown): PlannerState {
     text: saved.text.slice(0, longestText),
     corrections: restoreCorrections(saved.corrections),
     kitchen:
-      typeof kitchen === "string" && Object.hasOwn(ordinaryKitchens, kitchen) ? (kitchen as PlannerState["kitchen"]) : "ordinary",
+      typeof kitchen === "string" && Object.hasOwn(ordinaryKitchens, kitchen)
+        ? (kitchen as PlannerState["kitchen"])
+        : "ordinary",
     people: wholeNumber(saved.people, peopleRange, workedExample.people),
     days: wholeNumber(saved.days, dayRange, workedExample.days),
     units: saved.units === "us" ? "us" : "metric",
