@@ -27,13 +27,23 @@ export const stateNames = [
 export type StateName = (typeof stateNames)[number];
 
 /** Position of each state in the array. */
-export const at = Object.fromEntries(stateNames.map((name, index) => [name, index])) as Record<StateName, number>;
+export const at = Object.fromEntries(stateNames.map((name, index) => [name, index])) as Record<
+  StateName,
+  number
+>;
 
 export type LotState = Float64Array;
 
 /** Why a lot ended. "senescence" includes the ethylene that speeds it; the blame for that is found by leaving neighbours out. */
 export const endings = [
-  "senescence", "water", "chilling", "decay", "over-ripeness", "sprouting", "ethylene injury", "safety",
+  "senescence",
+  "water",
+  "chilling",
+  "decay",
+  "over-ripeness",
+  "sprouting",
+  "ethylene injury",
+  "safety",
 ] as const;
 export type Ending = (typeof endings)[number];
 

@@ -44,6 +44,8 @@ export interface Produce {
   /** Decay hazard class as a factor, and whether soft. */
   readonly decayFactor: number;
   readonly soft: boolean;
+  /** Relative humidity (0…1) above which a kind stored dry rots faster; absent in kinds stored humid. */
+  readonly dryAbove?: number;
   /** Days to sprout [d] against temperature; empty when the kind does not sprout. */
   readonly sprouting: TemperatureTable;
   readonly greensInLightDays?: number;

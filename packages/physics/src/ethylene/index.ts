@@ -1,0 +1,5 @@
+export * from "./actionFactor.js";
+export * from "./concentration.js";
+export * from "./injuryRate.js";
+export * from "./production.js";
+export * from "./sensitivity.js";

@@ -1,0 +1,171 @@
+import { saturationPressure } from "../air/saturationPressure.js";
+import { decayTemperatureFactor, decayWeights } from "../decay/decayRate.js";
+import { injuryOnset, injuryRate } from "../ethylene/injuryRate.js";
+import { ethyleneProduction, woundEthyleneFactor } from "../ethylene/production.js";
+import { type ChillingCurve, chillingCurve } from "../keepingQuality/chilling.js";
+import { freezingRateAt } from "../keepingQuality/freezing.js";
+import { senescenceRate } from "../keepingQuality/senescenceRate.js";
+import { carbonLossPerDay } from "../respiration/carbonLoss.js";
+import { interpolateLogarithm } from "../respiration/interpolateLogarithm.js";
+import { respirationRate } from "../respiration/respirationRate.js";
+import { overRipeningRate, ripeningRate } from "../ripening/ripeningRate.js";
+import { ripeningTemperatureFactor } from "../ripening/temperatureFactor.js";
+import { cutSafetyRate } from "../safety/cutSafetyRate.js";
+import { transpirationWhenCut } from "../waterLoss/cutSurface.js";
+import { surfaceWaterActivity } from "../waterLoss/surfaceWaterActivity.js";
+import { harmAtTemperature } from "./eatingHarm.js";
+import type { LotForm } from "./lotState.js";
+import type { Produce } from "./produce.js";
+
+/** Temperature [°C] for which lives of cut produce are given in the catalogue. */
+const cutLifeTemperature = 5;
+
+/** A named ethylene injury at one temperature: rate [1/d] for each tenfold above its onset, and the onset's logarithm. */
+export interface InjuryAtTemperature {
+  readonly ratePerTenfold: number;
+  readonly logOnset: number;
+}
+
+/** All that depends on kind, form and temperature alone, worked out once for a stay. Rates are per day. */
+export interface ProduceAtTemperature {
+  readonly temperature: number;
+  /** Pa */
+  readonly saturationVapourPressure: number;
+  /** Pa: a_w p_sat(T) */
+  readonly surfaceVapourPressure: number;
+  /** Transpiration coefficient [kg/(kg s Pa)]. */
+  readonly conductance: number;
+  readonly carbonRate: number;
+  /** In the reference ethylene, weight of ripening included. */
+  readonly senescenceRate: number;
+  readonly senescenceSlope: number;
+  readonly chillingCurve: ChillingCurve;
+  /** Deficit [K] below the lowest safe temperature when unripe, and its change to when ripe. */
+  readonly chillingDeficit: number;
+  readonly chillingDeficitChange: number;
+  readonly freezingRate: number;
+  /** In the reference ethylene. */
+  readonly ripeningRate: number;
+  readonly ripeningSlope: number;
+  readonly overRipeningRate: number;
+  /** Dry and whole-ripeness factors left out: those depend on state and conditions. */
+  readonly decayRate: number;
+  readonly ripens: boolean;
+  /** Free water that it brought along, 0…1. */
+  readonly wetness: number;
+  /** Relative humidity (0…1) above which a dry-storing kind rots faster; 2 in kinds stored humid. */
+  readonly dryAbove: number;
+  readonly sproutingRate: number;
+  readonly injuries: readonly InjuryAtTemperature[];
+  readonly harmRate: number;
+  readonly harmMost: number;
+  readonly safetyRate: number;
+  readonly greeningRate: number;
+  readonly logEthyleneUnripe: number;
+  readonly logEthyleneRipe: number;
+}
+
+const noChilling: ChillingCurve = { deficits: [0], rates: [0] };
+
+function senescenceOf(produce: Produce, form: LotForm, celsius: number, temperatureFactor: number): number {
+  const at = (temperature: number) => respirationRate(produce.respiration, temperature);
+  if (form.cut) return senescenceRate(at(celsius), at(cutLifeTemperature), produce.cutLifeDaysAt5);
+  const rate = senescenceRate(at(celsius), at(produce.storageTemperature), produce.storageLifeDays);
+  return produce.ripening ? rate * (1 - Math.min(1, temperatureFactor)) : rate;
+}
+
+function conductanceOf(produce: Produce, form: LotForm): number {
+  const whole = form.tops ? produce.transpirationWithTops : produce.transpiration;
+  return form.cut ? transpirationWhenCut(whole) : whole;
+}
+
+function chillingOf({ chilling }: Produce, form: LotForm, celsius: number) {
+  if (!chilling || form.cut)
+    return { chillingCurve: noChilling, chillingDeficit: 0, chillingDeficitChange: 0 };
+  return {
+    chillingCurve: chillingCurve(chilling.threshold, chilling.injury),
+    chillingDeficit: chilling.threshold - celsius,
+    chillingDeficitChange: chilling.thresholdWhenRipe - chilling.threshold,
+  };
+}
+
+function injuriesOf(produce: Produce, celsius: number): InjuryAtTemperature[] {
+  const rate = respirationRate(produce.respiration, celsius);
+  return produce.ethyleneInjuries.map(({ concentration, days, temperature, onlyAbove }) => {
+    const ratio = rate / respirationRate(produce.respiration, temperature);
+    const onset = injuryOnset(concentration);
+    return {
+      ratePerTenfold: injuryRate(days, ratio, celsius, onlyAbove) / Math.log10(concentration / onset),
+      logOnset: Math.log10(onset),
+    };
+  });
+}
+
+function ripeningOf(
+  { ripening, respiration }: Produce,
+  form: LotForm,
+  celsius: number,
+  temperatureFactor: number,
+) {
+  if (!ripening || form.cut)
+    return { ripens: ripening !== undefined, ripeningRate: 0, ripeningSlope: 0, overRipeningRate: 0 };
+  const ratio =
+    respirationRate(respiration, celsius) / respirationRate(respiration, ripening.ripeLifeTemperature);
+  return {
+    ripens: true,
+    ripeningRate: ripeningRate(temperatureFactor, ripening.daysAt20, 1),
+    ripeningSlope: ripening.ethyleneSlope,
+    overRipeningRate: overRipeningRate(ratio, ripening.ripeLifeDays),
+  };
+}
+
+function decayOf(produce: Produce, form: LotForm, celsius: number): number {
+  const factor = decayTemperatureFactor(celsius, produce.storageTemperature);
+  return (produce.decayFactor * factor * (form.cut ? decayWeights.cut : 1)) / produce.storageLifeDays;
+}
+
+function sproutingOf({ sprouting }: Produce, form: LotForm, celsius: number): number {
+  if (form.cut || sprouting.temperatures.length === 0) return 0;
+  return 1 / interpolateLogarithm(sprouting, celsius, { outside: "hold" });
+}
+
+function ethyleneOf(produce: Produce, form: LotForm, celsius: number) {
+  const wound = form.cut ? Math.log(woundEthyleneFactor) : 0;
+  return {
+    logEthyleneUnripe: Math.log(ethyleneProduction(produce.ethyleneUnripe, celsius)) + wound,
+    logEthyleneRipe: Math.log(ethyleneProduction(produce.ethyleneRipe, celsius)) + wound,
+  };
+}
+
+/**
+ * Works out all that depends on temperature [°C] alone, for one kind in one form. −5…45 °C; outside, the tables carry on as their relations say.
+ *
+ * Cut produce: its own published life at 5 °C replaces the whole one's; it neither ripens, sprouts nor chills (the life was published in the cold), loses water
+ * through its cut face, gives off more ethylene, rots faster and has its safe time.
+ */
+export function produceAtTemperature(produce: Produce, form: LotForm, celsius: number): ProduceAtTemperature {
+  const { ripening } = produce;
+  const saturation = saturationPressure(celsius);
+  const factor = ripening ? ripeningTemperatureFactor(celsius, ripening.minimum, ripening.maximum) : 0;
+  return {
+    temperature: celsius,
+    saturationVapourPressure: saturation,
+    surfaceVapourPressure: surfaceWaterActivity * saturation,
+    conductance: conductanceOf(produce, form),
+    carbonRate: carbonLossPerDay(respirationRate(produce.respiration, celsius)),
+    senescenceRate: senescenceOf(produce, form, celsius, factor),
+    senescenceSlope: produce.ethyleneSlope,
+    ...chillingOf(produce, form, celsius),
+    freezingRate: freezingRateAt(celsius, produce.freezingPoint),
+    ...ripeningOf(produce, form, celsius, factor),
+    decayRate: decayOf(produce, form, celsius),
+    wetness: form.wet ? 1 : 0,
+    dryAbove: produce.dryAbove ?? 2,
+    sproutingRate: sproutingOf(produce, form, celsius),
+    injuries: injuriesOf(produce, celsius),
+    ...harmAtTemperature(produce.eatingEffects, celsius),
+    safetyRate: form.cut ? cutSafetyRate(celsius, produce.timeTemperatureControl) : 0,
+    greeningRate: produce.greensInLightDays ? 1 / produce.greensInLightDays : 0,
+    ...ethyleneOf(produce, form, celsius),
+  };
+}

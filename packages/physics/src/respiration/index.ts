@@ -1,0 +1,3 @@
+export * from "./carbonLoss.js";
+export * from "./interpolateLogarithm.js";
+export * from "./respirationRate.js";

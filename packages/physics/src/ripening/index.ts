@@ -1,0 +1,3 @@
+export * from "./ethyleneResponse.js";
+export * from "./ripeningRate.js";
+export * from "./temperatureFactor.js";

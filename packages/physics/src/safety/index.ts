@@ -1,0 +1,2 @@
+export * from "./cutSafetyRate.js";
+export * from "./limits.js";

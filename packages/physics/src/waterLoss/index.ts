@@ -1,0 +1,3 @@
+export * from "./cutSurface.js";
+export * from "./surfaceWaterActivity.js";
+export * from "./transpirationRate.js";
