@@ -1,0 +1,14 @@
+import type { Plan, Reading } from "@keepwright/planner";
+
+/** A plan as it is written out: the plan itself and, beside it, what was understood of the haul it is for. */
+export interface WrittenPlan extends Plan {
+  readonly reading: Reading;
+}
+
+export const writtenPlan = (plan: Plan, reading: Reading): WrittenPlan => ({ ...plan, reading });
+
+/** JSON text, two spaces deep, ending with a line break. Characters that could steer a terminal are escaped. */
+export function jsonText(value: unknown): string {
+  const escaped = (character: string) => `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`;
+  return `${JSON.stringify(value, null, 2).replace(/[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g, escaped)}\n`;
+}

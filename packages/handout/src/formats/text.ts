@@ -1,0 +1,105 @@
+import type { HandoutContext } from "../view/context.js";
+import type { KitchenView } from "../view/kitchenView.js";
+import type { PlaceView } from "../view/places.js";
+import type { PlanView } from "../view/planView.js";
+import type { ReadingView } from "../view/readingView.js";
+
+/** Widest line of plain text: fits an ordinary terminal and a printed page. */
+const width = 88;
+const blankLine = "";
+
+/** Breaks a line at spaces; lines after the first are set in a little further. */
+export function wrapped(text: string, indent = ""): string[] {
+  const lines: string[] = [];
+  let line = indent;
+  for (const word of text.split(" ")) {
+    const bare = line.trim() === "" || line.trim() === "-";
+    if (!bare && line.length + word.length + 1 > width) {
+      lines.push(line);
+      line = `${indent}  ${word}`;
+    } else {
+      line += (line.endsWith(" ") || line === "" ? "" : " ") + word;
+    }
+  }
+  return [...lines, line];
+}
+
+const item = (text: string, indent = "  "): string[] => wrapped(`- ${text}`, indent);
+
+/** A heading with its lines below, or nothing where there are none. */
+const section = (heading: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : [heading.toLocaleUpperCase(), ...lines, blankLine];
+
+function placeLines({ speaker }: HandoutContext, place: PlaceView): string[] {
+  const head = wrapped(
+    [`${place.name}: ${place.air}; ${place.room}.`, place.setting].filter(Boolean).join(" "),
+    "  ",
+  );
+  const entries = [...place.entries.map(({ line }) => line), ...place.later];
+  const rows = entries.length > 0 ? entries : [speaker.say("place.empty")];
+  return [...head, ...rows.flatMap((row) => item(row, "    "))];
+}
+
+export function kitchenText(view: KitchenView): string[] {
+  return [`  ${view.name}`, ...view.lines.flatMap((line) => item(line, "    "))];
+}
+
+/** What was understood, and what has to be asked. */
+export function readingText({ speaker }: HandoutContext, view: ReadingView): string[] {
+  return [
+    ...section(
+      speaker.say("heading.understood"),
+      view.understood.flatMap((line) => item(line)),
+    ),
+    ...section(
+      speaker.say("heading.questions"),
+      view.questions.flatMap((line) => item(line)),
+    ),
+  ];
+}
+
+/** A plan as plain text, in the order it is needed: what to do now, then later, then why. */
+export function planText(context: HandoutContext, view: PlanView): string {
+  const { speaker } = context;
+  const moves = view.moves.length > 0 ? view.moves.map(({ line }) => line) : [speaker.say("move.none")];
+  const eating = [...view.eating.days.map(({ line }) => line), ...view.eating.ready, ...view.eating.left];
+  const lines = [
+    view.title,
+    ...view.summary.flatMap((line) => wrapped(line)),
+    blankLine,
+    ...(view.reading ? readingText(context, view.reading) : []),
+    ...(view.kitchen ? section(speaker.say("heading.kitchen"), kitchenText(view.kitchen)) : []),
+    ...section(
+      speaker.say("heading.prepare"),
+      view.preparation.flatMap(({ line }) => item(line)),
+    ),
+    ...section(
+      speaker.say("heading.places"),
+      view.places.flatMap((place) => placeLines(context, place)),
+    ),
+    ...section(
+      speaker.say("heading.moves"),
+      moves.flatMap((line) => item(line)),
+    ),
+    ...section(
+      speaker.say("heading.eat"),
+      eating.flatMap((line) => item(line)),
+    ),
+    ...section(
+      speaker.say("heading.lives"),
+      view.lives.flatMap((life) => [
+        ...item(`${life.line}. ${life.checkFromLine}`),
+        ...life.reasons.flatMap((reason) => wrapped(reason, "      ")),
+      ]),
+    ),
+    ...section(
+      speaker.say("heading.waste"),
+      [view.waste, speaker.say("waste.note")].flatMap((line) => wrapped(line, "  ")),
+    ),
+    ...section(
+      speaker.say("heading.cautions"),
+      view.cautions.flatMap((line) => item(line)),
+    ),
+  ];
+  return `${lines.join("\n").trimEnd()}\n`;
+}

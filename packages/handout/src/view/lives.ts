@@ -1,0 +1,46 @@
+import type { Plan } from "@keepwright/planner";
+import { addDays } from "@keepwright/quantities";
+import { dayWords } from "../words/dates.js";
+import { spanWords } from "../words/spans.js";
+import type { HandoutContext } from "./context.js";
+import { reasonLines } from "./reasons.js";
+
+export interface LifeView {
+  readonly lot: string;
+  readonly name: string;
+  /** "8 to 12 days". */
+  readonly span: string;
+  readonly endedBy: string;
+  /** The last day on which nine in ten are still good: check it from then on. */
+  readonly checkFrom: string;
+  readonly checkFromLine: string;
+  readonly reasons: readonly string[];
+  /** Name and span in a line. */
+  readonly line: string;
+}
+
+/** Every lot's life in words, shortest first. */
+export function lifeViews(
+  context: HandoutContext,
+  plan: Plan,
+  names: ReadonlyMap<string, string>,
+): LifeView[] {
+  const { speaker } = context;
+  return [...plan.lots]
+    .sort((one, other) => one.life.early - other.life.early)
+    .map((lot) => {
+      const name = names.get(lot.id) ?? lot.id;
+      const span = spanWords(speaker, lot.life.early, lot.life.late);
+      const checkFrom = addDays(plan.from, Math.max(0, lot.life.early));
+      return {
+        lot: lot.id,
+        name,
+        span,
+        endedBy: speaker.say(`ending.${lot.endedBy}`),
+        checkFrom,
+        checkFromLine: speaker.say("life.checkFrom", { date: dayWords(speaker, checkFrom) }),
+        reasons: reasonLines(context, plan, lot),
+        line: speaker.say("life.line", { name, span }),
+      };
+    });
+}

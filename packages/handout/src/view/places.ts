@@ -1,0 +1,92 @@
+import type { Plan, PlannedLot } from "@keepwright/planner";
+import { humidityWords, roomWords, temperatureWords } from "../words/amounts.js";
+import { dayWords } from "../words/dates.js";
+import { plainText } from "../words/plainText.js";
+import { type CountedLots, lotAmount } from "./amount.js";
+import type { HandoutContext } from "./context.js";
+import { nameOnArrival } from "./names.js";
+
+/** A lot, or a part of one, as it lies in a place at the start. */
+export interface PlaceEntry {
+  readonly lot: string;
+  readonly name: string;
+  readonly amount: string;
+  readonly wrap: string;
+  /** The whole entry in a line. */
+  readonly line: string;
+}
+
+export interface PlaceView {
+  readonly place: string;
+  readonly name: string;
+  readonly kind: string;
+  /** What to set, where there is a vent. */
+  readonly setting: string | undefined;
+  readonly air: string;
+  readonly room: string;
+  /** Share of the room taken on the fullest day; above 1 it does not fit. */
+  readonly taken: number;
+  readonly entries: readonly PlaceEntry[];
+  /** What comes here later, with its date. */
+  readonly later: readonly string[];
+}
+
+function entry(context: HandoutContext, lot: PlannedLot, name: string, counted?: CountedLots): PlaceEntry {
+  const amount = lotAmount(context, lot, counted);
+  const wrap = context.speaker.say(`wrap.${lot.stays[0]?.wrap ?? "none"}`);
+  return { lot: lot.id, name, amount, wrap, line: context.speaker.say("entry", { name, amount, wrap }) };
+}
+
+function laterLines(
+  context: HandoutContext,
+  place: string,
+  lot: PlannedLot,
+  name: string,
+  counted?: CountedLots,
+): string[] {
+  return lot.stays
+    .slice(1)
+    .filter((stay, index) => stay.place === place && lot.stays[index]?.place !== place)
+    .map((stay) => {
+      const values = {
+        name,
+        amount: lotAmount(context, lot, counted),
+        date: dayWords(context.speaker, stay.from),
+      };
+      return context.speaker.say("entry.from", { ...values, wrap: context.speaker.say(`wrap.${stay.wrap}`) });
+    });
+}
+
+/** Every place of the plan with its setting, its air, its room and what lies in it, in the kitchen's own order. */
+export function placeViews(
+  context: HandoutContext,
+  plan: Plan,
+  names: ReadonlyMap<string, string>,
+  counted?: CountedLots,
+): PlaceView[] {
+  const { speaker, units } = context;
+  const nameOf = (lot: PlannedLot) => names.get(lot.id) ?? lot.id;
+  return plan.places.map((place) => {
+    const vent = plan.vents.find((setting) => setting.place === place.place);
+    const values = {
+      taken: roomWords(speaker, units, place.litresTaken),
+      litres: roomWords(speaker, units, place.litres),
+    };
+    return {
+      place: place.place,
+      name: plainText(place.name),
+      kind: speaker.say(`place.kind.${place.placeKind}`),
+      setting: vent && speaker.say(`vent.${vent.setting}`),
+      air: speaker.say("place.air", {
+        temperature: temperatureWords(speaker, units, place.temperature),
+        humidity: humidityWords(speaker, place.relativeHumidity),
+      }),
+      room: speaker.say("place.room", values),
+      taken: place.litresTaken / place.litres,
+      entries: plan.lots
+        .filter((lot) => lot.stays[0]?.place === place.place)
+        .map((lot) => entry(context, lot, nameOnArrival(context, plan, lot, nameOf(lot)), counted)),
+      later: plan.lots.flatMap((lot) => laterLines(context, place.place, lot, nameOf(lot), counted)),
+    };
+  });
+}

@@ -1,0 +1,74 @@
+import type { Kitchen, Plan, Reading } from "@keepwright/planner";
+import { addDays } from "@keepwright/quantities";
+import { dayWords, fullDateWords } from "../words/dates.js";
+import { plainText } from "../words/plainText.js";
+import type { CountedLots } from "./amount.js";
+import { cautionLines } from "./cautions.js";
+import type { HandoutContext } from "./context.js";
+import { type EatingView, eatingView } from "./eating.js";
+import { type KitchenView, kitchenView } from "./kitchenView.js";
+import { type LifeView, lifeViews } from "./lives.js";
+import { type MoveView, moveViews } from "./moves.js";
+import { lotNames, placeNames } from "./names.js";
+import { type PlaceView, placeViews } from "./places.js";
+import { type PreparationView, preparationViews } from "./preparation.js";
+import { type ReadingView, readingView } from "./readingView.js";
+import { wasteLine } from "./waste.js";
+
+/** A plan in rows and words, for any screen, page or terminal. */
+export interface PlanView {
+  readonly title: string;
+  /** Who it is for, which kitchen, when nobody is at home. */
+  readonly summary: readonly string[];
+  readonly reading: ReadingView | undefined;
+  readonly kitchen: KitchenView | undefined;
+  readonly places: readonly PlaceView[];
+  readonly preparation: readonly PreparationView[];
+  readonly moves: readonly MoveView[];
+  readonly eating: EatingView;
+  readonly lives: readonly LifeView[];
+  readonly waste: string;
+  readonly cautions: readonly string[];
+}
+
+/** What belongs beside the plan when it is known. */
+export interface PlanSurroundings {
+  readonly kitchen?: Kitchen;
+  /** True when no kitchen was given and an ordinary one was taken. */
+  readonly kitchenAssumed?: boolean;
+  readonly reading?: Reading;
+  readonly counted?: CountedLots;
+}
+
+function summaryLines({ speaker }: HandoutContext, plan: Plan, assumed: boolean): string[] {
+  const { people, portionsPerPersonPerDay, daysAway } = plan.household;
+  const kitchen = plainText(plan.kitchen);
+  const away = daysAway
+    .filter((day) => day < plan.days)
+    .map((day) => dayWords(speaker, addDays(plan.from, day)));
+  return [
+    speaker.say("plan.household", { count: people, portions: portionsPerPersonPerDay }),
+    speaker.say(assumed ? "plan.ordinaryKitchen" : "plan.kitchen", { kitchen }),
+    ...(away.length > 0 ? [speaker.say("plan.away", { dates: speaker.list(away) })] : []),
+  ];
+}
+
+/** Turns a plan into rows and words. Computes nothing about produce: every amount comes from the plan or the catalogue. */
+export function planView(context: HandoutContext, plan: Plan, around: PlanSurroundings = {}): PlanView {
+  const names = lotNames(context, plan);
+  const places = placeNames(plan);
+  const date = (day: number) => fullDateWords(context.speaker, addDays(plan.from, day));
+  return {
+    title: context.speaker.say("plan.title", { from: date(0), to: date(plan.days - 1) }),
+    summary: summaryLines(context, plan, around.kitchenAssumed === true),
+    reading: around.reading && readingView(context, around.reading),
+    kitchen: around.kitchen && kitchenView(context, around.kitchen),
+    places: placeViews(context, plan, names, around.counted),
+    preparation: preparationViews(context, plan, names),
+    moves: moveViews(context, plan, names, places),
+    eating: eatingView(context, plan, names),
+    lives: lifeViews(context, plan, names),
+    waste: wasteLine(context, plan),
+    cautions: cautionLines(context, plan, places),
+  };
+}

@@ -1,0 +1,59 @@
+import type { Question, Reading, UnderstoodLot } from "@keepwright/planner";
+import { massWords } from "../words/amounts.js";
+import { shortText } from "../words/plainText.js";
+import type { HandoutContext } from "./context.js";
+import { kindName } from "./names.js";
+
+export interface ReadingView {
+  /** One line for each thing found in the text, in its order. */
+  readonly understood: readonly string[];
+  /** Everything that has to be asked, in whole sentences. */
+  readonly questions: readonly string[];
+}
+
+/** Longest list of kinds to choose from that a person will read. */
+const mostCandidates = 6;
+
+/** A question in words. What was typed is quoted, shortened, and shown as plain characters. */
+export function questionLine(context: HandoutContext, question: Question): string {
+  const { speaker } = context;
+  const word = shortText(question.word);
+  if (question.ask === "how much") return speaker.say(`ask.how much.${question.reason}`, { word });
+  if (question.ask === "which commodity" && question.candidates.length > 0) {
+    const names = question.candidates.slice(0, mostCandidates).map((id) => kindName(context, id, "one"));
+    return speaker.say("ask.which commodity", { word, candidates: speaker.choices(names) });
+  }
+  if (question.ask === "which commodity") return speaker.say("ask.which commodity.none", { word });
+  return speaker.say(`ask.${question.ask}`, { word });
+}
+
+function understoodLine(context: HandoutContext, item: UnderstoodLot): string {
+  const { speaker, units } = context;
+  const mass = massWords(speaker, units, item.lot.grams);
+  const { pieces } = item.lot;
+  const values = {
+    typed: shortText(item.typed),
+    name: kindName(context, item.lot.commodity, pieces === 1 ? "one" : "many"),
+    amount:
+      pieces === undefined
+        ? speaker.say("amount.mass", { mass })
+        : speaker.say("amount.pieces", { pieces, mass }),
+  };
+  if (item.assumed.length === 0) return speaker.say("reading.lot", values);
+  const assumed = speaker.list(item.assumed.map((name) => speaker.say(`assumed.${name}`)));
+  return speaker.say("reading.lotAssuming", { ...values, assumed });
+}
+
+/** What was understood of a typed haul, with what was taken for granted, and what has to be asked. */
+export function readingView(context: HandoutContext, reading: Reading): ReadingView {
+  return {
+    understood: reading.items.map((item) =>
+      item.kind === "lot"
+        ? understoodLine(context, item)
+        : context.speaker.say("reading.notUnderstood", { typed: shortText(item.typed) }),
+    ),
+    questions: reading.items.flatMap((item) =>
+      item.questions.map((question) => questionLine(context, question)),
+    ),
+  };
+}

@@ -1,0 +1,217 @@
+import type { Commodity } from "@keepwright/catalogue";
+import { type Produce, produceFromCommodity, respirationRate } from "@keepwright/physics";
+import type { Plan, PlannedLot } from "@keepwright/planner";
+import { addDays } from "@keepwright/quantities";
+import { ethyleneWords, humidityWords, percentWords, temperatureWords } from "../words/amounts.js";
+import { dayWords } from "../words/dates.js";
+import { plainText } from "../words/plainText.js";
+import { commodityIn, type HandoutContext } from "./context.js";
+
+type PlanPlace = Plan["places"][number];
+type Stay = PlannedLot["stays"][number];
+
+/** What a reason is made from: computed amounts of this plan and published figures of the kind. */
+interface Grounds {
+  readonly context: HandoutContext;
+  readonly plan: Plan;
+  readonly lot: PlannedLot;
+  readonly commodity: Commodity;
+  readonly produce: Produce;
+  /** The stay that lasts longest, and its place. */
+  readonly stay: Stay;
+  readonly place: PlanPlace;
+}
+
+const isCold = (place: PlanPlace): boolean =>
+  place.placeKind.startsWith("refrigerator") || place.placeKind === "crisper drawer";
+
+/** The stay it spends the most days of its life in. */
+function longestStay(lot: PlannedLot): Stay {
+  const lengths = lot.stays.map(
+    (stay) => (stay.toDay ?? Math.max(lot.life.middle, stay.fromDay)) - stay.fromDay,
+  );
+  return lot.stays[lengths.indexOf(Math.max(...lengths))] ?? lot.stays[0]!;
+}
+
+/** The conditions that its life is worked out for. */
+export function lastsLine({ speaker, units }: HandoutContext, lot: PlannedLot): string {
+  return speaker.say("reason.lasts", {
+    temperature: temperatureWords(speaker, units, lot.conditions.temperature),
+    humidity: humidityWords(speaker, lot.conditions.relativeHumidity),
+  });
+}
+
+/** What ends it first, with the figure that goes with it. */
+export function endsLine(
+  context: HandoutContext,
+  lot: Pick<PlannedLot, "commodity" | "endedBy" | "conditions" | "ripeness">,
+): string {
+  const { speaker, units } = context;
+  const commodity = commodityIn(context, lot.commodity);
+  const ending = lot.endedBy;
+  if (ending === "water" && commodity) {
+    return speaker.say("reason.ends.water", {
+      loss: percentWords(speaker, commodity.water.maximumLoss.value),
+    });
+  }
+  if (ending === "chilling" && commodity?.chilling) {
+    return speaker.say("reason.ends.chilling", {
+      threshold: temperatureWords(speaker, units, safeLimit(commodity, lot.ripeness)),
+    });
+  }
+  if (ending === "ethylene injury") {
+    return speaker.say("reason.ends.ethylene injury", {
+      ethylene: ethyleneWords(speaker, lot.conditions.ethylene),
+    });
+  }
+  if (ending === "water" || ending === "chilling") {
+    return speaker.say("reason.ends.other", { ending: speaker.say(`ending.${ending}`) });
+  }
+  return speaker.say(`reason.ends.${ending}`);
+}
+
+/** Lowest safe temperature [°C] of a chilling-sensitive kind at its ripeness; −Infinity for the rest. */
+function safeLimit(commodity: Commodity, ripeness: number): number {
+  const { chilling } = commodity;
+  if (!chilling) return -Infinity;
+  return (ripeness >= 1 ? chilling.thresholdWhenRipe : undefined)?.value ?? chilling.threshold.value;
+}
+
+/** Kept out of a refrigerator that is colder than is safe for it. */
+function tooCold({ context, plan, lot, commodity, place }: Grounds): string[] {
+  const limit = safeLimit(commodity, lot.ripeness);
+  const cold = plan.places.find((other) => isCold(other) && other.temperature < limit);
+  if (!cold || isCold(place) || place.temperature < cold.temperature) return [];
+  const { speaker, units } = context;
+  return [
+    speaker.say("reason.tooCold", {
+      threshold: temperatureWords(speaker, units, limit),
+      place: plainText(cold.name),
+      temperature: temperatureWords(speaker, units, cold.temperature),
+    }),
+  ];
+}
+
+/** Ripened in the warmth, then slowed by the cold. */
+function ripensFirst({ context, plan, lot }: Grounds): string[] {
+  const [first, second] = lot.stays;
+  if (first?.moveWhen !== "ripe" || lot.readyOnDay === null) return [];
+  const temperatureOf = (stay: Stay) => plan.places.find(({ place }) => place === stay.place);
+  const [warm, cold] = [temperatureOf(first), second && temperatureOf(second)];
+  if (!warm) return [];
+  const { speaker, units } = context;
+  const date = dayWords(speaker, addDays(plan.from, lot.readyOnDay));
+  const ripens = speaker.say("reason.ripensFirst", {
+    temperature: temperatureWords(speaker, units, warm.temperature),
+    date,
+  });
+  if (!cold || cold.temperature >= warm.temperature) return [ripens];
+  const after = {
+    temperature: temperatureWords(speaker, units, cold.temperature),
+    place: plainText(cold.name),
+  };
+  return [ripens, speaker.say("reason.thenCold", after)];
+}
+
+/** Least slowing worth a sentence. */
+const worthSaying = 1.5;
+
+/** How many times slower it ages here than in the warmest place: the ratio of its rates of respiration. */
+function slower({ context, plan, produce, place }: Grounds): string[] {
+  const warmest = Math.max(...plan.places.map((other) => other.temperature));
+  const rate = (celsius: number) => respirationRate(produce.respiration, celsius);
+  const times = rate(warmest) / rate(place.temperature);
+  if (!(times >= worthSaying)) return [];
+  const { speaker, units } = context;
+  return [
+    speaker.say("reason.slower", {
+      temperature: temperatureWords(speaker, units, place.temperature),
+      times: speaker.number(
+        times,
+        times < 3 ? { maximumSignificantDigits: 2 } : { maximumFractionDigits: 0 },
+      ),
+      room: temperatureWords(speaker, units, warmest),
+    }),
+  ];
+}
+
+const harmedByEthylene = ["moderate", "high", "very high"];
+/** Ethylene acts by its logarithm: a difference counts from about threefold. */
+const ethyleneContrast = 3;
+
+/** Kept away from ethylene: much less here than in another place at about this temperature. */
+function lessEthylene({ context, plan, commodity, place, lot }: Grounds): string[] {
+  if (!harmedByEthylene.includes(commodity.ethylene.sensitivity.class)) return [];
+  const here = Math.max(lot.conditions.ethylene, place.ethylene);
+  const others = plan.places.filter(
+    (other) => isCold(other) === isCold(place) && other.place !== place.place,
+  );
+  const worst = others.sort((one, other) => other.ethylene - one.ethylene)[0];
+  if (!worst || worst.ethylene < ethyleneContrast * Math.max(here, 0.005)) return [];
+  const { speaker } = context;
+  const values = { here: ethyleneWords(speaker, here), there: ethyleneWords(speaker, worst.ethylene) };
+  return [speaker.say("reason.lessEthylene", { ...values, place: plainText(worst.name) })];
+}
+
+/** Percentage points of humidity that make a difference worth a sentence. */
+const humidityContrast = 10;
+
+/** Kept damp by its wrap: the air inside against the air of the place. */
+function dampInWrap({ context, lot, place, stay }: Grounds): string[] {
+  const here = lot.conditions.relativeHumidity;
+  if (stay.wrap === "none" || here < 85 || here - place.relativeHumidity < humidityContrast) return [];
+  const { speaker } = context;
+  const values = {
+    here: humidityWords(speaker, here),
+    there: humidityWords(speaker, place.relativeHumidity),
+  };
+  return [speaker.say("reason.wrapDamp", values)];
+}
+
+/** Kept in damp air: the air around it against the driest place as cold. */
+function damp({ context, plan, lot, place, stay }: Grounds): string[] {
+  const others = plan.places.filter(
+    (other) => isCold(other) === isCold(place) && other.place !== place.place,
+  );
+  const driest = others.sort((one, other) => one.relativeHumidity - other.relativeHumidity)[0];
+  const here = lot.conditions.relativeHumidity;
+  if (!driest || stay.wrap !== "none" || here < 85 || here - driest.relativeHumidity < humidityContrast)
+    return [];
+  const { speaker } = context;
+  const values = {
+    here: humidityWords(speaker, here),
+    there: humidityWords(speaker, driest.relativeHumidity),
+  };
+  return [speaker.say("reason.damp", { ...values, place: plainText(driest.name) })];
+}
+
+/** Ethylene given off [µL/(kg h)] called much: Handbook 66's class "high" begins at 10 at 20 °C (from memory). */
+const muchEthylene = 10;
+
+function givesEthylene({ context, commodity }: Grounds): string[] {
+  const most = Math.max(
+    ...commodity.ethylene.production.filter((one) => one.temperature <= 25).map((one) => one.high),
+  );
+  return most >= muchEthylene ? [context.speaker.say("reason.gives")] : [];
+}
+
+const sweetOrgans = ["fruit", "berry", "citrus", "melon"];
+
+/** Bought unripe though it never ripens: waiting is in vain. */
+function neverRipens({ context, commodity, lot }: Grounds): string[] {
+  const vain = !commodity.climacteric && sweetOrgans.includes(commodity.organ) && lot.ripeness < 0.75;
+  return vain ? [context.speaker.say("reason.neverRipens")] : [];
+}
+
+/** Why a lot lies where it does and how long, in whole sentences made from computed amounts. */
+export function reasonLines(context: HandoutContext, plan: Plan, lot: PlannedLot): string[] {
+  const lead = [lastsLine(context, lot), endsLine(context, lot)];
+  const commodity = commodityIn(context, lot.commodity);
+  const stay = longestStay(lot);
+  const place = plan.places.find((one) => one.place === stay.place);
+  if (!commodity || !place) return lead;
+  const produce = produceFromCommodity(commodity);
+  const grounds: Grounds = { context, plan, lot, commodity, produce, stay, place };
+  const why = [tooCold, ripensFirst, slower, lessEthylene, dampInWrap, damp, givesEthylene, neverRipens];
+  return [...lead, ...why.flatMap((reason) => reason(grounds))];
+}

@@ -1,0 +1,20 @@
+import type { Plan } from "@keepwright/planner";
+import { massWords } from "../words/amounts.js";
+import type { HandoutContext } from "./context.js";
+
+/** Below this much a figure is next to nothing [g]: a bite or two, far inside what the model can tell. */
+const nextToNothing = 25;
+/** Two figures nearer than this share of the larger are told as the same: the lives behind them are not known better. */
+const sameShare = 0.1;
+
+/** What the plan is worth in edible mass, against everything in the refrigerator unsorted; never more than it shows. */
+export function wasteLine({ speaker, units }: HandoutContext, plan: Plan): string {
+  const here = plan.expectedWaste.value;
+  const unsorted = plan.unsorted.expectedWaste.value;
+  const values = { plan: massWords(speaker, units, here), unsorted: massWords(speaker, units, unsorted) };
+  if (Math.max(here, unsorted) < nextToNothing) return speaker.say("waste.neither");
+  if (Math.abs(here - unsorted) < sameShare * Math.max(here, unsorted))
+    return speaker.say("waste.equal", values);
+  if (here > unsorted) return speaker.say("waste.worse", values);
+  return here < nextToNothing ? speaker.say("waste.none", values) : speaker.say("waste.both", values);
+}

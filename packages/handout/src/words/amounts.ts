@@ -1,0 +1,64 @@
+import {
+  fahrenheitFromCelsius,
+  gramsPerOunce,
+  gramsPerPound,
+  litresPerLiquidPint,
+} from "@keepwright/quantities";
+import type { Speaker } from "./speaker.js";
+
+export const unitSystems = ["metric", "us"] as const;
+export type UnitSystem = (typeof unitSystems)[number];
+
+/** Temperature to the whole degree, in °C or °F. The model's places vary by more than that. */
+export function temperatureWords(speaker: Speaker, units: UnitSystem, celsius: number): string {
+  const value = Math.round(units === "us" ? fahrenheitFromCelsius(celsius) : celsius);
+  return `${speaker.number(value === 0 ? 0 : value)} ${units === "us" ? "°F" : "°C"}`;
+}
+
+/** Mass to about two figures: g and kg, or oz and lb. */
+export function massWords(speaker: Speaker, units: UnitSystem, grams: number): string {
+  const small = (value: number, unit: string) =>
+    speaker.number(value, { style: "unit", unit, unitDisplay: "short", maximumSignificantDigits: 2 });
+  const large = (value: number, unit: string) =>
+    speaker.number(value, {
+      style: "unit",
+      unit,
+      unitDisplay: "short",
+      maximumFractionDigits: value < 9.95 ? 1 : 0,
+    });
+  if (units === "us") {
+    return grams < 0.95 * gramsPerPound
+      ? small(grams / gramsPerOunce, "ounce")
+      : large(grams / gramsPerPound, "pound");
+  }
+  return grams < 950 ? small(grams, "gram") : large(grams / 1000, "kilogram");
+}
+
+/** Room in litres, or US liquid quarts. */
+export function roomWords(speaker: Speaker, units: UnitSystem, litres: number): string {
+  const value = units === "us" ? litres / (2 * litresPerLiquidPint) : litres;
+  const written = speaker.number(
+    value,
+    value < 10 ? { maximumFractionDigits: 1 } : { maximumFractionDigits: 0 },
+  );
+  return units === "us"
+    ? speaker.say("amount.quarts", { value: written })
+    : speaker.say("amount.litres", { value: written });
+}
+
+/** Relative humidity [%] to the nearest five, and at most 99: still air is seldom known better. */
+export const humidityWords = (speaker: Speaker, percent: number): string =>
+  speaker.number(Math.min(99, Math.round(percent / 5) * 5) / 100, { style: "percent" });
+
+/** A percentage to the nearest whole. */
+export const percentWords = (speaker: Speaker, percent: number): string =>
+  speaker.number(Math.round(percent) / 100, { style: "percent" });
+
+/** Lowest ethylene level spoken of; below it one can only say "less". Wills et al. 1999 take it as the floor of its action. */
+const leastEthylene = 0.005;
+
+/** Ethylene in the air [µL/L], to one figure. */
+export const ethyleneWords = (speaker: Speaker, level: number): string =>
+  level < leastEthylene
+    ? speaker.say("amount.ethylene.little", { value: leastEthylene })
+    : speaker.say("amount.ethylene", { value: speaker.number(level, { maximumSignificantDigits: 1 }) });

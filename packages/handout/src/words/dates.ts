@@ -1,0 +1,20 @@
+import { addDays, type CalendarDate } from "@keepwright/quantities";
+import type { Speaker } from "./speaker.js";
+
+/** A calendar day carries no time zone: noon UTC keeps it the same day wherever it is written. */
+const instant = (date: CalendarDate): Date => new Date(`${date}T12:00:00Z`);
+
+const written = (speaker: Speaker, date: CalendarDate, options: Intl.DateTimeFormatOptions) =>
+  new Intl.DateTimeFormat(speaker.tag, { ...options, timeZone: "UTC" }).format(instant(date));
+
+/** "Sat 13 June". */
+export const dayWords = (speaker: Speaker, date: CalendarDate): string =>
+  written(speaker, date, { weekday: "short", day: "numeric", month: "long" }).replace(",", "");
+
+/** "13 June 2026". */
+export const fullDateWords = (speaker: Speaker, date: CalendarDate): string =>
+  written(speaker, date, { day: "numeric", month: "long", year: "numeric" });
+
+/** The day that is `day` days after the first, as in `dayWords`. */
+export const dayNumberWords = (speaker: Speaker, first: CalendarDate, day: number): string =>
+  dayWords(speaker, addDays(first, day));

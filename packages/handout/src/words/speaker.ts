@@ -1,0 +1,59 @@
+import { english } from "./english.js";
+import type { Message, Values } from "./message.js";
+
+export type English = typeof english;
+export type MessageKey = keyof English;
+
+/** A language: a BCP 47 tag, and a message for every key of the English catalogue. */
+export interface Language {
+  readonly tag: string;
+  readonly messages: Readonly<Record<MessageKey, Message>>;
+}
+
+export const englishLanguage: Language = { tag: "en-GB", messages: english };
+
+export interface Speaker {
+  readonly tag: string;
+  say<Key extends MessageKey>(key: Key, ...values: Values<English[Key]>): string;
+  number(value: number, options?: Intl.NumberFormatOptions): string;
+  /** "a, b and c". */
+  list(items: readonly string[]): string;
+  /** "a, b or c". */
+  choices(items: readonly string[]): string;
+  /** First letter as at the start of a sentence. */
+  capital(text: string): string;
+}
+
+const hole = /\{(\w+)\}/g;
+
+function chosen(
+  message: Message,
+  plurals: Intl.PluralRules,
+  values: Record<string, string | number>,
+): string {
+  if (typeof message === "string") return message;
+  return message[plurals.select(Number(values.count))] ?? message.other;
+}
+
+/** Puts a language to work: sentences, numbers and lists as it writes them. */
+export function speaker(language: Language = englishLanguage): Speaker {
+  const plurals = new Intl.PluralRules(language.tag);
+  const and = new Intl.ListFormat(language.tag, { type: "conjunction" });
+  const or = new Intl.ListFormat(language.tag, { type: "disjunction" });
+  const number = (value: number, options: Intl.NumberFormatOptions = {}) =>
+    new Intl.NumberFormat(language.tag, options).format(value);
+  const text = (value: string | number) => (typeof value === "number" ? number(value) : value);
+  return {
+    tag: language.tag,
+    number,
+    say: (key, ...[values]) => {
+      const given = (values ?? {}) as Record<string, string | number>;
+      return chosen(language.messages[key], plurals, given).replace(hole, (_, name: string) =>
+        text(given[name] ?? ""),
+      );
+    },
+    list: (items) => and.format(items),
+    choices: (items) => or.format(items),
+    capital: (words) => words.charAt(0).toLocaleUpperCase(language.tag) + words.slice(1),
+  };
+}
