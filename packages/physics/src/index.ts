@@ -7,5 +7,6 @@ export * from "./produce/index.js";
 export * from "./respiration/index.js";
 export * from "./ripening/index.js";
 export * from "./safety/index.js";
+export * from "./uncertainty/index.js";
 export * from "./waterLoss/index.js";
 export * from "./within.js";

@@ -1,0 +1,2 @@
+export * from "./lifeDistribution.js";
+export * from "./lifeSpread.js";

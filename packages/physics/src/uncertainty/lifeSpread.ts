@@ -1,0 +1,46 @@
+/** Where the spread of a life comes from. */
+export interface SpreadCauses {
+  /** Standard deviation of ln(life) among lots of one kind [1], from the published range taken as 10 % and 90 %. */
+  readonly biology: number;
+  /** Standard deviation of the place's temperature over places and days [K]. */
+  readonly temperatureSpread: number;
+  /** d ln(life)/dT at the place's temperature [1/K]; its sign does not matter. */
+  readonly temperatureSlope: number;
+  /** Share of life spent on arrival [1, below 1], and its standard deviation [1]. */
+  readonly spent: number;
+  readonly spentSpread: number;
+}
+
+/**
+ * Standard deviation of the share of life spent before a lot comes home [1].
+ *
+ * Inferred: two days more or less in shop and transport, on a life of about two weeks.
+ */
+export const usualSpentSpread = 0.12;
+
+/**
+ * Standard deviation of ln(life left) [1]: the causes taken as independent, their variances added.
+ *
+ * Temperature enters by the slope of ln(life), age by d ln(1 − spent) = −d spent / (1 − spent): the later in life, the less sure. Spent is held below
+ * 0.95. Log-normal because life is a product of many factors, is never negative and has a long late tail; published as a range only, it cannot be told
+ * from a Weibull. Inferred as a whole; the biology is published.
+ */
+export function lifeSpread({
+  biology,
+  temperatureSpread,
+  temperatureSlope,
+  spent,
+  spentSpread,
+}: SpreadCauses): number {
+  const byTemperature = temperatureSpread * temperatureSlope;
+  const byAge = spentSpread / (1 - Math.min(0.95, spent));
+  return Math.sqrt(biology ** 2 + byTemperature ** 2 + byAge ** 2);
+}
+
+/** Slope of ln(life) with temperature [1/K], from lives [d, > 0] at two temperatures [°C]. */
+export const lifeTemperatureSlope = (
+  life: number,
+  celsius: number,
+  otherLife: number,
+  otherCelsius: number,
+): number => Math.log(otherLife / life) / (otherCelsius - celsius);
