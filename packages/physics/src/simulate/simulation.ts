@@ -1,4 +1,4 @@
-import type { WrapId } from "@keepwright/catalogue";
+import type { Wrap, WrapId } from "@keepwright/catalogue";
 import type { Ending, LotForm, LotState } from "../produce/lotState.js";
 import type { Produce } from "../produce/produce.js";
 
@@ -57,6 +57,10 @@ export interface Simulation {
   readonly horizonDays: number;
   /** Length of a step [d]; 0.25 unless told. */
   readonly stepDays?: number;
+  /** The wraps meant by the names in the stays; those of the catalogue that comes with the program unless told. */
+  readonly wraps?: ReadonlyMap<WrapId, Wrap>;
+  /** "ends": leave out what is kept for each whole day (`daily`, `quality`, the boxes' series come back empty). */
+  readonly outcome?: "whole" | "ends";
 }
 
 export interface LotOutcome {

@@ -1,0 +1,2 @@
+export * from "./simulate.js";
+export * from "./simulation.js";

@@ -1,0 +1,76 @@
+import { endingProgress } from "../produce/ending.js";
+import { type Ending, endings, type LotState } from "../produce/lotState.js";
+import type { Produce } from "../produce/produce.js";
+
+/** What is kept of a lot while it is integrated. */
+export interface LotRecord {
+  /** NaN until it has ended. */
+  endDay: number;
+  endedBy: Ending;
+  ripeDay: number;
+  readonly stayStarts: number[];
+  /** Progress of each ending at the last time looked, and a place for the next. */
+  progress: Float64Array;
+  nextProgress: Float64Array;
+  /** State and rates at the first time looked after its end, and that time; at the horizon when it does not end. */
+  endState: Float64Array | undefined;
+  endRates: Float64Array | undefined;
+  endSeen: number;
+  readonly daily: LotState[];
+}
+
+export const lotRecord = (stays: number, endingCount: number): LotRecord => ({
+  endDay: Number.NaN,
+  endedBy: "senescence",
+  ripeDay: Number.POSITIVE_INFINITY,
+  stayStarts: Array.from({ length: stays }, (_, stay) => (stay === 0 ? 0 : Number.POSITIVE_INFINITY)),
+  progress: new Float64Array(endingCount),
+  nextProgress: new Float64Array(endingCount),
+  endState: undefined,
+  endRates: undefined,
+  endSeen: 0,
+  daily: [],
+});
+
+/** The earliest ending reached between two times, by straight line between the progress at each; −1 when none is. */
+function firstReached(before: Float64Array, after: Float64Array): number {
+  let first = -1;
+  let least = Number.POSITIVE_INFINITY;
+  for (let ending = 0; ending < after.length; ending++) {
+    if (after[ending]! < 1) continue;
+    const share = crossing(before[ending]!, after[ending]!);
+    if (share < least) {
+      least = share;
+      first = ending;
+    }
+  }
+  return first;
+}
+
+const crossing = (before: number, after: number): number =>
+  before >= 1 ? 0 : (1 - before) / (after - before);
+
+/** Notes the end if the lot reached one between the days `from` and `to`; `state` and `rates` are those at `to`. */
+export function noteProgress(
+  record: LotRecord,
+  produce: Produce,
+  from: number,
+  to: number,
+  state: Float64Array,
+  rates: Float64Array,
+): void {
+  if (record.endDay === record.endDay) return;
+  endingProgress(produce, state, record.nextProgress);
+  const ending = firstReached(record.progress, record.nextProgress);
+  if (ending >= 0) {
+    const share = crossing(record.progress[ending]!, record.nextProgress[ending]!);
+    record.endDay = from + share * (to - from);
+    record.endedBy = endings[ending]!;
+    record.endState = state.slice();
+    record.endRates = rates.slice();
+    record.endSeen = to;
+  }
+  const last = record.progress;
+  record.progress = record.nextProgress;
+  record.nextProgress = last;
+}

@@ -1,0 +1,130 @@
+import type { AirTree } from "../climate/airTree.js";
+import { endingProgress } from "../produce/ending.js";
+import { blankConditions, type MutableConditions } from "./airAround.js";
+import { giveOff } from "./giveOff.js";
+import type { Grid } from "./grid.js";
+import { daysUntilMove, makeMoves, sameTime } from "./lotMoves.js";
+import { foresee, type StepAir, step } from "./lotStep.js";
+import { isRipe, type RunningLot } from "./runningLot.js";
+import { AirSettler, type Background } from "./settleAir.js";
+import { type StageAir, stageAir } from "./stageAir.js";
+
+/** Told of every step: at its start and its end, with the air settled and what each lot gives off set. */
+export interface StepListener {
+  /** `moved`: the air was settled anew since the end of the last step. */
+  start(day: number, length: number, air: StageAir, lots: readonly RunningLot[], moved: boolean): void;
+  end(day: number, length: number, air: StageAir, lots: readonly RunningLot[]): void;
+}
+
+export interface RunOptions {
+  readonly background?: Background | undefined;
+  readonly listener?: StepListener | undefined;
+  /** Keep the state of every lot at every whole day. */
+  readonly daily: boolean;
+}
+
+/**
+ * Integrates lots and the air they share from day 0 to the horizon. This is the one time-stepper: a whole simulation, one
+ * lot followed in given air, and a changed plan all run through it. See docs/model/time-stepping.md.
+ */
+export class Run {
+  readonly #grid: Grid;
+  readonly #lots: readonly RunningLot[];
+  readonly #options: RunOptions;
+  readonly #settler: AirSettler;
+  readonly #air: StepAir;
+  readonly #conditions: MutableConditions = blankConditions();
+
+  constructor(tree: AirTree, grid: Grid, lots: readonly RunningLot[], options: RunOptions) {
+    this.#grid = grid;
+    this.#lots = lots;
+    this.#options = options;
+    this.#settler = new AirSettler(tree, options.background);
+    this.#air = { start: stageAir(tree), end: stageAir(tree) };
+  }
+
+  run(): void {
+    const { steps, stepDays, stepsPerDay } = this.#grid;
+    const background = this.#options.background;
+    const intervals = background?.intervals ?? steps;
+    this.#open();
+    let wholeDay = 1;
+    for (let interval = 0; interval < intervals; interval++) {
+      const from = background ? background.days[interval]! : interval / stepsPerDay;
+      const to = background ? background.days[interval + 1]! : (interval + 1) * stepDays;
+      this.#interval(interval, from, to);
+      if (this.#options.daily && to >= wholeDay - sameTime) {
+        wholeDay++;
+        for (const lot of this.#lots) lot.record.daily.push(lot.state.slice());
+      }
+    }
+    for (const lot of this.#lots) this.#close(lot);
+  }
+
+  #open(): void {
+    for (const lot of this.#lots) {
+      if (isRipe(lot)) lot.record.ripeDay = 0;
+      endingProgress(lot.lot.produce, lot.state, lot.record.progress);
+      if (this.#options.daily) lot.record.daily.push(lot.state.slice());
+    }
+  }
+
+  /** One interval of the grid, cut wherever a lot moves. */
+  #interval(interval: number, from: number, to: number): void {
+    let day = from;
+    while (to - day > sameTime) {
+      const opens = day === from;
+      const share = (day - from) / (to - from);
+      const moved = this.#startAir(interval, share, day, opens);
+      const length = this.#lengthOfStep(day, to);
+      this.#step(interval, day, length, (day + length - from) / (to - from), moved);
+      day = length === to - day ? to : day + length;
+    }
+  }
+
+  /** The air at the start of a step is that at the end of the last, unless something moved (or it is the first). */
+  #startAir(interval: number, share: number, day: number, opens: boolean): boolean {
+    let moved = opens && (interval === 0 || this.#options.background?.moved[interval] === 1);
+    for (let lot = 0; lot < this.#lots.length; lot++) if (makeMoves(this.#lots[lot]!, day)) moved = true;
+    const last = this.#air.end;
+    this.#air.end = this.#air.start;
+    this.#air.start = last;
+    if (!moved) return false;
+    for (let lot = 0; lot < this.#lots.length; lot++) {
+      giveOff(this.#lots[lot]!, this.#lots[lot]!.state);
+      this.#lots[lot]!.ratesHold = false;
+    }
+    this.#settler.settle(this.#lots, this.#air.start, interval, share);
+    return true;
+  }
+
+  #lengthOfStep(day: number, to: number): number {
+    let length = to - day;
+    for (let lot = 0; lot < this.#lots.length; lot++) {
+      const until = daysUntilMove(this.#lots[lot]!, day, this.#air.start, this.#conditions);
+      if (until < length - sameTime) length = Math.max(until, sameTime);
+    }
+    return length;
+  }
+
+  /** States foreseen, air at the end, states. `share`: of the interval at which the step ends. */
+  #step(interval: number, day: number, length: number, share: number, moved: boolean): void {
+    const { start, end } = this.#air;
+    const lots = this.#lots;
+    this.#options.listener?.start(day, length, start, lots, moved);
+    for (let lot = 0; lot < lots.length; lot++) {
+      foresee(lots[lot]!, length, start, this.#conditions);
+      giveOff(lots[lot]!, lots[lot]!.foreseen);
+    }
+    this.#settler.settle(lots, end, interval, share);
+    this.#options.listener?.end(day, length, end, lots);
+    for (let lot = 0; lot < lots.length; lot++) step(lots[lot]!, day, length, this.#air, this.#conditions);
+  }
+
+  #close(lot: RunningLot): void {
+    if (lot.record.endState) return;
+    lot.record.endState = lot.state.slice();
+    lot.record.endRates = lot.rates.slice();
+    lot.record.endSeen = this.#grid.steps * this.#grid.stepDays;
+  }
+}

@@ -1,0 +1,75 @@
+import { initialState } from "../produce/initialState.js";
+import { endings, at as position, stateNames } from "../produce/lotState.js";
+import type { CompiledStay } from "./compiledStay.js";
+import { type LotRecord, lotRecord } from "./lotRecord.js";
+import type { SimulatedLot } from "./simulation.js";
+
+/** What a lot gives off at a stage. */
+export interface GivenOff {
+  /** Surface conductance to vapour [m³/s] and ethylene emission [µL/h] of the lot itself. */
+  surface: number;
+  emission: number;
+  /** The wrap's air is held at saturation, by its own water or by condensation. */
+  saturated: boolean;
+  /** As the box's air sees it: gives off supply − conductance · density [kg/s]. */
+  conductance: number;
+  supply: number;
+}
+
+const nothing = (): GivenOff => ({
+  surface: 0,
+  emission: 0,
+  saturated: false,
+  conductance: 0,
+  supply: 0,
+});
+
+/** A lot while it is being integrated. */
+export interface RunningLot {
+  readonly lot: SimulatedLot;
+  readonly stays: readonly CompiledStay[];
+  readonly ripens: boolean;
+  readonly record: LotRecord;
+  stay: number;
+  readonly state: Float64Array;
+  /** State foreseen for the end of the step, and at a break within it. */
+  readonly foreseen: Float64Array;
+  readonly middle: Float64Array;
+  /** d(state)/dt at the start of the step (when `ratesHold`), and two more of a step. */
+  rates: Float64Array;
+  readonly laterRates: Float64Array;
+  endRates: Float64Array;
+  ratesHold: boolean;
+  /** Share of the step at which the lot becomes ripe; 1 when it does not. */
+  ripensAt: number;
+  readonly given: GivenOff;
+}
+
+export function runningLot(lot: SimulatedLot, stays: readonly CompiledStay[]): RunningLot {
+  if (stays.length === 0) throw new RangeError(`“${lot.produce.id}” is nowhere. Give it at least one stay.`);
+  const blank = (): Float64Array => new Float64Array(stateNames.length);
+  const state = Float64Array.from(initialState(lot.produce, lot.form, lot.ripeness, lot.spent));
+  return {
+    lot,
+    stays,
+    ripens: lot.produce.ripening !== undefined,
+    record: lotRecord(stays.length, endings.length),
+    stay: 0,
+    state,
+    foreseen: blank(),
+    middle: blank(),
+    rates: blank(),
+    laterRates: blank(),
+    endRates: blank(),
+    ratesHold: false,
+    ripensAt: 1,
+    given: nothing(),
+  };
+}
+
+/** Ripeness this near 1 counts as ripe: a move when ripe is located to within a ten-thousandth of the way. */
+const nearlyRipe = 1 - 1e-4;
+
+/** Ready to eat. Kinds that do not ripen always are. */
+export const isRipe = (lot: RunningLot): boolean =>
+  !lot.ripens || lot.state[position.ripeness]! >= nearlyRipe;
