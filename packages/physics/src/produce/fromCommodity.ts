@@ -23,6 +23,16 @@ function lifeSpread({ low, high }: { low: number; high: number }): number {
   return high > low ? Math.log(high / low) / (2 * normalNinetiethPercentile) : usualLifeSpread;
 }
 
+/**
+ * Temperature the published life belongs to: the middle of the recommended range, but where part of that range lies below the lowest safe temperature,
+ * the coldest safe temperature in it. A life published for 0–2 °C with chilling below 2 °C was reached at 2 °C.
+ */
+function storageTemperature({ storage: { temperature }, chilling }: Commodity): number {
+  const middleOfRange = (temperature.low + temperature.high) / 2;
+  const safe = Math.min(chilling?.threshold.value ?? temperature.low, temperature.high);
+  return Math.max(middleOfRange, safe);
+}
+
 function chillingOf({ chilling }: Commodity): Pick<Produce, "chilling"> {
   if (!chilling) return {};
   const threshold = chilling.threshold.value;
@@ -82,14 +92,14 @@ function ethyleneOf({ ethylene }: Commodity) {
 
 /**
  * One kind as plain numbers, from its catalogue record. Ranges of life, respiration and ethylene are taken at their geometric middle (half the upper
- * end where the lower is 0), the recommended temperature and humidity at the middle and upper end; a fall of respiration on warming is held level.
+ * end where the lower is 0), the recommended temperature at its middle (or its coldest safe part), the humidity at its upper end; a fall of respiration on warming is held level.
  */
 export function produceFromCommodity(commodity: Commodity): Produce {
   const { storage, decay, cut, greensInLight, sprouting } = commodity;
   return {
     id: commodity.id,
     respiration: withoutDips(temperatureTable(commodity.respiration)),
-    storageTemperature: (storage.temperature.low + storage.temperature.high) / 2,
+    storageTemperature: storageTemperature(commodity),
     storageLifeDays: Math.sqrt(storage.life.low * storage.life.high),
     lifeSpread: lifeSpread(storage.life),
     freezingPoint: storage.freezingPoint.value,

@@ -9,8 +9,11 @@ export const ripeningQ10 = 2;
 /** Kelvins above the minimum over which ripening comes up to its full rate. Inferred: a sharp edge where tables show one (banana, tomato), yet no jump. */
 export const onsetKelvins = 3;
 
-/** Kelvins below the maximum from which ripening falls off, but never from below 20 °C. Inferred: red colour of tomatoes fails from 25 to 30 °C. */
-export const fallKelvins = 5;
+/**
+ * Kelvins below the maximum from which ripening falls off, but never from below 20 °C. Inferred: bananas ripen the faster the warmer up to 30 °C and are inhibited
+ * above (UC Davis Postharvest, questions and answers, node 7556), so the fall is kept short.
+ */
+export const fallKelvins = 2;
 
 const referenceCelsius = 20;
 
@@ -23,7 +26,7 @@ function fall(celsius: number, maximum: number): number {
 
 /**
  * Speed of ripening relative to 20 °C [1] at a temperature [°C]: 0 at and below the minimum, 1 at 20 °C, a constant Q10 between and
- * up to 5 K below the maximum, from there straight down to 0 at the maximum. Continuous.
+ * up to 2 K below the maximum, from there straight down to 0 at the maximum. Continuous.
  *
  * Needs a minimum of at most 17 °C (so that 20 °C is free of it) and a maximum of at least 20 °C.
  */
