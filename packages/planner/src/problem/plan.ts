@@ -56,7 +56,15 @@ export const plannedLotSchema = z.strictObject({
   /** First day it is ready to eat (0 = first day); null when it will not get there. */
   readyOnDay: z.number().nullable(),
   eatOn: z.array(
-    z.strictObject({ date, day: z.number().int(), portions: z.number().int(), grams: z.number() }),
+    z.strictObject({
+      date,
+      day: z.number().int(),
+      portions: z.number().int(),
+      grams: z.number(),
+      /** Chance of being past its best by that day, and quality 0…1 otherwise. */
+      chancePastBest: z.number().min(0).max(1).optional(),
+      quality: z.number().min(0).max(1).optional(),
+    }),
   ),
   /** Portions left at the end of the planned days. */
   leftPortions: z.number().int(),
@@ -64,6 +72,10 @@ export const plannedLotSchema = z.strictObject({
   expectedWaste: grams,
   /** Conditions where it lies longest, from the simulation. */
   conditions: z.strictObject({ temperature: z.number(), relativeHumidity: z.number(), ethylene: z.number() }),
+  /** Longest middle life this lot alone could have among the programmes tried in this kitchen. */
+  bestLife: z.strictObject({ value: z.number(), unit: z.literal("d") }).optional(),
+  /** Chance of being past its best, and quality 0…1 otherwise, when what is left over is taken to be eaten. */
+  ifLeft: z.strictObject({ chancePastBest: z.number(), quality: z.number() }).optional(),
 });
 export type PlannedLot = z.infer<typeof plannedLotSchema>;
 

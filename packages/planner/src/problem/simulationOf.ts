@@ -1,14 +1,20 @@
-import type { SimulatedLot, Simulation } from "@keepwright/physics";
-import type { Choice, Part } from "./programme.js";
+import type { RoomAir, SimulatedLot, Simulation } from "@keepwright/physics";
+import type { BoundLot } from "./bindHaul.js";
+import type { BoundKitchen } from "./bindKitchen.js";
+import type { Kitchen } from "./kitchen.js";
 import type { Problem } from "./problem.js";
+import type { Choice, Programme } from "./programme.js";
 
-/** One part as the simulation sees it. */
-export function simulatedPart(problem: Problem, part: Part): SimulatedLot {
-  const lot = problem.lots[part.lot]!;
-  const { programme } = part;
+/** Some portions of a lot, with a programme, as the simulation sees them. */
+export function simulatedPart(
+  { places }: Pick<BoundKitchen, "places">,
+  lot: BoundLot,
+  portions: number,
+  programme: Programme,
+): SimulatedLot {
   return {
     produce: lot.produce,
-    kilograms: (part.portions * lot.gramsPerPortion) / 1000,
+    kilograms: (portions * lot.gramsPerPortion) / 1000,
     form: {
       cut: lot.form.cut,
       tops: lot.form.tops && !programme.leavesOff,
@@ -17,20 +23,25 @@ export function simulatedPart(problem: Problem, part: Part): SimulatedLot {
     ripeness: lot.ripeness,
     spent: lot.spent,
     stays: programme.stays.map((stay) => {
-      const { box, place } = problem.places[stay.place]!;
+      const { box, place } = places[stay.place]!;
       return { box, temperature: place.temperature, wrap: stay.wrap, lit: place.lit, until: stay.until };
     }),
   };
 }
 
+export const roomAir = ({ room }: Kitchen): RoomAir => ({
+  temperature: room.temperature,
+  relativeHumidity: room.relativeHumidity / 100,
+  ethylene: room.ethylene,
+});
+
 /** The whole kitchen with everything in it, as one simulation over the planned days. */
 export const simulationOf = (problem: Problem, choice: Choice): Simulation => ({
-  room: {
-    temperature: problem.kitchen.room.temperature,
-    relativeHumidity: problem.kitchen.room.relativeHumidity / 100,
-    ethylene: problem.kitchen.room.ethylene,
-  },
+  room: roomAir(problem.kitchen),
   boxes: problem.boxes(choice.vents),
-  lots: choice.parts.map((part) => simulatedPart(problem, part)),
+  lots: choice.parts.map((part) =>
+    simulatedPart(problem, problem.lots[part.lot]!, part.portions, part.programme),
+  ),
   horizonDays: problem.household.days,
+  wraps: problem.catalogue.wraps,
 });

@@ -1,0 +1,5 @@
+export * from "./problem/index.js";
+export * from "./reading/index.js";
+export * from "./rules/index.js";
+export * from "./schedule/index.js";
+export * from "./search/index.js";

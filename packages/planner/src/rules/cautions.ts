@@ -1,0 +1,34 @@
+import type { BoundLot } from "../problem/bindHaul.js";
+import type { Problem } from "../problem/problem.js";
+
+/** Warmest refrigerator not cautioned about when the catalogue names no limit [°C]: 40 °F (FDA consumer advice, from memory). */
+const usualRefrigeratorLimit = 4.4;
+
+const anyLot = (problem: Problem, holds: (lot: BoundLot) => boolean): boolean => problem.lots.some(holds);
+
+function refrigeratorTooWarm({ kitchen, catalogue }: Problem): boolean {
+  const limit = catalogue.safety.get("refrigerator-at-most")?.value ?? usualRefrigeratorLimit;
+  return kitchen.refrigerators.some(({ temperature }) => temperature > limit);
+}
+
+/**
+ * Safety cautions that hold for a haul in a kitchen, by name; their words are made in handout. Always ends with the
+ * reminder that local food-safety codes come first.
+ */
+export function cautions(problem: Problem): string[] {
+  const cut = (lot: BoundLot): boolean => lot.form.cut;
+  const whole = (lot: BoundLot): boolean => !lot.form.cut;
+  const holds: readonly (readonly [string, boolean])[] = [
+    ["refrigerator-too-warm", refrigeratorTooWarm(problem)],
+    ["no-refrigerator-for-cut-produce", anyLot(problem, cut) && !problem.places.some(({ cold }) => cold)],
+    ["cut-produce", anyLot(problem, cut)],
+    ["cut-ready-to-eat", anyLot(problem, (lot) => lot.form.cut && lot.produce.timeTemperatureControl)],
+    ["washed-greens", anyLot(problem, (lot) => lot.lot.washed && lot.commodity.organ === "leaf")],
+    ["green-potatoes", anyLot(problem, (lot) => lot.produce.greensInLightDays !== undefined)],
+    ["garlic-in-oil", anyLot(problem, (lot) => lot.commodity.id === "garlic")],
+    ["mould-soft", anyLot(problem, (lot) => whole(lot) && lot.produce.soft)],
+    ["mould-firm", anyLot(problem, (lot) => whole(lot) && !lot.produce.soft)],
+    ["local", true],
+  ];
+  return holds.filter(([, applies]) => applies).map(([name]) => name);
+}

@@ -1,0 +1,50 @@
+import type { WrapId } from "@keepwright/catalogue";
+
+/**
+ * What the planner prefers, in grams of edible produce wasted. These are declared preferences with no source; the
+ * reasons are in docs/decisions/0101-weights-of-the-objective.md. The mass on arrival counts as edible: the catalogue
+ * holds no share of peel and stones.
+ */
+export const weights = {
+  /** A gram eaten at quality 0, against a gram wasted. */
+  qualityLost: 0.5,
+  /** A gram left at the end of the planned days where it lies so badly that none of its best life remains. */
+  lifeLostLeft: 0.15,
+  /** The same for a gram that is eaten: people fall behind the plan, and a place that keeps longer forgives it. */
+  lifeLostEaten: 0.03,
+  /** A gram of a taker lying in one air with a giver of smell. */
+  smellTaken: 0.03,
+  /** One wrapping, by wrap [g]. */
+  wrap: {
+    none: 0,
+    "paper bag": 2,
+    "perforated bag": 2,
+    "closed film bag": 2,
+    "damp towel": 4,
+    "beeswax cloth": 3,
+    foil: 3,
+    "lidded box": 3,
+    "glass of water": 5,
+  } satisfies Record<WrapId, number>,
+  /** One move to another place later [g]. */
+  move: 6,
+  /** Each further part a lot is split into [g]. */
+  split: 8,
+  /** Twisting leaves off; drying what is wet [g]. */
+  leavesOff: 2,
+  drying: 4,
+  /** A litre over the room of a place [g]: more than a whole haul, so it is never chosen where anything fits. */
+  overflowLitre: 1e6,
+  /** Prefers, among days that cost the same, the earlier one for what ends sooner [share of a gram a day]. Not reported. */
+  tieOfDays: 1e-6,
+} as const;
+
+/** How much of one thing people eat, and when what is left over gets eaten. Declared preferences, no source. */
+export const eatingHabits = {
+  /** Portions of one lot a person eats on one day. */
+  portionsOfOneLot: 2,
+  /** The same for seasonings. */
+  portionsOfOneSeasoning: 1,
+  /** Days after the last planned day when what is left over is taken to be eaten. */
+  leftOverDays: 3,
+} as const;

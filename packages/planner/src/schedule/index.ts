@@ -1,0 +1,3 @@
+export * from "./eatingDays.js";
+export * from "./partCosts.js";
+export * from "./pricedCost.js";

@@ -1,0 +1,90 @@
+import { untouchedVent } from "../problem/bindKitchen.js";
+import type { Choice, Part } from "../problem/programme.js";
+import { litresInStay } from "../rules/capacity.js";
+import { allowedPlaces } from "../rules/cutInRefrigerator.js";
+import type { Option } from "./options.js";
+import type { Prepared } from "./prepare.js";
+
+/** Litres still free in each place, whatever the day: a first arrangement counts every stay as if it lasted. */
+type Room = Float64Array;
+
+const litresOf = ({ problem }: Prepared, part: Part): Map<number, number> => {
+  const litres = new Map<number, number>();
+  part.programme.stays.forEach((stay, index) => {
+    litres.set(stay.place, Math.max(litres.get(stay.place) ?? 0, litresInStay(problem, part, index)));
+  });
+  return litres;
+};
+
+function take(room: Room, litres: ReadonlyMap<number, number>): void {
+  for (const [place, amount] of litres) room[place] = room[place]! - amount;
+}
+
+/** Most portions (in whole split units) of a lot that fit with an option. */
+function fitting(prepared: Prepared, room: Room, lotIndex: number, portions: number, option: Option): number {
+  const lot = prepared.problem.lots[lotIndex]!;
+  const whole = litresOf(prepared, { lot: lotIndex, portions, programme: option.programme });
+  let share = 1;
+  for (const [place, litres] of whole) share = Math.min(share, (room[place]! + 1e-9) / litres);
+  if (share >= 1) return portions;
+  return Math.max(0, Math.floor((portions * share) / lot.splitUnit) * lot.splitUnit);
+}
+
+function leastOver(prepared: Prepared, room: Room, lotIndex: number, portions: number): Option {
+  const over = (option: Option): number => {
+    const litres = litresOf(prepared, { lot: lotIndex, portions, programme: option.programme });
+    let sum = 0;
+    for (const [place, amount] of litres) sum += Math.max(0, amount - Math.max(0, room[place]!));
+    return sum;
+  };
+  return [...prepared.options(lotIndex)].sort((a, b) => over(a) - over(b))[0]!;
+}
+
+/** Puts a lot into its best option with room; what does not fit goes on to the next best, and at last wherever it is least over. */
+function placeLot(prepared: Prepared, room: Room, lot: number): Part[] {
+  const parts: Part[] = [];
+  let portions = prepared.problem.lots[lot]!.portions;
+  const options = prepared.options(lot);
+  const whole = options.find((option) => fitting(prepared, room, lot, portions, option) === portions);
+  for (const option of whole ? [whole] : options) {
+    const here = fitting(prepared, room, lot, portions, option);
+    if (here === 0) continue;
+    const part: Part = { lot, portions: here, programme: option.programme };
+    take(room, litresOf(prepared, part));
+    parts.push(part);
+    portions -= here;
+    if (portions === 0) return parts;
+  }
+  const part: Part = { lot, portions, programme: leastOver(prepared, room, lot, portions).programme };
+  take(room, litresOf(prepared, part));
+  return [...parts, part];
+}
+
+/** What a lot alone would lose by going to its second-best place instead of its best. */
+function regret(options: readonly Option[]): number {
+  const best = options[0]!;
+  const place = best.programme.stays.at(-1)!.place;
+  const second = options.find((option) => option.programme.stays.at(-1)!.place !== place);
+  return second ? second.soloCost - best.soloCost : Number.POSITIVE_INFINITY;
+}
+
+/**
+ * A first arrangement: the most confined lots first, then those that would lose most in their second-best place; each
+ * into its best option that still has room.
+ */
+export function construct(prepared: Prepared): Choice {
+  const { problem } = prepared;
+  const room = Float64Array.from(problem.places, ({ place }) => place.litres);
+  const order = problem.lots
+    .map((lot) => ({
+      index: lot.index,
+      confined: allowedPlaces(lot, problem.places).length,
+      regret: regret(prepared.options(lot.index)),
+    }))
+    .sort((a, b) => a.confined - b.confined || b.regret - a.regret || a.index - b.index);
+  const placed = order.map(({ index }) => placeLot(prepared, room, index));
+  return {
+    parts: placed.flat().sort((a, b) => a.lot - b.lot),
+    vents: problem.vents.map(() => untouchedVent),
+  };
+}

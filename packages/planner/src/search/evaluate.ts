@@ -1,0 +1,115 @@
+import type { LotOutcome, SimulationOutcome } from "@keepwright/physics";
+import type { Objective } from "../problem/plan.js";
+import type { Choice, Part } from "../problem/programme.js";
+import { occupancy, overfull } from "../rules/capacity.js";
+import { choiceEffort } from "../rules/effort.js";
+import { dailyLimit } from "../rules/portionsADay.js";
+import { smellCost, type TakenSmell, takenSmells } from "../rules/smells.js";
+import { weights } from "../rules/weights.js";
+import { type EatingDays, eatingDays, type PartToEat } from "../schedule/eatingDays.js";
+import { type PartCosts, partCosts } from "../schedule/partCosts.js";
+import type { Prepared } from "./prepare.js";
+
+/** A choice with everything that follows from it. */
+export interface Evaluation {
+  readonly choice: Choice;
+  readonly outcome: SimulationOutcome;
+  readonly costs: readonly PartCosts[];
+  readonly eating: EatingDays;
+  /** Litres taken: rows places, columns planned days. */
+  readonly taken: readonly Float64Array[];
+  /** Litres over the room of each place. */
+  readonly over: readonly number[];
+  readonly smells: readonly TakenSmell[];
+  readonly objective: Objective;
+}
+
+/** Costs of one part after a simulation. */
+export function costsOfPart(prepared: Prepared, part: Part, outcome: LotOutcome): PartCosts {
+  const { problem } = prepared;
+  const spread = prepared.spread(part.lot, part.programme);
+  return partCosts(problem.lots[part.lot]!, outcome, spread, prepared.bestLife(part.lot), problem.household);
+}
+
+interface EatingTerms {
+  readonly waste: number;
+  readonly qualityLost: number;
+  readonly lifeLost: number;
+}
+
+/** Waste, quality and life lost of one part, given when it is eaten [g]. */
+export function eatingTerms(costs: PartCosts, eaten: readonly number[], left: number, gramsPerPortion: number): EatingTerms {
+  let waste = left * costs.chancePastLeft;
+  let qualityLost = left * (1 - costs.chancePastLeft) * (1 - costs.qualityLeft);
+  let portions = 0;
+  eaten.forEach((count, day) => {
+    const chance = costs.chancePast[day]!;
+    portions += count;
+    waste += count * chance;
+    qualityLost += count * (1 - chance) * (1 - costs.quality[day]!);
+  });
+  return {
+    waste: waste * gramsPerPortion,
+    qualityLost: qualityLost * gramsPerPortion * weights.qualityLost,
+    lifeLost:
+      (left * weights.lifeLostLeft + portions * weights.lifeLostEaten) * costs.lifeLost * gramsPerPortion,
+  };
+}
+
+const partsToEat = ({ problem }: Prepared, choice: Choice, costs: readonly PartCosts[]): PartToEat[] =>
+  choice.parts.map((part, index) => {
+    const lot = problem.lots[part.lot]!;
+    return {
+      group: part.lot,
+      portions: part.portions,
+      costs: costs[index]!.costs,
+      costLeft: costs[index]!.costLeft,
+      takesPlace: !lot.commodity.household.seasoning,
+      dailyLimit: dailyLimit(lot, problem.household),
+    };
+  });
+
+function objectiveOf(
+  { problem }: Prepared,
+  choice: Choice,
+  costs: readonly PartCosts[],
+  eating: EatingDays,
+  over: readonly number[],
+  smells: readonly TakenSmell[],
+): Objective {
+  let waste = 0;
+  let qualityLost = smellCost(problem, choice.parts, smells);
+  let lifeLost = 0;
+  choice.parts.forEach((part, index) => {
+    const { gramsPerPortion } = problem.lots[part.lot]!;
+    const terms = eatingTerms(costs[index]!, eating.eaten[index]!, eating.left[index]!, gramsPerPortion);
+    waste += terms.waste;
+    qualityLost += terms.qualityLost;
+    lifeLost += terms.lifeLost;
+  });
+  const effort = choiceEffort(choice.parts);
+  const overflow = over.reduce((sum, litres) => sum + litres, 0) * weights.overflowLitre;
+  return { waste, qualityLost, lifeLost, effort, overflow, total: waste + qualityLost + lifeLost + effort + overflow };
+}
+
+/** Judges a choice whose simulation is at hand: exact eating days, room, smells and the objective. */
+export function assess(
+  prepared: Prepared,
+  choice: Choice,
+  outcome: SimulationOutcome,
+  costs: readonly PartCosts[] = choice.parts.map((part, index) =>
+    costsOfPart(prepared, part, outcome.lots[index]!),
+  ),
+): Evaluation {
+  const { problem } = prepared;
+  const eating = eatingDays(partsToEat(prepared, choice, costs), prepared.table);
+  const taken = occupancy(problem, choice.parts, outcome.lots, eating.eaten);
+  const over = overfull(problem, taken);
+  const smells = takenSmells(problem, choice.parts, outcome.lots);
+  const objective = objectiveOf(prepared, choice, costs, eating, over, smells);
+  return { choice, outcome, costs, eating, taken, over, smells, objective };
+}
+
+/** Judges a choice in full: the whole kitchen simulated together, then `assess`. Exact, and without memory. */
+export const evaluatePrepared = (prepared: Prepared, choice: Choice): Evaluation =>
+  assess(prepared, choice, prepared.simulate(choice));

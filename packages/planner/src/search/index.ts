@@ -1,0 +1,5 @@
+export type { Evaluation } from "./evaluate.js";
+export * from "./evaluateChoice.js";
+export * from "./planHaul.js";
+export type { Progress } from "./searchPlan.js";
+export * from "./unsorted.js";

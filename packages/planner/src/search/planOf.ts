@@ -1,0 +1,57 @@
+import type { Plan } from "../problem/plan.js";
+import { cautions } from "../rules/cautions.js";
+import { type Evaluation, evaluatePrepared } from "./evaluate.js";
+import { placeAir } from "./placeAir.js";
+import { plannedLots } from "./plannedLots.js";
+import type { Prepared } from "./prepare.js";
+import { unsortedChoice } from "./unsorted.js";
+
+function plannedVents({ problem }: Prepared, { choice }: Evaluation): Plan["vents"] {
+  return problem.places.flatMap(({ place, vent }) => {
+    const setting = vent === undefined ? place.vent : choice.vents[vent];
+    return setting === undefined || setting === "choose" ? [] : [{ place: place.id, setting }];
+  });
+}
+
+const plannedPlaces = ({ problem }: Prepared, evaluation: Evaluation): Plan["places"] =>
+  problem.places.map(({ place, index }) => ({
+    place: place.id,
+    name: place.name,
+    placeKind: place.kind,
+    litres: place.litres,
+    litresTaken: Math.max(...evaluation.taken[index]!),
+    ...placeAir(problem, evaluation.outcome, index),
+  }));
+
+/** A choice that was judged, written out as a plan. */
+export function planOf(prepared: Prepared, evaluation: Evaluation): Plan {
+  const { problem } = prepared;
+  const { household } = problem;
+  const unsorted = evaluatePrepared(prepared, unsortedChoice(problem));
+  const overflow = problem.places
+    .map(({ place, index }) => ({ place: place.id, litres: evaluation.over[index]! }))
+    .filter(({ litres }) => litres > 0);
+  return {
+    version: 1,
+    seed: problem.seed,
+    from: problem.from,
+    days: household.days,
+    kitchen: problem.kitchen.name,
+    household: {
+      people: household.people,
+      portionsPerPersonPerDay: household.portionsPerPersonPerDay,
+      daysAway: household.daysAway,
+    },
+    vents: plannedVents(prepared, evaluation),
+    places: plannedPlaces(prepared, evaluation),
+    lots: plannedLots(prepared, evaluation),
+    expectedWaste: { value: evaluation.objective.waste, unit: "g" },
+    unsorted: {
+      expectedWaste: { value: unsorted.objective.waste, unit: "g" },
+      objective: unsorted.objective,
+    },
+    objective: evaluation.objective,
+    overflow,
+    cautions: cautions(problem),
+  };
+}

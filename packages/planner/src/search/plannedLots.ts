@@ -1,0 +1,116 @@
+import { lifeRange } from "@keepwright/physics";
+import { addDays } from "@keepwright/quantities";
+import type { PlannedLot } from "../problem/plan.js";
+import type { Part } from "../problem/programme.js";
+import type { Problem } from "../problem/problem.js";
+import { litresInStay } from "../rules/capacity.js";
+import { type Evaluation, eatingTerms } from "./evaluate.js";
+import { placeAir } from "./placeAir.js";
+import { plannedPreparation } from "./plannedPreparation.js";
+import type { Prepared } from "./prepare.js";
+
+/** Ids of the parts: the lot's own for its first part, then "/2", "/3" … */
+export function partIds(problem: Problem, parts: readonly Part[]): string[] {
+  const counts = new Map<number, number>();
+  return parts.map(({ lot }) => {
+    const count = (counts.get(lot) ?? 0) + 1;
+    counts.set(lot, count);
+    const { id } = problem.lots[lot]!.lot;
+    return count === 1 ? id : `${id}/${count}`;
+  });
+}
+
+/** Stays that are reached within the planned days; a later one that is not has no day to name. */
+function plannedStays(problem: Problem, part: Part, starts: readonly number[]): PlannedLot["stays"] {
+  const within = problem.household.days;
+  const reached = part.programme.stays.filter((_, stay) => stay === 0 || starts[stay]! <= within);
+  return reached.map((stay, index) => {
+    const { place } = problem.places[stay.place]!;
+    const to = index + 1 < reached.length ? starts[index + 1] : undefined;
+    return {
+      place: place.id,
+      placeKind: place.kind,
+      wrap: stay.wrap,
+      from: addDays(problem.from, starts[index]!),
+      ...(to !== undefined && { to: addDays(problem.from, to) }),
+      fromDay: starts[index]!,
+      ...(to !== undefined && { toDay: to }),
+      ...(stay.until !== "never" && { moveWhen: stay.until === "ripe" ? ("ripe" as const) : ("day" as const) }),
+    };
+  });
+}
+
+function longestStay(starts: readonly number[], until: number): { stay: number; from: number; to: number } {
+  const lengths = starts.map((start, stay) => Math.min(starts[stay + 1] ?? until, until) - start);
+  const stay = lengths.reduce((best, length, index) => (length > lengths[best]! ? index : best), 0);
+  return { stay, from: starts[stay]!, to: Math.min(starts[stay + 1] ?? until, until) };
+}
+
+function conditions({ problem }: Prepared, { outcome }: Evaluation, part: Part, starts: readonly number[]) {
+  const { days } = problem.household;
+  const { stay, from, to } = longestStay(starts, days);
+  return placeAir(problem, outcome, part.programme.stays[stay]!.place, Math.floor(from), Math.ceil(to));
+}
+
+function eatOn(problem: Problem, evaluation: Evaluation, index: number): PlannedLot["eatOn"] {
+  const { gramsPerPortion } = problem.lots[evaluation.choice.parts[index]!.lot]!;
+  const costs = evaluation.costs[index]!;
+  return evaluation.eating.eaten[index]!.flatMap((portions, day) =>
+    portions === 0
+      ? []
+      : [
+          {
+            date: addDays(problem.from, day),
+            day,
+            portions,
+            grams: portions * gramsPerPortion,
+            chancePastBest: costs.chancePast[day]!,
+            quality: costs.quality[day]!,
+          },
+        ],
+  );
+}
+
+function plannedLot(prepared: Prepared, evaluation: Evaluation, index: number, id: string): PlannedLot {
+  const { problem } = prepared;
+  const part = evaluation.choice.parts[index]!;
+  const { lot, commodity, gramsPerPortion, ripeness, form } = problem.lots[part.lot]!;
+  const { programme } = part;
+  const outcome = evaluation.outcome.lots[index]!;
+  const costs = evaluation.costs[index]!;
+  const spread = prepared.spread(part.lot, programme);
+  const left = evaluation.eating.left[index]!;
+  const terms = eatingTerms(costs, evaluation.eating.eaten[index]!, left, gramsPerPortion);
+  return {
+    id,
+    lot: lot.id,
+    commodity: commodity.id,
+    grams: part.portions * gramsPerPortion,
+    litres: litresInStay(problem, part, 0),
+    ripeness,
+    form: lot.form,
+    tops: form.tops && !programme.leavesOff,
+    washed: lot.washed,
+    preparation: plannedPreparation(problem.lots[part.lot]!, programme),
+    stays: plannedStays(problem, part, outcome.stayStarts),
+    life: { ...lifeRange({ median: finite(outcome.endDay), spread }), unit: "d" },
+    endedBy: outcome.endedBy,
+    readyOnDay: Number.isFinite(outcome.ripeDay) ? costs.readyDay : null,
+    eatOn: eatOn(problem, evaluation, index),
+    leftPortions: left,
+    expectedWaste: { value: terms.waste, unit: "g" },
+    conditions: conditions(prepared, evaluation, part, outcome.stayStarts),
+    bestLife: { value: prepared.bestLife(part.lot), unit: "d" },
+    ifLeft: { chancePastBest: costs.chancePastLeft, quality: costs.qualityLeft },
+  };
+}
+
+/** Longest life a plan names [d]: ten years stand for "nothing ends it", since JSON has no Infinity. */
+export const longestNamed = 3650;
+const finite = (days: number): number => Math.min(days, longestNamed);
+
+/** Every part of the plan, as the plan's readers see it. */
+export function plannedLots(prepared: Prepared, evaluation: Evaluation): PlannedLot[] {
+  const ids = partIds(prepared.problem, evaluation.choice.parts);
+  return ids.map((id, index) => plannedLot(prepared, evaluation, index, id));
+}

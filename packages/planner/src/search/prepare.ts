@@ -1,0 +1,86 @@
+import { lifeSpread, type SimulationOutcome, simulate, usualSpentSpread } from "@keepwright/physics";
+import type { Problem } from "../problem/problem.js";
+import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
+import { simulationOf } from "../problem/simulationOf.js";
+import { placesAtTable } from "../rules/portionsADay.js";
+import { type Option, optionsFor } from "./options.js";
+import { Solos } from "./solos.js";
+
+/** A problem with what the search looks up again and again. None of it depends on the order of questions. */
+export interface Prepared {
+  readonly problem: Problem;
+  readonly solos: Solos;
+  /** Portions at the table on each planned day. */
+  readonly table: readonly number[];
+  readonly options: (lot: number) => readonly Option[];
+  /** Longest median life [d] of a lot alone among its options, those that never ripen left out where any does. */
+  readonly bestLife: (lot: number) => number;
+  /** Standard deviation of ln(life) with a programme. */
+  readonly spread: (lot: number, programme: Programme) => number;
+  readonly simulate: (choice: Choice) => SimulationOutcome;
+}
+
+function remembered<Key, Value>(find: (key: Key) => Value): (key: Key) => Value {
+  const known = new Map<Key, Value>();
+  return (key) => {
+    if (!known.has(key)) known.set(key, find(key));
+    return known.get(key)!;
+  };
+}
+
+/** Life [d] above which a longer one counts for nothing: the longest the catalogue's schema accepts. */
+const longestCounted = 400;
+
+function longestLife(options: readonly Option[]): number {
+  const ripening = options.filter(({ ripeDay }) => Number.isFinite(ripeDay));
+  const longest = Math.max(...(ripening.length > 0 ? ripening : options).map(({ endDay }) => endDay));
+  return Math.min(longest, longestCounted);
+}
+
+/** How far ln(life) moves when every place is one spread warmer or colder: half the difference between the two. */
+function temperatureEffect(solos: Solos, lotIndex: number, programme: Programme): number {
+  const lot = solos.problem.lots[lotIndex]!;
+  const life = (warmer: number): number => solos.outcome(lot, programme, solos.ownAir, warmer).endDay;
+  const effect = Math.abs(Math.log(life(1) / life(-1))) / 2;
+  return Number.isFinite(effect) ? effect : 0;
+}
+
+function spreadOf(solos: Solos, lotIndex: number, programme: Programme): number {
+  const { produce, spent } = solos.problem.lots[lotIndex]!;
+  return lifeSpread({
+    biology: produce.lifeSpread,
+    temperatureSpread: 1,
+    temperatureSlope: temperatureEffect(solos, lotIndex, programme),
+    spent,
+    spentSpread: usualSpentSpread,
+  });
+}
+
+function prepareAnew(problem: Problem): Prepared {
+  const solos = new Solos(problem);
+  const options = remembered((lot: number) => optionsFor(solos, problem.lots[lot]!));
+  const spreads = new Map<string, number>();
+  return {
+    problem,
+    solos,
+    table: placesAtTable(problem.household),
+    options,
+    bestLife: remembered((lot: number) => longestLife(options(lot))),
+    spread: (lot, programme) => {
+      const key = `${lot} ${programmeKey(programme)}`;
+      const spread = spreads.get(key) ?? spreadOf(solos, lot, programme);
+      spreads.set(key, spread);
+      return spread;
+    },
+    simulate: (choice) => simulate(simulationOf(problem, choice)),
+  };
+}
+
+const prepared = new WeakMap<Problem, Prepared>();
+
+/** What belongs to a problem, made once for each. */
+export function prepare(problem: Problem): Prepared {
+  const known = prepared.get(problem) ?? prepareAnew(problem);
+  prepared.set(problem, known);
+  return known;
+}

@@ -1,0 +1,37 @@
+import { seededRandom } from "@keepwright/quantities";
+import { construct } from "./construct.js";
+import type { Evaluation } from "./evaluate.js";
+import { descend } from "./improve.js";
+import { perturbed } from "./perturb.js";
+import type { Prepared } from "./prepare.js";
+import { leastGain, Search } from "./search.js";
+
+/** How far a search has come: a share 0…1 of its fixed rounds, and the objective of the best plan so far [g]. */
+export interface Progress {
+  readonly done: number;
+  readonly best: number;
+}
+
+/**
+ * Rounds of perturbation: a fixed number, never a clock, so that a seed gives the same plan everywhere. Fewer for large
+ * hauls, where a round costs more and a single lot weighs less.
+ */
+export const roundsFor = (lots: number): number => (lots <= 5 ? 24 : lots <= 12 ? 12 : lots <= 30 ? 4 : 2);
+
+/** The best choice found: constructed, improved, and improved again from perturbed copies. */
+export function searchPlan(prepared: Prepared, progress?: (progress: Progress) => void): Evaluation {
+  const { problem } = prepared;
+  const rounds = roundsFor(problem.lots.length);
+  const random = seededRandom(problem.seed);
+  const search = new Search(prepared, construct(prepared));
+  descend(search);
+  let best = search.current;
+  for (let round = 0; round < rounds; round++) {
+    progress?.({ done: (round + 1) / (rounds + 1), best: best.objective.total });
+    search.goTo(perturbed(prepared, best.choice, random));
+    descend(search);
+    if (search.current.objective.total < best.objective.total - leastGain) best = search.current;
+  }
+  progress?.({ done: 1, best: best.objective.total });
+  return best;
+}
