@@ -1,19 +1,22 @@
 import type { Class } from "@keepwright/catalogue";
 
 /**
- * All weights of decay are common practice, with no source: the trade agrees on their direction and order, nobody gives their size. They are kept
- * here, apart from everything measured, and each can be read and changed in one place.
+ * All weights of decay but the Q10 are common practice, with no source: the trade agrees on their direction and order, nobody gives their size. They are
+ * kept here, apart from everything measured, and each can be read and changed in one place.
  */
 export const decayWeights = {
   /**
    * Share of the decay dose used up over the published life by ripe, whole, dry produce at its recommended conditions is twice these
    * (once for being there, once for being ripe): under 1, so that only very prone kinds rot before their published life is over.
    */
-  proneness: { "very low": 0.1, low: 0.2, moderate: 0.3, high: 0.45, "very high": 0.7 } satisfies Record<
+  proneness: { "very low": 0.1, low: 0.2, moderate: 0.3, high: 0.4, "very high": 0.55 } satisfies Record<
     Class,
     number
   >,
-  /** How many times faster for each 10 K warmer. */
+  /**
+   * How many times faster for each 10 K warmer. Strawberries decay ten times as fast at 20 °C as at 0 °C, a Q10 of 3.2 (UC Davis Postharvest, questions and
+   * answers, Gorny), rounded and taken for all kinds.
+   */
   q10: 3,
   /** How many times faster once cut open. */
   cut: 3,
@@ -23,7 +26,7 @@ export const decayWeights = {
   damp: 5,
 } as const;
 
-/** Factor of temperature [1]: Q10 from the temperature of the published life [°C]. Common practice, no source. */
+/** Factor of temperature [1]: Q10 from the temperature of the published life [°C]. Source: see `decayWeights.q10`. */
 export const decayTemperatureFactor = (celsius: number, referenceCelsius: number): number =>
   decayWeights.q10 ** ((celsius - referenceCelsius) / 10);
 

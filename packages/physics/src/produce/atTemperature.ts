@@ -9,7 +9,7 @@ import { carbonLossPerDay } from "../respiration/carbonLoss.js";
 import { interpolateLogarithm } from "../respiration/interpolateLogarithm.js";
 import { respirationRate } from "../respiration/respirationRate.js";
 import { overRipeningRate, ripeningRate } from "../ripening/ripeningRate.js";
-import { ripeningTemperatureFactor } from "../ripening/temperatureFactor.js";
+import { ripeningReferenceTemperature, ripeningTemperatureFactor } from "../ripening/temperatureFactor.js";
 import { cutSafetyRate } from "../safety/cutSafetyRate.js";
 import { transpirationWhenCut } from "../waterLoss/cutSurface.js";
 import { surfaceWaterActivity } from "../waterLoss/surfaceWaterActivity.js";
@@ -66,6 +66,14 @@ export interface ProduceAtTemperature {
 }
 
 const noChilling: ChillingCurve = { deficits: [0], rates: [0] };
+
+/** Speed of ripening relative to 20 °C [1]; 0 in kinds that do not ripen. */
+function ripeningFactorOf({ ripening, respiration }: Produce, celsius: number): number {
+  if (!ripening) return 0;
+  const ratio =
+    respirationRate(respiration, celsius) / respirationRate(respiration, ripeningReferenceTemperature);
+  return ripeningTemperatureFactor(celsius, ripening.minimum, ripening.maximum, ratio);
+}
 
 function senescenceOf(produce: Produce, form: LotForm, celsius: number, temperatureFactor: number): number {
   const at = (temperature: number) => respirationRate(produce.respiration, temperature);
@@ -144,9 +152,8 @@ function ethyleneOf(produce: Produce, form: LotForm, celsius: number) {
  * through its cut face, gives off more ethylene, rots faster and has its safe time.
  */
 export function produceAtTemperature(produce: Produce, form: LotForm, celsius: number): ProduceAtTemperature {
-  const { ripening } = produce;
   const saturation = saturationPressure(celsius);
-  const factor = ripening ? ripeningTemperatureFactor(celsius, ripening.minimum, ripening.maximum) : 0;
+  const factor = ripeningFactorOf(produce, celsius);
   return {
     temperature: celsius,
     saturationVapourPressure: saturation,
