@@ -18,8 +18,6 @@ export const decayWeights = {
    * answers, Gorny), rounded and taken for all kinds.
    */
   q10: 3,
-  /** How many times faster once cut open. */
-  cut: 3,
   /** How many times faster under free water all over. */
   wet: 4,
   /** How many times faster a dry-storing kind rots in saturated air than in its own. */

@@ -1,5 +1,5 @@
 import { saturationPressure } from "../air/saturationPressure.js";
-import { decayTemperatureFactor, decayWeights } from "../decay/decayRate.js";
+import { decayTemperatureFactor } from "../decay/decayRate.js";
 import { injuryOnset, injuryRate } from "../ethylene/injuryRate.js";
 import { ethyleneProduction, woundEthyleneFactor } from "../ethylene/production.js";
 import { type ChillingCurve, chillingCurve } from "../keepingQuality/chilling.js";
@@ -127,9 +127,12 @@ function ripeningOf(
   };
 }
 
+/** A cut is a wound: its decay is counted over the short life of the cut thing, yet never slower than the whole one's. */
 function decayOf(produce: Produce, form: LotForm, celsius: number): number {
-  const factor = decayTemperatureFactor(celsius, produce.storageTemperature);
-  return (produce.decayFactor * factor * (form.cut ? decayWeights.cut : 1)) / produce.storageLifeDays;
+  const rateOver = (life: number, reference: number) =>
+    (produce.decayFactor * decayTemperatureFactor(celsius, reference)) / life;
+  const wholeRate = rateOver(produce.storageLifeDays, produce.storageTemperature);
+  return form.cut ? Math.max(wholeRate, rateOver(produce.cutLifeDaysAt5, cutLifeTemperature)) : wholeRate;
 }
 
 function sproutingOf({ sprouting }: Produce, form: LotForm, celsius: number): number {
