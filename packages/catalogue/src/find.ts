@@ -1,6 +1,14 @@
 import type { Catalogue } from "./catalogue.js";
 import { folded, stemKey } from "./find/fold.js";
-import { confident, type Match, type MatchedBy, misspelt, partWords, sameWords } from "./find/match.js";
+import {
+  confident,
+  type Match,
+  type MatchedBy,
+  misspelt,
+  partWords,
+  sameWords,
+  scores,
+} from "./find/match.js";
 import { nameIndex } from "./find/nameIndex.js";
 
 export { confident, type MatchedBy } from "./find/match.js";
@@ -24,7 +32,8 @@ function ranked(matches: readonly Match[]): Candidate[] {
   for (const { name, score, by } of matches) {
     for (const id of name.kinds) {
       const known = best.get(id);
-      if (!known || score > known.score) best.set(id, { id, score, name: name.name, by });
+      const own = name.usual === id ? Math.max(score, scores.usualOfSeveral) : score;
+      if (!known || own > known.score) best.set(id, { id, score: own, name: name.name, by });
     }
   }
   return [...best.values()].sort((one, other) => other.score - one.score || (one.id < other.id ? -1 : 1));

@@ -7,5 +7,7 @@ import { z } from "zod";
 export const nameGroupSchema = z.strictObject({
   word: z.string().min(1),
   kinds: z.array(z.string().min(1)).min(1),
+  /** The kind most people mean by the word (common practice): ranked first, but still to be asked about. */
+  usual: z.string().min(1).optional(),
 });
 export type NameGroup = z.infer<typeof nameGroupSchema>;

@@ -3,6 +3,7 @@ export * from "./catalogue.js";
 export { unusedSources } from "./check/crossReferences.js";
 export { CatalogueError } from "./check/problems.js";
 export * from "./find/fold.js";
+export { type IndexedName, type NameIndex, nameIndex } from "./find/nameIndex.js";
 export { namesOf } from "./find/names.js";
 export * from "./find.js";
 export * from "./groups.js";

@@ -100,7 +100,10 @@ function checkReferences(catalogue: Catalogue): string[] {
       .filter((id) => !known(id))
       .map((id) => `group "${group.word}": there is no kind "${id}"; use the id of a commodity file.`),
   );
-  return [...inOdours, ...inGroups];
+  const unusual = catalogue.groups
+    .filter((group) => group.usual !== undefined && !group.kinds.includes(group.usual))
+    .map((group) => `group "${group.word}": usual is "${group.usual}"; write one of its kinds.`);
+  return [...inOdours, ...inGroups, ...unusual];
 }
 
 /** What one record cannot show alone: sources that resolve, tables in order, names that are not shared by accident. */

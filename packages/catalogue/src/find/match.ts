@@ -1,5 +1,5 @@
 import { slips, slipsForgiven } from "./distance.js";
-import { stem, stemKey, wordsOf } from "./fold.js";
+import { stem, wordsOf } from "./fold.js";
 import type { IndexedName, NameIndex } from "./nameIndex.js";
 
 /** How a name was recognised. */
@@ -21,10 +21,11 @@ export interface Match {
  * Scores are our own scale of how likely the person meant this kind: 1 is certain. They only rank and divide
  * "take it" (at or above `confident`) from "ask"; nothing is computed from them.
  */
-const scores = {
+export const scores = {
   exact: 1,
   wordOrder: 0.97,
   severalKinds: 0.6,
+  usualOfSeveral: 0.65,
   partOfName: 0.72,
   nameLast: 0.8,
   nameElsewhere: 0.6,
@@ -83,17 +84,20 @@ function slipsByWord(queryWords: readonly string[], nameWords: readonly string[]
   return total;
 }
 
+const stemRun = (text: string): string => wordsOf(text).map(stem).join("");
+
 /** Names within a few slips of the query, and how many. */
 export function misspelt(index: NameIndex, query: string): Match[] {
   const queryWords = wordsOf(query);
   const run = queryWords.join("");
-  const queryStem = stemKey(query).replaceAll(" ", "");
-  const most = slipsForgiven(run.length);
+  const queryStem = stemRun(query);
+  // A run of words may lose a letter or two; three would let a whole word go.
+  const most = Math.min(2, slipsForgiven(run.length));
   return index.names.flatMap((name) => {
     const nameWords = name.folded.split(" ");
     const nameRun = nameWords.join("");
     const asRun = nameRun === run ? 0.5 : slips(run, nameRun, most);
-    const asStems = slips(queryStem, name.key.replaceAll(" ", ""), most);
+    const asStems = slips(queryStem, stemRun(name.folded), most);
     const nearest = Math.min(asRun, asStems);
     const count = Math.min(nearest > most ? Infinity : nearest, slipsByWord(queryWords, nameWords));
     if (count === Infinity) return [];

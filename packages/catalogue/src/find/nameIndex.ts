@@ -8,6 +8,8 @@ export interface IndexedName {
   readonly folded: string;
   readonly key: string;
   readonly kinds: readonly string[];
+  /** Of several kinds, the one most people mean. */
+  readonly usual?: string;
 }
 
 /** Names of a catalogue by their folded form and by their stems. */
@@ -20,25 +22,30 @@ export interface NameIndex {
 }
 
 function collectNames(catalogue: Catalogue): IndexedName[] {
-  const byFolded = new Map<string, { name: string; kinds: Set<string> }>();
-  const add = (name: string, kinds: readonly string[]) => {
+  const byFolded = new Map<string, { name: string; kinds: Set<string>; usual: string | undefined }>();
+  const add = (name: string, kinds: readonly string[], usual?: string) => {
     const key = folded(name);
     if (key === "") return;
-    const entry = byFolded.get(key) ?? { name, kinds: new Set<string>() };
+    const entry = byFolded.get(key) ?? { name, kinds: new Set<string>(), usual };
     for (const kind of kinds) entry.kinds.add(kind);
     byFolded.set(key, entry);
   };
-  for (const group of catalogue.groups)
-    add(
-      group.word,
-      group.kinds.filter((kind) => catalogue.commodities.has(kind)),
-    );
+  for (const { word, kinds, usual } of catalogue.groups) {
+    const known = kinds.filter((kind) => catalogue.commodities.has(kind));
+    add(word, known, usual !== undefined && known.includes(usual) ? usual : undefined);
+  }
   for (const commodity of catalogue.commodities.values()) {
     for (const name of namesOf(commodity)) add(name, [commodity.id]);
   }
   return [...byFolded]
     .filter(([, { kinds }]) => kinds.size > 0)
-    .map(([key, { name, kinds }]) => ({ name, folded: key, key: stemKey(name), kinds: [...kinds] }));
+    .map(([key, { name, kinds, usual }]) => ({
+      name,
+      folded: key,
+      key: stemKey(name),
+      kinds: [...kinds],
+      ...(usual !== undefined ? { usual } : {}),
+    }));
 }
 
 function build(catalogue: Catalogue): NameIndex {

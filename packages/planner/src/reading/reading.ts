@@ -24,13 +24,32 @@ export interface NotUnderstood {
   readonly questions: readonly Question[];
 }
 
-export type Assumption = "usual amount" | "usual size" | "usual ripeness" | "whole" | "spelling" | "cut, because half of one" | "rounded amount";
+export type Assumption =
+  | "usual amount"
+  | "usual size"
+  | "usual ripeness"
+  | "whole"
+  | "spelling"
+  | "cut, because half of one"
+  | "rounded amount"
+  | "weight from volume";
 
 export type Question =
   | { readonly ask: "which commodity"; readonly word: string; readonly candidates: readonly string[] }
-  | { readonly ask: "how much"; readonly reason: "no amount" | "zero" | "negative" | "too large" | "unknown unit" | "contradictory"; readonly word: string }
+  | {
+      readonly ask: "how much";
+      readonly reason: "no amount" | "zero" | "negative" | "too large" | "unknown unit" | "contradictory";
+      readonly word: string;
+      /** Units the kind has a weight for, when the unit typed is not among them. */
+      readonly units?: readonly string[];
+    }
   | { readonly ask: "what is this"; readonly word: string }
   | { readonly ask: "too many lots"; readonly word: string };
+
+/** Below this, `sure` of a part of a lot calls for a question beside it. Our own scale: see `UnderstoodLot.sure`. */
+export const askBelow = 0.5;
+/** Most lots in one reading; what comes after is asked about as a whole. */
+export const mostLots = 60;
 
 export interface Reading {
   readonly items: readonly (UnderstoodLot | NotUnderstood)[];

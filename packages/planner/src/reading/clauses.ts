@@ -1,0 +1,117 @@
+import type { Element } from "./elements.js";
+
+/** What belongs to one name: the elements before it, those right after it, and later remarks ("…, 1 ripe"). */
+export interface Clause {
+  readonly before: readonly Element[];
+  /** Absent where words stand without any name. */
+  readonly name?: Extract<Element, { type: "name" }>;
+  readonly after: Element[];
+}
+
+const saysSomething = (element: Element) => element.type !== "connective" && element.type !== "separator";
+const unclear = (element: Element) => element.type === "unknown" || element.type === "not fresh";
+
+interface Segment {
+  readonly elements: Element[];
+  readonly bracketed: boolean;
+  readonly afterHard: boolean;
+}
+
+/** Parts of a line between commas, "and", full stops and brackets. */
+function segmentsOf(elements: readonly Element[]): Segment[] {
+  const segments: Segment[] = [];
+  let depth = 0;
+  let current: Segment = { elements: [], bracketed: false, afterHard: true };
+  const close = (afterHard: boolean) => {
+    if (current.elements.some(saysSomething)) segments.push(current);
+    else if (current.afterHard) afterHard = true;
+    current = { elements: [], bracketed: depth > 0, afterHard };
+  };
+  for (const [index, element] of elements.entries()) {
+    if (element.type !== "separator" || joinsNumberAndUnit(elements, index)) {
+      if (element.type !== "separator") current.elements.push(element);
+      continue;
+    }
+    if (element.mark === "open") depth++;
+    if (element.mark === "close") depth = Math.max(0, depth - 1);
+    close(element.mark === "hard");
+  }
+  close(false);
+  return segments;
+}
+
+/** The hyphen of "5-lb bag". */
+const joinsNumberAndUnit = (elements: readonly Element[], index: number) =>
+  elements[index - 1]?.type === "number" && elements[index + 1]?.type === "unit";
+
+const isAmount = (element: Element | undefined) => element?.type === "number" || element?.type === "unit";
+
+/** A remark that stands behind what it speaks of: "with tops", "3 days old", and words not understood. */
+const standsBehind = (element: Element) =>
+  element.type === "unknown" ||
+  (element.type === "state" && (element.change.tops !== undefined || element.change.extraDays !== undefined));
+
+/** Where the words between two names part: the last amount and all after it go with the second name. */
+function parting(between: readonly Element[], amountsTrail: boolean): number {
+  let last = between.findLastIndex(isAmount);
+  if (last < 0) return between.findLastIndex(standsBehind) + 1;
+  if (amountsTrail) return between.length;
+  const trailingUnit = last === 0 && between[0]!.type === "unit" && between[1]?.type !== "connective";
+  if (trailingUnit) return 1;
+  for (let before = between[last - 1]; before; before = between[last - 1]) {
+    const joined =
+      before.type === "number" ||
+      before.type === "size" ||
+      (before.type === "unit" && between[last]!.type === "unit");
+    if (!joined) break;
+    last--;
+  }
+  return last;
+}
+
+/** Parts a run of words with several names, as speech gives it, into a clause for each name. */
+function clausesOfRun(elements: readonly Element[]): Clause[] {
+  const names = elements.flatMap((element, index) => (element.type === "name" ? [{ element, index }] : []));
+  const firstName = names[0]!.index;
+  const trail =
+    !elements.slice(0, firstName).some(isAmount) && elements.slice(names.at(-1)!.index).some(isAmount);
+  let start = 0;
+  return names.map(({ element, index }, order) => {
+    const nextName = names[order + 1]?.index ?? elements.length;
+    const between = elements.slice(index + 1, nextName);
+    const end = order === names.length - 1 ? between.length : parting(between, trail);
+    const clause: Clause = {
+      before: elements.slice(start, index),
+      name: element,
+      after: between.slice(0, end),
+    };
+    start = index + 1 + end;
+    return clause;
+  });
+}
+
+/**
+ * The clauses of one line. A part without a name belongs to the name before it ("3 avocados, 1 ripe"; "apples (washed)"),
+ * or, at the start of a line, to the name after it ("2 lb, apples"). Unknown words stand alone.
+ */
+export function clausesOf(elements: readonly Element[]): Clause[] {
+  const clauses: Clause[] = [];
+  let waiting: Element[] = [];
+  const orphan = (words: readonly Element[]) => clauses.push({ before: words, after: [] });
+  for (const { elements: words, bracketed, afterHard } of segmentsOf(elements)) {
+    const last = clauses.at(-1);
+    if (words.some((word) => word.type === "name")) {
+      clauses.push(...clausesOfRun([...waiting, ...words]));
+      waiting = [];
+    } else if (last?.name && (bracketed || !words.some(unclear)) && !afterHard) {
+      last.after.push(...words);
+    } else if (words.some(unclear) || last) {
+      orphan([...waiting, ...words]);
+      waiting = [];
+    } else {
+      waiting.push(...words);
+    }
+  }
+  if (waiting.length > 0) orphan(waiting);
+  return clauses;
+}

@@ -1,0 +1,49 @@
+import type { ReadNumber } from "./numbers.js";
+import type { StateChange } from "./states.js";
+import type { Unit } from "./units.js";
+
+interface Placed {
+  /** First token, and the token after the last. */
+  readonly first: number;
+  readonly next: number;
+}
+
+/** A name of produce as found: the kinds it may mean and how sure that is. */
+export interface FoundName {
+  readonly kinds: readonly string[];
+  readonly sure: number;
+  readonly misspelt: boolean;
+  /** Singular and not also plural: "apple", which may be the first half of "apple juice". */
+  readonly singular: boolean;
+  /** Of several kinds, the one most people mean. */
+  readonly usual?: string;
+  /** States that the name itself tells: "washed salad leaves". */
+  readonly implied: readonly StateChange[];
+}
+
+/** Tokens gathered into parts that mean something. */
+export type Element = Placed &
+  (
+    | {
+        readonly type: "number";
+        readonly number: ReadNumber;
+        readonly negative: boolean;
+        readonly times: boolean;
+      }
+    | { readonly type: "unit"; readonly unit: Unit }
+    | { readonly type: "name"; readonly name: FoundName }
+    | { readonly type: "state"; readonly change: StateChange }
+    | { readonly type: "size"; readonly size: "small" | "medium" | "large" }
+    | { readonly type: "descriptor"; readonly roughly: boolean }
+    | { readonly type: "not fresh" }
+    | { readonly type: "connective" }
+    | { readonly type: "separator"; readonly mark: "soft" | "hard" | "open" | "close" }
+    | { readonly type: "unknown" }
+  );
+
+export type ElementOf<Type extends Element["type"]> = Extract<Element, { type: Type }>;
+
+export const isType =
+  <Type extends Element["type"]>(type: Type) =>
+  (element: Element): element is ElementOf<Type> =>
+    element.type === type;

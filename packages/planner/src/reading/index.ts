@@ -1,0 +1,2 @@
+export { readHaul } from "./readHaul.js";
+export * from "./reading.js";

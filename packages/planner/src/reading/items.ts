@@ -1,0 +1,123 @@
+import type { Catalogue } from "@keepwright/catalogue";
+import type { Clause } from "./clauses.js";
+import type { Element } from "./elements.js";
+import { draftLots } from "./lots.js";
+import { saidIn } from "./parts.js";
+import { askBelow, type NotUnderstood, type Question, type UnderstoodLot } from "./reading.js";
+import type { Token } from "./tokens.js";
+
+type Item = UnderstoodLot | NotUnderstood;
+
+const longestTyped = 2000;
+/** How sure a kind is that most people mean by a word for several; below `askBelow`, so it is asked about. */
+const sureOfUsual = 0.45;
+
+interface Span {
+  readonly typed: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Is a bracket open in what was typed that the next character closes? */
+const closesBracket = (typed: string, next: string | undefined) =>
+  (next === ")" && typed.lastIndexOf("(") > typed.lastIndexOf(")")) ||
+  (next === "]" && typed.lastIndexOf("[") > typed.lastIndexOf("]"));
+
+/** What the elements cover in the text, small words at either end left out. */
+function spanOf(text: string, tokens: readonly Token[], elements: readonly Element[]): Span {
+  const telling = elements.filter((element) => element.type !== "connective" && element.type !== "separator");
+  const used = telling.length > 0 ? telling : elements;
+  const from = tokens[Math.min(...used.map((element) => element.first))]!.from;
+  const end = tokens[Math.max(...used.map((element) => element.next)) - 1]!.to;
+  const to = closesBracket(text.slice(from, end), text[end]) ? end + 1 : end;
+  return { typed: text.slice(from, to), from, to };
+}
+
+const question = (span: Span, ...questions: Question[]): NotUnderstood => ({
+  kind: "question",
+  ...span,
+  questions,
+});
+
+/** "apple juice", "frozen peas": named, but not the fresh produce itself. */
+function isSomethingElse(clause: Clause): boolean {
+  const all = [...clause.before, ...clause.after];
+  const next = clause.after[0];
+  const runsOn = clause.name!.name.singular && next?.type === "unknown" && next.first === clause.name!.next;
+  return runsOn || all.some((element) => element.type === "not fresh");
+}
+
+/** Elements that follow one another directly, together. */
+function neighbours(elements: readonly Element[]): Element[][] {
+  const runs: Element[][] = [];
+  for (const element of elements) {
+    const last = runs.at(-1);
+    if (last && last.at(-1)!.next === element.first) last.push(element);
+    else runs.push([element]);
+  }
+  return runs;
+}
+
+/** A clause without a name: words not understood, or an amount of nothing. */
+function orphanItem(text: string, tokens: readonly Token[], clause: Clause): NotUnderstood {
+  const span = spanOf(text, tokens, clause.before);
+  const unknown = clause.before.filter((element) => element.type === "unknown");
+  if (unknown.length === 0)
+    return question(span, { ask: "which commodity", word: span.typed, candidates: [] });
+  return question(span, { ask: "what is this", word: spanOf(text, tokens, unknown).typed });
+}
+
+/** The items that a clause gives: lots, or a question in their place. */
+export function itemsOf(
+  catalogue: Catalogue,
+  text: string,
+  tokens: readonly Token[],
+  clause: Clause,
+): Item[] {
+  if (!clause.name) return [orphanItem(text, tokens, clause)];
+  const all = [...clause.before, clause.name, ...clause.after];
+  const span = spanOf(text, tokens, all);
+  const { kinds, misspelt, usual } = clause.name.name;
+  const oneOfSeveral = kinds.length > 1 && usual !== undefined;
+  const sure = oneOfSeveral ? sureOfUsual : clause.name.name.sure;
+  const commodity = catalogue.commodities.get(oneOfSeveral ? usual : kinds.length === 1 ? kinds[0]! : "");
+  const word = spanOf(text, tokens, [clause.name]).typed;
+  if (isSomethingElse(clause))
+    return [question(span, { ask: "which commodity", word: span.typed, candidates: kinds })];
+  if (!commodity) return [question(span, { ask: "which commodity", word, candidates: kinds })];
+  const unknown = all.filter((element) => element.type === "unknown");
+  const noNumber = unknown.find((element) => tokens[element.first]!.kind === "number");
+  if (noNumber)
+    return [
+      question(span, {
+        ask: "how much",
+        reason: "contradictory",
+        word: spanOf(text, tokens, [noNumber]).typed,
+      }),
+    ];
+  const drafts = draftLots(commodity, saidIn(clause));
+  if (!Array.isArray(drafts)) return [question(span, drafts)];
+  const strange: Question[] = neighbours(unknown).map((run) => ({
+    ask: "what is this",
+    word: spanOf(text, tokens, run).typed,
+  }));
+  return drafts.map((draft): UnderstoodLot => {
+    const sureOfKind = sure * (unknown.length > 0 ? 0.8 : 1);
+    const vague = draft.sureOfAmount < askBelow;
+    return {
+      kind: "lot",
+      ...span,
+      lot: { ...draft.lot, typed: span.typed.slice(0, longestTyped) },
+      sure: { commodity: sureOfKind, amount: draft.sureOfAmount },
+      assumed: [...draft.assumed, ...(misspelt ? (["spelling"] as const) : [])],
+      questions: [
+        ...strange,
+        ...(oneOfSeveral ? [{ ask: "which commodity", word, candidates: kinds } as const] : []),
+        ...(draft.contradictory
+          ? [{ ask: "how much", reason: "contradictory", word: span.typed } as const]
+          : []),
+        ...(vague && !draft.contradictory ? [{ ask: "how much", reason: "no amount", word } as const] : []),
+      ],
+    };
+  });
+}

@@ -1,0 +1,139 @@
+import type { Catalogue } from "@keepwright/catalogue";
+import type { Element } from "./elements.js";
+import { nameAt, type SpellingGuesses, sameNameFrom } from "./names.js";
+import { numberAt } from "./numbers.js";
+import { connectives, descriptors, joiners, notFresh, roughly, sizes } from "./plainWords.js";
+import { stateAt } from "./states.js";
+import type { Token } from "./tokens.js";
+import { unitNamed } from "./units.js";
+
+const minus = new Set(["-", "−", "–"]);
+const times = new Set(["x", "×", "*"]);
+const softMarks = new Set([",", "&", "+", ":", "—", "–", "-", "/", "|", "、", "，", "="]);
+const hardMarks = new Set([";", ".", "!", "?", "。", "；"]);
+
+/** A number with its sign, and with "x" before or after it. */
+function countAt(tokens: readonly Token[], at: number): Element | undefined {
+  const first = tokens[at]!;
+  if (times.has(first.folded)) {
+    const number = numberAt(tokens, at + 1);
+    return number && tokens[at + 1]!.kind === "number"
+      ? { type: "number", number, negative: false, times: true, first: at, next: number.next }
+      : undefined;
+  }
+  const negative =
+    minus.has(first.text) && first.spaced && tokens[at + 1]?.kind === "number" && !tokens[at + 1]!.spaced;
+  const number = numberAt(tokens, negative ? at + 1 : at);
+  if (!number) return undefined;
+  const multiplied = times.has(tokens[number.next]?.folded ?? "");
+  return {
+    type: "number",
+    number,
+    negative,
+    times: multiplied,
+    first: at,
+    next: multiplied ? number.next + 1 : number.next,
+  };
+}
+
+function markAt(token: Token, at: number): Element {
+  const place = { first: at, next: at + 1 };
+  if (softMarks.has(token.text) || (token.text.startsWith("<") && token.text.length > 1))
+    return { type: "separator", mark: "soft", ...place };
+  if (hardMarks.has(token.text)) return { type: "separator", mark: "hard", ...place };
+  if ("([{".includes(token.text)) return { type: "separator", mark: "open", ...place };
+  if (")]}".includes(token.text)) return { type: "separator", mark: "close", ...place };
+  if (token.text === "~") return { type: "descriptor", roughly: true, ...place };
+  return /^[\p{P}\p{C}\p{Z}]$/u.test(token.text)
+    ? { type: "connective", ...place }
+    : { type: "unknown", ...place };
+}
+
+function plainWordAt(token: Token, at: number): Element | undefined {
+  const place = { first: at, next: at + 1 };
+  const word = token.folded;
+  if (joiners.has(word)) return { type: "separator", mark: "soft", ...place };
+  if (Object.hasOwn(sizes, word)) return { type: "size", size: sizes[word]!, ...place };
+  if (notFresh.has(word)) return { type: "not fresh", ...place };
+  if (roughly.has(word) || descriptors.has(word))
+    return { type: "descriptor", roughly: roughly.has(word), ...place };
+  if (connectives.has(word)) return { type: "connective", ...place };
+  return undefined;
+}
+
+/** Everything but misspelt names: the element that begins at a token. */
+function elementAt(
+  catalogue: Catalogue,
+  tokens: readonly Token[],
+  at: number,
+  afterNumber: boolean,
+): Element {
+  const token = tokens[at]!;
+  const name = token.kind === "word" ? nameAt(catalogue, tokens, at) : undefined;
+  const state = stateAt(tokens, at);
+  // "green beans" is a name, "green" alone a state: the longer wins, unless what follows the state names the same kind.
+  if (state && (!name || state.next >= name.next || sameNameFrom(catalogue, tokens, state.next, name)))
+    return { type: "state", change: state.change, first: at, next: state.next };
+  const unit = unitNamed(token.folded, afterNumber);
+  const afterOf = ["of", "de"].includes(tokens[at + 1]?.folded ?? "") ? at + 2 : at + 1;
+  const unitFirst =
+    unit &&
+    (!name ||
+      name.next === at + 1 ||
+      ((afterNumber || afterOf === at + 2) && sameNameFrom(catalogue, tokens, afterOf, name)));
+  if (unit && unitFirst) return { type: "unit", unit, first: at, next: at + 1 };
+  if (name) return { type: "name", name: name.name, first: at, next: name.next };
+  const count = countAt(tokens, at);
+  if (count) return count;
+  return token.kind === "mark"
+    ? markAt(token, at)
+    : (plainWordAt(token, at) ?? { type: "unknown", first: at, next: at + 1 });
+}
+
+function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
+  const elements: Element[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const last = elements.at(-1);
+    const afterNumber =
+      last?.type === "number" ||
+      last?.type === "size" ||
+      (last?.type === "separator" && tokens[last.first]!.text === "-" && elements.at(-2)?.type === "number");
+    const element = elementAt(catalogue, tokens, at, afterNumber);
+    elements.push(element);
+    at = element.next;
+  }
+  return elements;
+}
+
+/** Gives unknown words that are near a name that name, unless a known name follows: then they describe it. */
+function withGuesses(
+  tokens: readonly Token[],
+  elements: readonly Element[],
+  guesses: SpellingGuesses,
+): Element[] {
+  const typeOfToken: (Element["type"] | undefined)[] = [];
+  for (const element of elements)
+    for (let index = element.first; index < element.next; index++) typeOfToken[index] = element.type;
+  const stops = (token: number) =>
+    !["unknown", "state", "descriptor", "unit", "size"].includes(typeOfToken[token] ?? "");
+  const result: Element[] = [];
+  for (let index = 0; index < elements.length; ) {
+    const element = elements[index]!;
+    const run = elements.slice(index).findIndex((other) => other.type !== "unknown");
+    const describes = run >= 0 && elements[index + run]?.type === "name";
+    const guess =
+      element.type === "unknown" && !describes ? guesses.at(tokens, element.first, stops) : undefined;
+    if (guess) {
+      result.push({ type: "name", name: guess.name, first: element.first, next: guess.next });
+      while (index < elements.length && elements[index]!.first < guess.next) index++;
+    } else {
+      result.push(element);
+      index++;
+    }
+  }
+  return result;
+}
+
+/** The elements of one line's tokens, in order, covering every token. */
+export const lex = (catalogue: Catalogue, tokens: readonly Token[], guesses: SpellingGuesses): Element[] =>
+  withGuesses(tokens, lexExactly(catalogue, tokens), guesses);

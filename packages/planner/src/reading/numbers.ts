@@ -1,0 +1,178 @@
+import type { Token } from "./tokens.js";
+
+/** A count as it was written: a value, whether it was only a rough one, and where it ends. */
+export interface ReadNumber {
+  readonly value: number;
+  /** "rough" for a range, a couple, "about"; "vague" for "a few" and "some". */
+  readonly exactness: "exact" | "rough" | "vague";
+  readonly next: number;
+}
+
+const fractions: Record<string, number> = {
+  "½": 1 / 2,
+  "⅓": 1 / 3,
+  "⅔": 2 / 3,
+  "¼": 1 / 4,
+  "¾": 3 / 4,
+  "⅛": 1 / 8,
+  "⅜": 3 / 8,
+  "⅝": 5 / 8,
+  "⅞": 7 / 8,
+};
+const units = [
+  ["zero", "cero"],
+  ["a", "an", "one", "un", "una", "uno", "single"],
+  ["two", "dos", "both"],
+  ["three", "tres"],
+  ["four", "cuatro"],
+  ["five", "cinco"],
+  ["six", "seis"],
+  ["seven", "siete"],
+  ["eight", "ocho"],
+  ["nine", "nueve"],
+  ["ten", "diez"],
+  ["eleven"],
+  ["twelve", "doce"],
+  ["thirteen", "trece"],
+  ["fourteen", "catorce"],
+  ["fifteen", "quince"],
+  ["sixteen"],
+  ["seventeen"],
+  ["eighteen"],
+  ["nineteen"],
+];
+const tens: Record<string, number> = {
+  twenty: 20,
+  veinte: 20,
+  thirty: 30,
+  treinta: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+};
+const words: Record<string, number> = Object.fromEntries(
+  units.flatMap((names, value) => names.map((name) => [name, value])),
+);
+const parts: Record<string, number> = {
+  half: 1 / 2,
+  halves: 1 / 2,
+  medio: 1 / 2,
+  media: 1 / 2,
+  quarter: 1 / 4,
+  quarters: 1 / 4,
+  third: 1 / 3,
+  thirds: 1 / 3,
+};
+const dozens: Record<string, number> = { dozen: 12, dozens: 12, docena: 12, docenas: 12, hundred: 100 };
+/** Rough counts in words. A few as three and several as four are common practice, no source; they are always shown as assumed. */
+const rough: Record<string, { value: number; exactness: "rough" | "vague" }> = {
+  couple: { value: 2, exactness: "rough" },
+  pair: { value: 2, exactness: "exact" as "rough" },
+  par: { value: 2, exactness: "rough" },
+  few: { value: 3, exactness: "vague" },
+  several: { value: 4, exactness: "vague" },
+  pocos: { value: 3, exactness: "vague" },
+  pocas: { value: 3, exactness: "vague" },
+  unos: { value: 3, exactness: "vague" },
+  unas: { value: 3, exactness: "vague" },
+};
+const has = <Value>(table: Record<string, Value>, key: string | undefined): key is string =>
+  key !== undefined && Object.hasOwn(table, key);
+
+const exact = (value: number, next: number): ReadNumber => ({ value, exactness: "exact", next });
+
+/** "1.5", "1,5", "1,000", "12". Undefined when it is no one number ("1,2,3"). */
+function digits(text: string): number | undefined {
+  if (Object.hasOwn(fractions, text)) return fractions[text];
+  if (/^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(text)) return Number(text.replaceAll(",", ""));
+  if (/^\d+(?:[.,]\d+)?(?:e[+-]?\d+)?$/i.test(text)) return Number(text.replace(",", "."));
+  return undefined;
+}
+
+/** "1/2" from `at`, as a number below one. */
+function slashFraction(tokens: readonly Token[], at: number): ReadNumber | undefined {
+  const [above, slash, below] = tokens.slice(at, at + 3);
+  if (above?.kind !== "number" || below?.kind !== "number" || !(slash?.text === "/" || slash?.text === "⁄"))
+    return undefined;
+  const value = Number(above.text) / Number(below.text);
+  return value > 0 && value < 10 ? exact(value, at + 3) : undefined;
+}
+
+function inDigits(tokens: readonly Token[], at: number): ReadNumber | undefined {
+  const first = tokens[at];
+  if (first?.kind !== "number") return undefined;
+  const fraction = slashFraction(tokens, at);
+  if (fraction) return fraction;
+  const value = digits(first.text);
+  if (value === undefined) return undefined;
+  const after = tokens[at + 1];
+  if (Number.isInteger(value) && after && has(fractions, after.text))
+    return exact(value + fractions[after.text]!, at + 2);
+  const added = Number.isInteger(value) ? slashFraction(tokens, at + 1) : undefined;
+  return added && added.value < 1 ? exact(value + added.value, added.next) : exact(value, at + 1);
+}
+
+/** Skips "of", "a", "an" after a part: "half of an onion". */
+function afterPart(tokens: readonly Token[], at: number): number {
+  let next = at;
+  while (["of", "de"].includes(tokens[next]?.folded ?? "")) next++;
+  return ["a", "an", "un", "una", "the"].includes(tokens[next]?.folded ?? "") ? next + 1 : next;
+}
+
+function inWords(tokens: readonly Token[], at: number): ReadNumber | undefined {
+  const word = tokens[at]?.folded;
+  if (tokens[at]?.kind !== "word") return undefined;
+  if (has(rough, word)) return { ...rough[word]!, next: at + 1 };
+  if (has(tens, word)) {
+    const one = tokens[at + 1]?.text === "-" ? at + 2 : at + 1;
+    const unit = words[tokens[one]?.folded ?? ""];
+    return unit !== undefined && unit > 0 && unit < 10 && tokens[one]!.folded.length > 2
+      ? exact(tens[word]! + unit, one + 1)
+      : exact(tens[word]!, at + 1);
+  }
+  if (has(parts, word)) return exact(parts[word]!, afterPart(tokens, at + 1));
+  if (has(dozens, word)) return exact(dozens[word]!, at + 1);
+  if (!has(words, word)) return undefined;
+  const after = tokens[at + 1]?.folded;
+  if (words[word] === 1 && has(rough, after)) return { ...rough[after]!, next: at + 2 };
+  if (has(parts, after) && words[word]! < 10)
+    return exact(words[word]! * parts[after]!, afterPart(tokens, at + 2));
+  return exact(words[word]!, at + 1);
+}
+
+/** "two and a half" and "a dozen": what may follow a plain number and change it. */
+function extended(tokens: readonly Token[], read: ReadNumber): ReadNumber {
+  const [first, second, third] = tokens.slice(read.next, read.next + 3).map((token) => token.folded);
+  if (has(dozens, first)) return { ...read, value: read.value * dozens[first]!, next: read.next + 1 };
+  if (first !== "and" && first !== "y") return read;
+  if ((second === "a" || second === "an") && has(parts, third))
+    return { ...read, value: read.value + parts[third]!, next: read.next + 3 };
+  if (has(parts, second) && !["a", "an", "of"].includes(third ?? ""))
+    return { ...read, value: read.value + parts[second]!, next: read.next + 2 };
+  return read;
+}
+
+function plain(tokens: readonly Token[], at: number): ReadNumber | undefined {
+  const read = inDigits(tokens, at) ?? inWords(tokens, at);
+  return read && extended(tokens, read);
+}
+
+const rangeWords = new Set(["-", "–", "—", "to", "or", "~", "a", "o"]);
+
+/** The number that begins at a token, in digits or words, with fractions and ranges; undefined when there is none. */
+export function numberAt(tokens: readonly Token[], at: number): ReadNumber | undefined {
+  const first = plain(tokens, at);
+  if (!first) return undefined;
+  const link = tokens[first.next];
+  if (!link || !rangeWords.has(link.folded)) return first;
+  // "a" links two numbers only in Spanish figures ("2 a 3"); in words it is an article ("one a bunch").
+  if (link.folded === "a" && (tokens[at]?.kind !== "number" || tokens[first.next + 1]?.kind !== "number"))
+    return first;
+  const second = plain(tokens, first.next + 1);
+  return second && second.value > first.value
+    ? { value: (first.value + second.value) / 2, exactness: "rough", next: second.next }
+    : first;
+}

@@ -1,0 +1,59 @@
+/** Words that join and carry nothing by themselves. They may stand outside every item of a reading. */
+export const connectives: ReadonlySet<string> = new Set(
+  (
+    "and plus also then of the with for in on at from to or y e o de del la el las los con i ive we weve got bought have had there is are was were " +
+    "its it some that this these those my our a an please all them"
+  ).split(" "),
+);
+
+/** Words that part one lot from the next. */
+export const joiners: ReadonlySet<string> = new Set(["and", "plus", "also", "then", "y", "e"]);
+
+/** Words that describe produce and change nothing that is computed. */
+export const descriptors: ReadonlySet<string> = new Set(
+  (
+    "fresh organic local nice good lovely raw loose red yellow white purple black golden pink brown orange baby young new old fashioned big huge little tiny " +
+    "crisp juicy vine leaf leaves seedless tender mixed assorted about approximately approx roughly around nearly almost still so very just more each " +
+    "fresco fresca frescos frescas rojo roja rojos rojas blanco blanca blancos blancas organico organica grande grandes medianos"
+  ).split(" "),
+);
+
+/** Words that say the amount is only about right. */
+export const roughly: ReadonlySet<string> = new Set([
+  "about",
+  "approximately",
+  "approx",
+  "roughly",
+  "around",
+  "nearly",
+  "almost",
+  "~",
+]);
+
+/** Sizes, as the catalogue's units name them. */
+export const sizes: Readonly<Record<string, "small" | "medium" | "large">> = {
+  small: "small",
+  little: "small",
+  tiny: "small",
+  pequeno: "small",
+  pequena: "small",
+  pequenos: "small",
+  pequenas: "small",
+  medium: "medium",
+  mediano: "medium",
+  mediana: "medium",
+  large: "large",
+  big: "large",
+  huge: "large",
+  grande: "large",
+  grandes: "large",
+};
+
+/** Words that say it is no longer fresh produce, or only made from it. Such a lot is asked about, never taken. */
+export const notFresh: ReadonlySet<string> = new Set(
+  (
+    "frozen canned tinned dried pickled cooked roasted boiled baked fried jarred candied smoked juice sauce puree jam jelly pie cake bread chips " +
+    "crisps powder oil vinegar soup paste seeds flour syrup cider ketchup fries congelado congelada congelados congeladas enlatado enlatados " +
+    "seco seca secos secas cocido cocida jugo zumo salsa mermelada"
+  ).split(" "),
+);

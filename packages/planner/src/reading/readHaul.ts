@@ -1,0 +1,101 @@
+import type { Catalogue } from "@keepwright/catalogue";
+import { clausesOf } from "./clauses.js";
+import { itemsOf } from "./items.js";
+import { lex } from "./lex.js";
+import { SpellingGuesses } from "./names.js";
+import { connectives } from "./plainWords.js";
+import { mostLots, type NotUnderstood, type Reading, type UnderstoodLot } from "./reading.js";
+import { bulletLength, linesOf, type Token, tokensOf } from "./tokens.js";
+
+type Item = UnderstoodLot | NotUnderstood;
+
+/** Questions are bounded too: a pasted book is one question, not thousands. */
+const mostItems = 200;
+/** Characters of one line that are looked at; a longer line is no line of a shopping list. */
+const longestLine = 4000;
+
+const meaningless = /^[\p{P}\p{C}\p{Z}]$/u;
+const carriesMeaning = (token: Token) =>
+  token.kind === "number" ||
+  (token.kind === "word" ? !connectives.has(token.folded) : !meaningless.test(token.text));
+
+/** Questions about tokens that no item covers, neighbours together, so that nothing typed is ever dropped. */
+function leftovers(text: string, tokens: readonly Token[], items: readonly Item[]): NotUnderstood[] {
+  const found: NotUnderstood[] = [];
+  let run: Token[] = [];
+  const close = () => {
+    if (run.length === 0) return;
+    const from = run[0]!.from;
+    const to = run.at(-1)!.to;
+    const typed = text.slice(from, to);
+    found.push({ kind: "question", typed, from, to, questions: [{ ask: "what is this", word: typed }] });
+    run = [];
+  };
+  for (const token of tokens) {
+    const covered = items.some((item) => item.from <= token.from && token.to <= item.to);
+    if (covered) close();
+    else if (carriesMeaning(token)) run.push(token);
+  }
+  close();
+  return found;
+}
+
+function readLine(
+  catalogue: Catalogue,
+  text: string,
+  line: string,
+  start: number,
+  guesses: SpellingGuesses,
+): Item[] {
+  const skipped = bulletLength(line);
+  const tokens = tokensOf(line.slice(skipped), start + skipped);
+  const items = clausesOf(lex(catalogue, tokens, guesses)).flatMap((clause) =>
+    itemsOf(catalogue, text, tokens, clause),
+  );
+  return [...items, ...leftovers(text, tokens, items)].sort((one, other) => one.from - other.from);
+}
+
+/** Everything from a position on as one question. */
+function theRest(text: string, from: number): Item[] {
+  const typed = text.slice(from).trimEnd();
+  return typed.trim() === ""
+    ? []
+    : [
+        {
+          kind: "question",
+          typed,
+          from,
+          to: from + typed.length,
+          questions: [{ ask: "too many lots", word: typed.slice(0, 80) }],
+        },
+      ];
+}
+
+/** Where the items must stop, so that there are at most `mostLots` lots and `mostItems` items. */
+function roomFor(items: readonly Item[], more: readonly Item[]): number {
+  let lots = items.filter((item) => item.kind === "lot").length;
+  for (const [index, item] of more.entries()) {
+    if (item.kind === "lot") lots++;
+    if (lots > mostLots || items.length + index >= mostItems) return index;
+  }
+  return more.length;
+}
+
+/**
+ * Reads what a person typed, pasted or spoke of what came home. Each lot says what was understood, how surely, and what
+ * was taken for granted; whatever was not understood comes back as a question. Never throws, whatever the text; the same
+ * text gives the same reading.
+ */
+export function readHaul(text: string, catalogue: Catalogue): Reading {
+  if (typeof text !== "string") return { items: [] };
+  const items: Item[] = [];
+  const guesses = new SpellingGuesses(catalogue);
+  for (const { line, start } of linesOf(text)) {
+    const read = readLine(catalogue, text, line.slice(0, longestLine), start, guesses);
+    const room = roomFor(items, read);
+    items.push(...read.slice(0, room));
+    if (room < read.length) return { items: [...items, ...theRest(text, read[room]!.from)] };
+    if (line.length > longestLine) return { items: [...items, ...theRest(text, start + longestLine)] };
+  }
+  return { items };
+}
