@@ -104,7 +104,7 @@ export function misspelt(index: NameIndex, query: string): Match[] {
     const firstLetterKept = run[0] === nameRun[0] || run[1] === nameRun[0];
     const letters = Math.max(run.length, nameRun.length);
     return [
-      shared(name, scores.spelling - (0.6 * count) / letters - (firstLetterKept ? 0 : 0.15), "spelling"),
+      shared(name, scores.spelling - (0.75 * count) / letters - (firstLetterKept ? 0 : 0.15), "spelling"),
     ];
   });
 }

@@ -2,14 +2,13 @@ import type { Catalogue } from "@keepwright/catalogue";
 import type { Element } from "./elements.js";
 import { nameAt, type SpellingGuesses, sameNameFrom } from "./names.js";
 import { numberAt } from "./numbers.js";
-import { connectives, descriptors, joiners, notFresh, roughly, sizes } from "./plainWords.js";
+import { connectives, descriptors, joiners, joiningMarks, notFresh, roughly, sizes } from "./plainWords.js";
 import { stateAt } from "./states.js";
 import type { Token } from "./tokens.js";
 import { unitNamed } from "./units.js";
 
 const minus = new Set(["-", "−", "–"]);
 const times = new Set(["x", "×", "*"]);
-const softMarks = new Set([",", "&", "+", ":", "—", "–", "-", "/", "|", "、", "，", "="]);
 const hardMarks = new Set([";", ".", "!", "?", "。", "；"]);
 
 /** A number with its sign, and with "x" before or after it. */
@@ -38,7 +37,7 @@ function countAt(tokens: readonly Token[], at: number): Element | undefined {
 
 function markAt(token: Token, at: number): Element {
   const place = { first: at, next: at + 1 };
-  if (softMarks.has(token.text) || (token.text.startsWith("<") && token.text.length > 1))
+  if (joiningMarks.has(token.text) || (token.text.startsWith("<") && token.text.length > 1))
     return { type: "separator", mark: "soft", ...place };
   if (hardMarks.has(token.text)) return { type: "separator", mark: "hard", ...place };
   if ("([{".includes(token.text)) return { type: "separator", mark: "open", ...place };

@@ -105,14 +105,16 @@ function inDigits(tokens: readonly Token[], at: number): ReadNumber | undefined 
   const first = tokens[at];
   if (first?.kind !== "number") return undefined;
   const fraction = slashFraction(tokens, at);
-  if (fraction) return fraction;
+  if (fraction) return { ...fraction, next: afterPart(tokens, fraction.next) };
   const value = digits(first.text);
   if (value === undefined) return undefined;
   const after = tokens[at + 1];
   if (Number.isInteger(value) && after && has(fractions, after.text))
     return exact(value + fractions[after.text]!, at + 2);
   const added = Number.isInteger(value) ? slashFraction(tokens, at + 1) : undefined;
-  return added && added.value < 1 ? exact(value + added.value, added.next) : exact(value, at + 1);
+  return added && added.value < 1
+    ? exact(value + added.value, added.next)
+    : exact(value, value < 1 ? afterPart(tokens, at + 1) : at + 1);
 }
 
 /** Skips "of", "a", "an" after a part: "half of an onion". */

@@ -9,6 +9,22 @@ export const connectives: ReadonlySet<string> = new Set(
 /** Words that part one lot from the next. */
 export const joiners: ReadonlySet<string> = new Set(["and", "plus", "also", "then", "y", "e"]);
 
+/** Characters that part one lot from the next, or a lot from a remark on it. They carry nothing by themselves. */
+export const joiningMarks: ReadonlySet<string> = new Set([
+  ",",
+  "&",
+  "+",
+  ":",
+  "—",
+  "–",
+  "-",
+  "/",
+  "|",
+  "、",
+  "，",
+  "=",
+]);
+
 /** Words that describe produce and change nothing that is computed. */
 export const descriptors: ReadonlySet<string> = new Set(
   (

@@ -3,7 +3,7 @@ import { clausesOf } from "./clauses.js";
 import { itemsOf } from "./items.js";
 import { lex } from "./lex.js";
 import { SpellingGuesses } from "./names.js";
-import { connectives } from "./plainWords.js";
+import { connectives, joiningMarks } from "./plainWords.js";
 import { mostLots, type NotUnderstood, type Reading, type UnderstoodLot } from "./reading.js";
 import { bulletLength, linesOf, type Token, tokensOf } from "./tokens.js";
 
@@ -17,7 +17,9 @@ const longestLine = 4000;
 const meaningless = /^[\p{P}\p{C}\p{Z}]$/u;
 const carriesMeaning = (token: Token) =>
   token.kind === "number" ||
-  (token.kind === "word" ? !connectives.has(token.folded) : !meaningless.test(token.text));
+  (token.kind === "word"
+    ? !connectives.has(token.folded)
+    : !meaningless.test(token.text) && !joiningMarks.has(token.text));
 
 /** Questions about tokens that no item covers, neighbours together, so that nothing typed is ever dropped. */
 function leftovers(text: string, tokens: readonly Token[], items: readonly Item[]): NotUnderstood[] {

@@ -1,0 +1,160 @@
+import { catalogue } from "@keepwright/catalogue";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { lotSchema } from "../../src/problem/lot.js";
+import { readHaul } from "../../src/reading/index.js";
+import { phrases } from "./phrases.js";
+
+/** Words that may be left out of every item: written out here, so that the reader cannot excuse itself. */
+const small = new Set(
+  (
+    "and plus also then of the with for in on at from to or y e o de del la el las los con i ive we weve got bought have had there is are was were " +
+    "its it some that this these those my our a an please all them"
+  ).split(" "),
+);
+const words = phrases.flatMap(([text]) => text.split(/\s+/));
+const strange = [
+  "<b>",
+  "</script>",
+  "€5",
+  "7",
+  "½",
+  "0",
+  "-2",
+  "1,2,3",
+  "xyzzy",
+  "quite",
+  "🍎",
+  "\u0000",
+  "\u202e",
+  "a\u0301",
+  "(",
+  ")",
+  ",",
+  ";",
+  "\n",
+  "- ",
+  "1. ",
+  "#",
+  "×",
+];
+const haulText = fc
+  .array(
+    fc.oneof(
+      { weight: 4, arbitrary: fc.constantFrom(...words) },
+      { weight: 1, arbitrary: fc.constantFrom(...strange) },
+      { weight: 1, arbitrary: fc.string({ unit: "binary", maxLength: 8 }) },
+    ),
+    { maxLength: 25 },
+  )
+  .map((parts) => parts.join(" "));
+const anyText = fc.oneof(
+  haulText,
+  fc.string({ unit: "binary", maxLength: 300 }),
+  fc.string({ maxLength: 200 }),
+);
+
+const read = (text: string) => readHaul(text, catalogue()).items;
+
+/** Letters, digits and signs of a text that no item covers, small words and the bullets of lists aside. */
+function uncovered(text: string): string[] {
+  const covered = new Uint8Array(text.length);
+  for (const { from, to } of read(text)) covered.fill(1, from, to);
+  const bulletsAt = new Set<number>();
+  for (const line of text.matchAll(
+    /(?:^|[\n\r\f\v\u0085\u2028\u2029])((?:\s*(?:[-–—*•·‣◦▪○●☐☑✓>]+\s+|[•·‣◦▪○●☐☑✓]|\(?\d{1,3}[.)]\s+|\[[ xX]?\]\s*))+)/gu,
+  )) {
+    for (let at = 0; at < line[0].length; at++) bulletsAt.add(line.index + at);
+  }
+  const missed: string[] = [];
+  for (const piece of text.matchAll(/\p{L}[\p{L}\p{M}'’]*|\p{N}+|\p{S}/gu)) {
+    const plain = piece[0]
+      .normalize("NFD")
+      .replace(/\p{M}+/gu, "")
+      .replace(/['’]/g, "")
+      .toLowerCase();
+    if (small.has(plain) || "+|=".includes(piece[0]) || bulletsAt.has(piece.index)) continue;
+    if (!covered[piece.index]) missed.push(piece[0]);
+  }
+  return missed;
+}
+
+describe("any text at all", () => {
+  it("is read without a throw, twice the same", () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        expect(read(text)).toEqual(read(text));
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it("is covered: nothing that carries meaning is dropped", () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        expect(uncovered(text)).toEqual([]);
+      }),
+      { numRuns: 600 },
+    );
+  });
+
+  it("comes back word for word, in its order, mark-up and control characters unchanged", () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        let last = 0;
+        for (const item of read(text)) {
+          expect(item.typed).toBe(text.slice(item.from, item.to));
+          expect(item.from).toBeGreaterThanOrEqual(last);
+          expect(item.to).toBeGreaterThan(item.from);
+          last = item.from;
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it("gives only lots that the planner accepts, and each question-item asks something", () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        for (const item of read(text)) {
+          if (item.kind === "lot") expect(lotSchema.safeParse({ id: "1", ...item.lot }).success).toBe(true);
+          else expect(item.questions.length).toBeGreaterThan(0);
+        }
+      }),
+      { numRuns: 400 },
+    );
+  });
+});
+
+describe("a lot's own words", () => {
+  it("read again, give the same lots", () => {
+    for (const [text] of phrases) {
+      const items = read(text);
+      for (const item of items) {
+        const same = items.filter((other) => other.from === item.from);
+        const again = read(item.typed);
+        expect(
+          again.map((other) => other.kind === "lot" && other.lot),
+          item.typed,
+        ).toEqual(same.map((other) => other.kind === "lot" && other.lot));
+      }
+    }
+  });
+
+  it("joined by lines or by commas, phrases give the lots of each", () => {
+    const single = phrases.filter(([text]) => !/[,;:.\n-]/.test(text));
+    fc.assert(
+      fc.property(
+        fc.array(fc.constantFrom(...single), { minLength: 1, maxLength: 6 }),
+        fc.constantFrom("\n", "; ", "\r\n- "),
+        (chosen, joint) => {
+          const lots = (text: string) =>
+            read(text).flatMap((item) => (item.kind === "lot" ? [item.lot] : []));
+          expect(lots(chosen.map(([text]) => text).join(joint))).toEqual(
+            chosen.flatMap(([text]) => lots(text)),
+          );
+        },
+      ),
+    );
+  });
+});
