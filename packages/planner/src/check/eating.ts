@@ -1,0 +1,60 @@
+import { eatingHabits } from "../rules/weights.js";
+import { type PlanFault, sum, unless } from "./fault.js";
+import { kindOf, partsOf, type Subject } from "./subject.js";
+
+const dayNumbers = ({ plan }: Subject): number[] => Array.from({ length: plan.days }, (_, day) => day);
+
+/**
+ * Portions at the table (seasonings apart) are within what the household eats: people times portions a person, but one
+ * whole portion may always be eaten. Nothing at all is eaten on days away.
+ */
+export const table = (subject: Subject): PlanFault[] => {
+  const { plan, household } = subject;
+  const limit = Math.max(1, household.people * household.portionsPerPersonPerDay);
+  const eatenOn = (day: number, seasonings: boolean): number =>
+    sum(
+      plan.lots
+        .filter((part) => seasonings || !kindOf(subject, part).household.seasoning)
+        .flatMap((part) => part.eatOn.filter((meal) => meal.day === day).map((meal) => meal.portions)),
+    );
+  return dayNumbers(subject).flatMap((day) =>
+    household.daysAway.includes(day)
+      ? unless(eatenOn(day, true) === 0, "days away", `day ${day}`, eatenOn(day, true), 0, "portions")
+      : unless(
+          eatenOn(day, false) <= limit,
+          "portions a day",
+          `day ${day}`,
+          eatenOn(day, false),
+          limit,
+          "portions",
+        ),
+  );
+};
+
+/** No day brings more of one thing than people like to eat of it (a declared preference). */
+export const sameThing = (subject: Subject): PlanFault[] =>
+  subject.haul.lots.flatMap((lot) => {
+    const { seasoning } = kindOf(subject, lot).household;
+    const each = seasoning ? eatingHabits.portionsOfOneSeasoning : eatingHabits.portionsOfOneLot;
+    const limit = subject.household.people * each;
+    const meals = partsOf(subject, lot).flatMap((part) => part.eatOn);
+    return dayNumbers(subject).flatMap((day) => {
+      const eaten = sum(meals.filter((meal) => meal.day === day).map((meal) => meal.portions));
+      return unless(eaten <= limit, "same thing a day", `${lot.id} day ${day}`, eaten, limit, "portions");
+    });
+  });
+
+/** What is eaten is eaten on a planned day, in order of days, and not before the plan says it is ready. */
+export const readyToEat = ({ plan }: Subject): PlanFault[] =>
+  plan.lots.flatMap((part) =>
+    part.eatOn.flatMap(({ day }, index) => {
+      const what = `${part.id} day ${day}`;
+      const ready = part.readyOnDay ?? Number.POSITIVE_INFINITY;
+      const before = part.eatOn[index - 1]?.day ?? -1;
+      return [
+        ...unless(day >= 0 && day < plan.days, "ready to eat", what, day, `0…${plan.days - 1}`, "d"),
+        ...unless(day > before, "ready to eat", what, day, `after ${before}`, "d"),
+        ...unless(day >= ready, "ready to eat", what, day, part.readyOnDay ?? "never ready", "d"),
+      ];
+    }),
+  );

@@ -1,0 +1,114 @@
+import { type LotOutcome, type SimulationOutcome, simulate } from "@keepwright/physics";
+import type { PlannedLot } from "../problem/plan.js";
+import { alike, type PlanFault, sum, unless } from "./fault.js";
+import { chanceBy, spreadOf } from "./life.js";
+import { simulationAgain } from "./replay.js";
+import type { Subject } from "./subject.js";
+import { type Occasion, occasions } from "./terms.js";
+
+/**
+ * How closely a plan must agree with its replay: 2 % of a life or a sum of waste, 0.02 of a chance or a quality. The
+ * simulation's own step error is held below 1 % (docs/model), so two honest ways to it differ by no more than twice that.
+ */
+const share = 0.02;
+/** Waste below this is not told apart from none [g]: less than a leaf. */
+const leastGrams = 0.1;
+/** Times of moves and ripening are located within a step; this is an hour [d]. */
+const leastDays = 1 / 24;
+
+/** Longest life a plan names [d]: JSON has no Infinity. */
+const longestNamed = 3650;
+
+function moves(part: PlannedLot, { stayStarts }: LotOutcome): PlanFault[] {
+  return part.stays.flatMap(({ fromDay, place }, index) => {
+    const start = stayStarts[index]!;
+    return unless(
+      alike(fromDay, start, share, leastDays),
+      "replayed move",
+      `${part.id} to ${place}`,
+      fromDay,
+      start,
+      "d",
+    );
+  });
+}
+
+function ripeness({ id, readyOnDay, eatOn }: PlannedLot, { ripeDay }: LotOutcome): PlanFault[] {
+  const told = readyOnDay ?? Number.POSITIVE_INFINITY;
+  const early = told === ripeDay || (told >= ripeDay - leastDays && told < ripeDay + 1 + leastDays);
+  return [
+    ...unless(early, "replayed ripeness", id, readyOnDay ?? "never", ripeDay, "d"),
+    ...eatOn.flatMap(({ day }) =>
+      unless(day >= ripeDay - leastDays, "replayed ripeness", `${id} day ${day}`, day, ripeDay, "d"),
+    ),
+  ];
+}
+
+function lifeAgain({ id, life, endedBy }: PlannedLot, outcome: LotOutcome): PlanFault[] {
+  const endDay = Math.min(outcome.endDay, longestNamed);
+  return [
+    ...unless(alike(life.middle, endDay, share), "replayed life", id, life.middle, endDay, "d"),
+    ...unless(endedBy === outcome.endedBy, "replayed ending", id, endedBy, outcome.endedBy),
+  ];
+}
+
+const chanceAgain = (part: PlannedLot, outcome: LotOutcome, day: number): number =>
+  chanceBy(day, outcome.endDay, spreadOf(part));
+
+function occasionAgain(part: PlannedLot, outcome: LotOutcome, one: Occasion): PlanFault[] {
+  const what = `${part.id} ${one.left ? "left" : `day ${one.day}`}`;
+  const chance = chanceAgain(part, outcome, one.day);
+  const quality = outcome.quality[one.left ? outcome.quality.length - 1 : one.day] ?? Number.NaN;
+  return [
+    ...unless(Math.abs(one.chance - chance) <= share, "replayed chance", what, one.chance, chance),
+    ...(one.quality === undefined
+      ? []
+      : unless(Math.abs(one.quality - quality) <= share, "replayed quality", what, one.quality, quality)),
+  ];
+}
+
+function wasteAgain(subject: Subject, { lots }: SimulationOutcome): PlanFault[] {
+  const wasted = subject.plan.lots.map((part, index) =>
+    sum(occasions(subject, part).map(({ grams, day }) => grams * chanceAgain(part, lots[index]!, day))),
+  );
+  const told = subject.plan.expectedWaste.value;
+  return unless(
+    alike(told, sum(wasted), share, leastGrams),
+    "replayed waste",
+    "plan",
+    told,
+    sum(wasted),
+    "g",
+  );
+}
+
+/** Mean ethylene over the planned days of every place that has air in a box. */
+function ethyleneAgain(
+  subject: Subject,
+  outcome: SimulationOutcome,
+  boxOf: ReturnType<typeof simulationAgain>["boxOf"],
+) {
+  return subject.plan.places.flatMap((told) => {
+    const box = boxOf(subject.kitchen.places.find(({ id }) => id === told.place)!);
+    if (box === "room") return [];
+    const { ethylene } = outcome.boxes[box]!;
+    const mean = sum(ethylene) / ethylene.length;
+    return unless(alike(told.ethylene, mean, share), "replayed air", told.place, told.ethylene, mean, "µL/L");
+  });
+}
+
+/** Simulates the plan anew from what it says, and compares what becomes of every part with what it promises. */
+export function replayed(subject: Subject): PlanFault[] {
+  const { boxOf, ...simulation } = simulationAgain(subject);
+  const outcome = simulate(simulation);
+  const parts = subject.plan.lots.flatMap((part, index) => {
+    const lot = outcome.lots[index]!;
+    return [
+      ...moves(part, lot),
+      ...ripeness(part, lot),
+      ...lifeAgain(part, lot),
+      ...occasions(subject, part).flatMap((one) => occasionAgain(part, lot, one)),
+    ];
+  });
+  return [...parts, ...wasteAgain(subject, outcome), ...ethyleneAgain(subject, outcome, boxOf)];
+}

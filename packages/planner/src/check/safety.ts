@@ -1,0 +1,108 @@
+import type { PlannedLot } from "../problem/plan.js";
+import { type PlanFault, unless } from "./fault.js";
+import { kindOf, lotOf, placeOf, type Subject } from "./subject.js";
+
+const hoursPerDay = 24;
+
+/** A limit of the catalogue. Throws RangeError when it is missing: a safety limit is never guessed. */
+function limit({ catalogue }: Subject, id: string): number {
+  const found = catalogue.safety.get(id);
+  if (!found)
+    throw new RangeError(
+      `The safety limit “${id}” is missing from the catalogue. Add it to data/safety.json.`,
+    );
+  return found.value;
+}
+
+/**
+ * Days cut produce may be kept in a place [d]. Out of the refrigerator: two hours, one where it is hot. In it, only kinds
+ * that need time and temperature control are limited: cold enough, seven days with the first counted (so six later);
+ * warmer than that, four hours.
+ */
+function daysAllowed(subject: Subject, part: PlannedLot, placeId: string): number {
+  const place = placeOf(subject, placeId);
+  if (place.refrigerator === undefined) {
+    const hot = place.temperature > limit(subject, "hot-surroundings-above");
+    return limit(subject, hot ? "refrigerate-cut-within-when-hot" : "refrigerate-cut-within") / hoursPerDay;
+  }
+  if (!kindOf(subject, part).cut.timeTemperatureControl.value) return Number.POSITIVE_INFINITY;
+  const cold = place.temperature <= limit(subject, "controlled-cold-holding-at-most");
+  return cold
+    ? limit(subject, "cut-ready-to-eat-days") - 1
+    : limit(subject, "unrefrigerated-cut-at-most") / hoursPerDay;
+}
+
+/** Share of its safe time a cut part has used up by a day. */
+const timeUsed = (subject: Subject, part: PlannedLot, day: number): number =>
+  part.stays.reduce((used, stay) => {
+    const spent = Math.min(day, stay.toDay ?? day) - stay.fromDay;
+    return used + Math.max(0, spent) / daysAllowed(subject, part, stay.place);
+  }, 0);
+
+/**
+ * Cut produce lies in a refrigerator from the first day where there is one. Otherwise the plan must carry the caution that
+ * there is none.
+ */
+export const cutInRefrigerator = (subject: Subject): PlanFault[] => {
+  const cut = subject.plan.lots.filter((part) => lotOf(subject, part).form === "cut");
+  if (!subject.kitchen.places.some((place) => place.refrigerator !== undefined)) {
+    const name = "no-refrigerator-for-cut-produce";
+    return cut.flatMap((part) =>
+      unless(subject.plan.cautions.includes(name), "cautions", part.id, "no caution", name),
+    );
+  }
+  return cut.flatMap((part) =>
+    part.stays.flatMap(({ place, placeKind }) =>
+      unless(
+        placeOf(subject, place).refrigerator !== undefined,
+        "cut in the refrigerator",
+        part.id,
+        placeKind,
+        "a place in a refrigerator",
+      ),
+    ),
+  );
+};
+
+/** No cut produce is planned to be eaten once its safe time is over. Rounding of the sum of stays is forgiven, nothing else. */
+export const safetyLimit = (subject: Subject): PlanFault[] =>
+  subject.plan.lots
+    .filter((part) => lotOf(subject, part).form === "cut")
+    .flatMap((part) =>
+      part.eatOn.flatMap(({ day }) => {
+        const used = timeUsed(subject, part, day);
+        return unless(
+          used <= 1 + 1e-9,
+          "safety limit",
+          `${part.id} day ${day}`,
+          used,
+          1,
+          "share of the safe time",
+        );
+      }),
+    );
+
+/** Nothing lies where it would freeze. */
+export const freezing = (subject: Subject): PlanFault[] =>
+  subject.plan.lots.flatMap((part) =>
+    part.stays.flatMap(({ place }) => {
+      const { temperature } = placeOf(subject, place);
+      const point = kindOf(subject, part).storage.freezingPoint.value;
+      return unless(temperature >= point, "freezing", `${part.id} in ${place}`, temperature, point, "°C");
+    }),
+  );
+
+/** Cautions every plan with such a haul in such a kitchen must carry. */
+export const cautionsGiven = ({ plan, haul, kitchen, catalogue }: Subject): PlanFault[] => {
+  const limitOf = catalogue.safety.get("refrigerator-at-most")?.value ?? Number.NEGATIVE_INFINITY;
+  const needed = [
+    "local",
+    ...(haul.lots.some((lot) => lot.form === "cut") ? ["cut-produce"] : []),
+    ...(kitchen.refrigerators.some(({ temperature }) => temperature > limitOf)
+      ? ["refrigerator-too-warm"]
+      : []),
+  ];
+  return needed.flatMap((name) =>
+    unless(plan.cautions.includes(name), "cautions", "cautions", "not given", name),
+  );
+};

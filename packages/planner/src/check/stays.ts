@@ -1,0 +1,72 @@
+import { addDays } from "@keepwright/quantities";
+import type { PlannedLot } from "../problem/plan.js";
+import { type PlanFault, unless } from "./fault.js";
+import { kindOf, type Subject } from "./subject.js";
+
+type Stay = PlannedLot["stays"][number];
+
+function meets(part: PlannedLot, stay: Stay, next: Stay | undefined): PlanFault[] {
+  const what = `${part.id} in ${stay.place}`;
+  if (next === undefined)
+    return unless(stay.toDay === undefined, "stays in order", what, stay.toDay ?? "", "no end", "d");
+  return [
+    ...unless(stay.toDay === next.fromDay, "stays in order", what, stay.toDay ?? "no end", next.fromDay, "d"),
+    ...unless((stay.toDay ?? 0) >= stay.fromDay, "stays in order", what, stay.toDay ?? 0, stay.fromDay, "d"),
+    ...unless(stay.moveWhen !== undefined, "stays in order", what, "no reason to move", "ripe or day"),
+  ];
+}
+
+/** Stays begin on the first day, follow one another without gap or overlap, and only the last has no end. */
+export const staysInOrder = ({ plan }: Subject): PlanFault[] =>
+  plan.lots.flatMap((part) => [
+    ...unless(part.stays[0]!.fromDay === 0, "stays in order", part.id, part.stays[0]!.fromDay, 0, "d"),
+    ...part.stays.flatMap((stay, index) => [
+      ...meets(part, stay, part.stays[index + 1]),
+      ...unless(stay.fromDay <= plan.days, "stays in order", part.id, stay.fromDay, plan.days, "d"),
+    ]),
+  ]);
+
+/** Dates and day numbers say the same, counted from the plan's first day. */
+export const dates = ({ plan }: Subject): PlanFault[] => {
+  const day = (what: string, date: string | undefined, number: number | undefined): PlanFault[] => {
+    const expected = number === undefined ? undefined : addDays(plan.from, number);
+    return unless(date === expected, "dates", what, date ?? "none", expected ?? "none");
+  };
+  return plan.lots.flatMap((part) => [
+    ...part.stays.flatMap((stay) => [
+      ...day(`${part.id} to ${stay.place}`, stay.from, stay.fromDay),
+      ...day(`${part.id} from ${stay.place}`, stay.to, stay.toDay),
+    ]),
+    ...part.eatOn.flatMap((meal) => day(`${part.id} eaten`, meal.date, meal.day)),
+  ]);
+};
+
+/** Wraps are at hand in the kitchen; only what stands in water stands in a glass of water. */
+export const wraps = (subject: Subject): PlanFault[] => {
+  const atHand = ["none", ...subject.kitchen.wraps];
+  return subject.plan.lots.flatMap((part) =>
+    part.stays.flatMap(({ wrap }) => {
+      const stands = part.form === "whole" && kindOf(subject, part).standsInWater?.value === true;
+      return [
+        ...unless(atHand.includes(wrap), "wrap at hand", part.id, wrap, atHand.join(", ")),
+        ...unless(
+          wrap !== "glass of water" || stands,
+          "wrap suits",
+          part.id,
+          wrap,
+          "stems to stand in water",
+        ),
+      ];
+    }),
+  );
+};
+
+/** Each vent has one setting: a free choice where it can be set, else the one it is fixed at; no other place has any. */
+export const vents = ({ plan, kitchen }: Subject): PlanFault[] =>
+  kitchen.places.flatMap(({ id, vent }) => {
+    const settings = plan.vents.filter(({ place }) => place === id).map(({ setting }) => setting);
+    const found = settings.join(", ") || "no setting";
+    if (vent === undefined) return unless(settings.length === 0, "vents", id, found, "no vent");
+    if (settings.length !== 1) return unless(false, "vents", id, found, "one setting");
+    return unless(vent === "choose" || settings[0] === vent, "vents", id, found, vent);
+  });
