@@ -82,6 +82,13 @@ function senescenceOf(produce: Produce, form: LotForm, celsius: number, temperat
   return produce.ripening ? rate * (1 - Math.min(1, temperatureFactor)) : rate;
 }
 
+/**
+ * Wills et al. 1999 measured life against ethylene in kinds that do not ripen; in those that do, the published slope is that of ripening (Wills et al. 2001).
+ */
+function senescenceSlopeOf({ ripening, ethyleneSlope }: Produce, form: LotForm): number {
+  return ripening && !form.cut ? ripening.ethyleneSlope : ethyleneSlope;
+}
+
 function conductanceOf(produce: Produce, form: LotForm): number {
   const whole = form.tops ? produce.transpirationWithTops : produce.transpiration;
   return form.cut ? transpirationWhenCut(whole) : whole;
@@ -164,7 +171,7 @@ export function produceAtTemperature(produce: Produce, form: LotForm, celsius: n
     conductance: conductanceOf(produce, form),
     carbonRate: carbonLossPerDay(respirationRate(produce.respiration, celsius)),
     senescenceRate: senescenceOf(produce, form, celsius, factor),
-    senescenceSlope: produce.ethyleneSlope,
+    senescenceSlope: senescenceSlopeOf(produce, form),
     ...chillingOf(produce, form, celsius),
     freezingRate: freezingRateAt(celsius, produce.freezingPoint),
     ...ripeningOf(produce, form, celsius, factor),

@@ -29,6 +29,8 @@ const folder = fileURLToPath(new URL("../../../../test-artefacts/accuracy/", imp
 
 /** A comparison with its ratio and verdict. */
 export function judged(comparison: Comparison): RecordedComparison {
+  if (!Number.isFinite(comparison.model))
+    throw new RangeError(`${comparison.what}: the model gives ${comparison.model}.`);
   const ratio = comparison.model / comparison.published;
   return { ...comparison, ratio, within: Math.max(ratio, 1 / ratio) <= comparison.tolerance };
 }

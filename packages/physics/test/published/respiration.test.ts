@@ -1,0 +1,122 @@
+import { catalogue, commodityOf } from "@keepwright/catalogue";
+import { describe, expect, test } from "vitest";
+import {
+  beckerFrickeCoefficients,
+  produceFromCommodity,
+  q10,
+  respirationBy,
+  respirationRate,
+} from "../../src/index.js";
+import { readTable } from "./readTable.js";
+import { record } from "./record.js";
+
+/** Milligrams in a millilitre of carbon dioxide at a temperature [°C] and 101 325 Pa: 44.01 g/mol over the molar volume of an ideal gas. */
+const milligramsPerMillilitre = (celsius: number) => 44.01 / (22.414 * (1 + celsius / 273.15));
+
+const produceOf = (kind: string) => produceFromCommodity(commodityOf(catalogue(), kind));
+
+describe("Handbook 66, as in the catalogue, against the ranges of UC Davis fact sheets", () => {
+  const comparisons = readTable("respiration").map(({ kind, celsius, low, high, source }) => {
+    const toMilligrams = milligramsPerMillilitre(Number(celsius));
+    const model = respirationRate(produceOf(kind!).respiration, Number(celsius));
+    return {
+      room: "respiration",
+      what: `respiration of ${kind} at ${celsius} °C`,
+      model,
+      published: Math.min(Number(high) * toMilligrams, Math.max(Number(low) * toMilligrams, model)),
+      unit: "mg CO2/(kg h)",
+      source: source!,
+      fromMemory: false,
+      use: "check" as const,
+      tolerance: 1.25,
+    };
+  });
+  const recorded = record("respiration", comparisons);
+
+  test("agrees in at least four rows of five", () => {
+    expect(recorded).toHaveLength(25);
+    expect(recorded.filter(({ within }) => within).length).toBeGreaterThanOrEqual(20);
+  });
+  test("is nowhere off by more than the factor of 2.5 that separates a green from a ripe fruit", () => {
+    for (const { what, ratio } of recorded) expect(Math.max(ratio, 1 / ratio), what).toBeLessThan(2.5);
+  });
+});
+
+describe("Becker & Fricke against Handbook 66", () => {
+  const kinds = Object.keys(beckerFrickeCoefficients).filter((kind) => catalogue().commodities.has(kind));
+  const recorded = record(
+    "becker-fricke",
+    kinds.flatMap((kind) =>
+      [0, 10, 20].map((celsius) => ({
+        room: "respiration",
+        what: `Becker & Fricke beside Handbook 66: ${kind} at ${celsius} °C`,
+        model: respirationBy("Becker & Fricke", produceOf(kind), celsius),
+        published: respirationBy("Handbook 66", produceOf(kind), celsius),
+        unit: "mg CO2/(kg h)",
+        source: "Becker & Fricke 1996 beside USDA Handbook 66; rivals, neither is the truth",
+        fromMemory: true,
+        use: "check" as const,
+        tolerance: 2,
+      })),
+    ),
+  );
+  test("covers at least a dozen kinds", () => expect(kinds.length).toBeGreaterThanOrEqual(12));
+  test("agrees within a factor of 2.1, save lime in the cold, where its power law falls to a tenth", () => {
+    for (const { what, ratio } of recorded) {
+      const known = what.includes(": lime at 0 °C") || what.includes(": lime at 10 °C");
+      if (known) expect(ratio, what).toBeLessThan(0.5);
+      else expect(Math.max(ratio, 1 / ratio), what).toBeLessThan(2.1);
+    }
+  });
+});
+
+test("sweet corn uses itself up as its sugar: 3–4 times as fast at 10 °C as at 0 °C, 6 at 20 and 12 at 30 (secondary page, read)", () => {
+  const { respiration } = produceOf("sweet-corn");
+  const published = [
+    [10, 3.5],
+    [20, 6],
+    [30, 12],
+  ] as const;
+  const recorded = record(
+    "sweet-corn",
+    published.map(([celsius, times]) => ({
+      room: "keeping quality",
+      what: `sweet corn: loss at ${celsius} °C relative to 0 °C`,
+      model: respirationRate(respiration, celsius) / respirationRate(respiration, 0),
+      published: times,
+      unit: "1",
+      source: "frutas-hortalizas.com, Postharvest, Sweet corn: sugar decay",
+      fromMemory: false,
+      use: "check" as const,
+      tolerance: 1.5,
+    })),
+  );
+  for (const comparison of recorded) expect(comparison.within, comparison.what).toBe(true);
+});
+
+test("strawberries go ten times as fast at 20 °C as at 0 °C (UC Davis Postharvest, questions and answers, Gorny; read)", () => {
+  const { respiration } = produceOf("strawberry");
+  const [recorded] = record("strawberry", [
+    {
+      room: "keeping quality",
+      what: "strawberry: deterioration at 20 °C relative to 0 °C",
+      model: respirationRate(respiration, 20) / respirationRate(respiration, 0),
+      published: 10,
+      unit: "1",
+      source: "UC Davis Postharvest, questions and answers (Gorny)",
+      fromMemory: false,
+      use: "check",
+      tolerance: 1.5,
+    },
+  ]);
+  expect(recorded!.within).toBe(true);
+});
+
+test("the Q10 of every kind between 0 and 20 °C lies between 1 and 7, as Handbook 66's bands do", () => {
+  for (const commodity of catalogue().commodities.values()) {
+    const { respiration } = produceFromCommodity(commodity);
+    const found = q10(respirationRate(respiration, 2), 2, respirationRate(respiration, 18), 18);
+    expect(found, commodity.id).toBeGreaterThanOrEqual(1);
+    expect(found, commodity.id).toBeLessThan(7);
+  }
+});
