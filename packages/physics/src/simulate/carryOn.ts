@@ -1,5 +1,5 @@
 import { endingProgress } from "../produce/ending.js";
-import { type Ending, endings } from "../produce/lotState.js";
+import { type Ending, endings, stateNames } from "../produce/lotState.js";
 import type { Produce } from "../produce/produce.js";
 
 export interface End {
@@ -10,23 +10,17 @@ export interface End {
 /**
  * Where a lot ends when every dose is carried on from `day` at constant rates: the earliest ending by straight line, before `day`
  * where the lot has passed it already. Infinity (named "senescence") where nothing advances.
- *
- * @param scratch two arrays of one entry an ending
  */
 export function carryOn(
   produce: Produce,
   state: Float64Array,
   rates: Float64Array,
   day: number,
-  scratch: readonly [Float64Array, Float64Array],
+  { now, later, ahead }: CarryOnScratch,
 ): End {
-  const [now, later] = scratch;
+  for (let entry = 0; entry < ahead.length; entry++) ahead[entry] = state[entry]! + probe * rates[entry]!;
   endingProgress(produce, state, now);
-  endingProgress(
-    produce,
-    state.map((value, entry) => value + probe * rates[entry]!),
-    later,
-  );
+  endingProgress(produce, ahead, later);
   let earliest = Number.POSITIVE_INFINITY;
   let which = 0;
   for (let ending = 0; ending < endings.length; ending++) {
@@ -44,7 +38,15 @@ export function carryOn(
 /** Days ahead at which the slope of the progress is probed: short, so that none of its kinks lies between. */
 const probe = 1e-3;
 
-export const carryOnScratch = (): [Float64Array, Float64Array] => [
-  new Float64Array(endings.length),
-  new Float64Array(endings.length),
-];
+/** Room for working, so that nothing is allocated each time. */
+export interface CarryOnScratch {
+  readonly now: Float64Array;
+  readonly later: Float64Array;
+  readonly ahead: Float64Array;
+}
+
+export const carryOnScratch = (): CarryOnScratch => ({
+  now: new Float64Array(endings.length),
+  later: new Float64Array(endings.length),
+  ahead: new Float64Array(stateNames.length),
+});

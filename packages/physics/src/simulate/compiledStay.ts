@@ -1,5 +1,4 @@
 import type { Wrap, WrapId } from "@keepwright/catalogue";
-import { saturationPressure } from "../air/saturationPressure.js";
 import type { AirTree } from "../climate/airTree.js";
 import { pressurePerDensity } from "../climate/vapour.js";
 import { wrapAir } from "../climate/wrapAir.js";
@@ -57,7 +56,7 @@ export function compiledStay(
   const box = boxIndex(stay, lot, tree);
   const wrap = wrapAir(wrapOf(stay, wraps), lot.kilograms);
   const perDensity = wrap.closes ? pressurePerDensity(stay.temperature) : tree.pressurePerDensity[box]!;
-  const saturation = saturationPressure(stay.temperature);
+  const saturation = at.saturationVapourPressure;
   return {
     box,
     at,

@@ -27,11 +27,11 @@ export class LotCompiler {
   }
 
   #at(produce: Produce, form: LotForm, celsius: number): ProduceAtTemperature {
-    let ofProduce = this.#kept.get(produce);
-    if (!ofProduce) this.#kept.set(produce, (ofProduce = new Map()));
+    const ofProduce = this.#kept.get(produce) ?? new Map<string, ProduceAtTemperature>();
+    this.#kept.set(produce, ofProduce);
     const key = `${celsius}${form.cut ? " cut" : ""}${form.tops ? " tops" : ""}${form.wet ? " wet" : ""}`;
-    let found = ofProduce.get(key);
-    if (!found) ofProduce.set(key, (found = produceAtTemperature(produce, form, celsius)));
+    const found = ofProduce.get(key) ?? produceAtTemperature(produce, form, celsius);
+    ofProduce.set(key, found);
     return found;
   }
 }

@@ -33,12 +33,12 @@ export const lotRecord = (stays: number, endingCount: number): LotRecord => ({
 });
 
 /** The earliest ending reached between two times, by straight line between the progress at each; −1 when none is. */
-function firstReached(before: Float64Array, after: Float64Array): number {
+export function firstReached(before: Float64Array, after: Float64Array): number {
   let first = -1;
   let least = Number.POSITIVE_INFINITY;
   for (let ending = 0; ending < after.length; ending++) {
     if (after[ending]! < 1) continue;
-    const share = crossing(before[ending]!, after[ending]!);
+    const share = shareReached(before[ending]!, after[ending]!);
     if (share < least) {
       least = share;
       first = ending;
@@ -47,7 +47,8 @@ function firstReached(before: Float64Array, after: Float64Array): number {
   return first;
 }
 
-const crossing = (before: number, after: number): number =>
+/** Share of the time between two looks at which a progress reaches 1. */
+export const shareReached = (before: number, after: number): number =>
   before >= 1 ? 0 : (1 - before) / (after - before);
 
 /** Notes the end if the lot reached one between the days `from` and `to`; `state` and `rates` are those at `to`. */
@@ -59,11 +60,11 @@ export function noteProgress(
   state: Float64Array,
   rates: Float64Array,
 ): void {
-  if (record.endDay === record.endDay) return;
+  if (!Number.isNaN(record.endDay)) return;
   endingProgress(produce, state, record.nextProgress);
   const ending = firstReached(record.progress, record.nextProgress);
   if (ending >= 0) {
-    const share = crossing(record.progress[ending]!, record.nextProgress[ending]!);
+    const share = shareReached(record.progress[ending]!, record.nextProgress[ending]!);
     record.endDay = from + share * (to - from);
     record.endedBy = endings[ending]!;
     record.endState = state.slice();

@@ -5,7 +5,7 @@ import type { LotOutcome } from "./simulation.js";
 
 /** What became of a lot that was run to the horizon. */
 export function lotOutcome({ record, lot }: RunningLot): LotOutcome {
-  const within = record.endDay === record.endDay;
+  const within = !Number.isNaN(record.endDay);
   const end = within
     ? { day: record.endDay, endedBy: record.endedBy }
     : carryOn(lot.produce, record.endState!, record.endRates!, record.endSeen, carryOnScratch());

@@ -1,0 +1,182 @@
+import { endingProgress } from "../produce/ending.js";
+import { endings, type LotState, at as position, stateNames } from "../produce/lotState.js";
+import { quality } from "../produce/quality.js";
+import { stateRates } from "../produce/stateRates.js";
+import { airAround, blankConditions, type MutableConditions } from "./airAround.js";
+import { carryOn, carryOnScratch, type End } from "./carryOn.js";
+import { firstReached, shareReached } from "./lotRecord.js";
+import type { SampledAir } from "./sampledAir.js";
+import type { LotOutcome } from "./simulation.js";
+import { perLot } from "./tape.js";
+import type { Trajectory } from "./trajectory.js";
+
+const size = stateNames.length;
+
+export interface Estimate {
+  readonly outcome: LotOutcome;
+  /** By how much it may be wrong, as a share of the life: its shift, less so the more days (and with them samples) the life has. */
+  readonly error: number;
+  /** Fruit ripens at another pace, which changes what it gives off and when it is moved. */
+  readonly doubtful: boolean;
+}
+
+/** Shift of ripeness from which a lot is followed again: what it gives off then changes by about 3 %; less where it moves when ripe. */
+const ripenessThatMatters = 0.01;
+const ripenessThatMoves = 0.003;
+/** Share of the life on record from which an end is looked for. One that comes even earlier is found there: such a lot is followed again. */
+const lookedThrough = 0.5;
+
+/**
+ * What changed air does to lots that stay as they are: at the middle of each day the rates are worked out anew in the changed air,
+ * the differences from those on record are added up to a shift of the states, and the end is looked for along the shifted states.
+ */
+export class Estimator {
+  readonly #base: Trajectory;
+  readonly #daily: boolean;
+  readonly #conditions: MutableConditions = blankConditions();
+  readonly #difference = new Float64Array(size);
+  readonly #shift = new Float64Array(size);
+  readonly #state = new Float64Array(size);
+  readonly #rates = new Float64Array(size);
+  #progress = new Float64Array(endings.length);
+  #nextProgress = new Float64Array(endings.length);
+  readonly #scratch = carryOnScratch();
+
+  constructor(base: Trajectory, daily: boolean) {
+    this.#base = base;
+    this.#daily = daily;
+  }
+
+  /** The estimate for one lot, or undefined where its air is as it was. */
+  of(lot: number, air: SampledAir): Estimate | undefined {
+    const { samples } = this.#base.inner;
+    const base = this.#base.lots[lot]!;
+    this.#shift.fill(0);
+    const lookFrom = Math.floor(lookedThrough * Math.min(base.endDay, samples.length));
+    const daily: LotState[] = [];
+    let touched = false;
+    let unripeShift = 0;
+    let end: End | undefined;
+    for (let day = 0; day <= samples.length; day++) {
+      if (this.#daily) daily.push(this.#stateOn(lot, day).slice());
+      if (day === samples.length || (end && !this.#daily)) break;
+      if (day === lookFrom) this.#progressOn(lot, day, this.#progress);
+      if (this.#addDay(lot, day, air)) touched = true;
+      if (day < base.ripeDay) unripeShift = this.#shift[position.ripeness]!;
+      if (day >= lookFrom) end ??= this.#endWithin(lot, day);
+    }
+    if (!end && air.changed[samples.length * air.width + this.#boxOf(lot, samples.length)]) touched = true;
+    if (!touched) return undefined;
+    return this.#estimate(lot, end ?? this.#endBeyond(lot, air), unripeShift, daily);
+  }
+
+  /** Where a lot on record would be found to end in this way, without any change: what estimates are compared with. */
+  unchanged(lot: number): End {
+    this.#shift.fill(0);
+    this.#progressOn(lot, 0, this.#progress);
+    for (let day = 0; day < this.#base.inner.samples.length; day++) {
+      const end = this.#endWithin(lot, day);
+      if (end) return end;
+    }
+    const { lot: simulated, state, rates } = this.#base.inner.running[lot]!;
+    return carryOn(simulated.produce, state, rates, this.#base.inner.samples.length, this.#scratch);
+  }
+
+  #boxOf(lot: number, sample: number): number {
+    const { tape, running, samples } = this.#base.inner;
+    const step = samples[sample] ?? tape.intervals - 1;
+    return running[lot]!.stays[tape.stays[step * running.length + lot]!]!.box;
+  }
+
+  /** Adds what the changed air does in a day. Says whether it does anything. */
+  #addDay(lot: number, day: number, air: SampledAir): boolean {
+    if (!this.#differenceAt(lot, day, air)) return false;
+    for (let index = 0; index < size; index++) this.#shift[index]! += this.#difference[index]!;
+    return true;
+  }
+
+  /** Sets the difference that the changed air makes to the rates at a sample. False where it makes none. */
+  #differenceAt(lot: number, sample: number, air: SampledAir): boolean {
+    const { tape, running, samples, sampleRates } = this.#base.inner;
+    const last = sample === samples.length;
+    const entry = (samples[sample] ?? tape.intervals - 1) * running.length + lot;
+    const stay = running[lot]!.stays[tape.stays[entry]!]!;
+    const where = sample * air.width + stay.box;
+    if (air.changed[where] === 0 && this.#shift[position.ripeness] === 0) return false;
+    const given = last ? tape.end.lots : tape.start.lots;
+    const [emission, surface] = [given[entry * perLot + 2]!, given[entry * perLot + 3]!];
+    airAround(stay, surface, emission, air.density[where]!, air.ethylene[where]!, this.#conditions);
+    for (let index = 0; index < size; index++) {
+      this.#state[index] = tape.states[entry * size + index]! + this.#shift[index]!;
+    }
+    stateRates(stay.at, this.#state, this.#conditions, this.#difference);
+    const before = (sample * running.length + lot) * size;
+    for (let index = 0; index < size; index++) this.#difference[index]! -= sampleRates[before + index]!;
+    return true;
+  }
+
+  /** The state on record at the start of a day (or at the horizon), shifted. */
+  #stateOn(lot: number, day: number): Float64Array {
+    const { tape, running, dayStarts } = this.#base.inner;
+    const step = dayStarts[day];
+    const from = step === undefined ? running[lot]!.state : tape.states;
+    const offset = step === undefined ? 0 : (step * running.length + lot) * size;
+    for (let index = 0; index < size; index++)
+      this.#state[index] = from[offset + index]! + this.#shift[index]!;
+    return this.#state;
+  }
+
+  #progressOn(lot: number, day: number, out: Float64Array): void {
+    endingProgress(this.#base.inner.running[lot]!.lot.produce, this.#stateOn(lot, day), out);
+  }
+
+  /** The end, when it lies between the start of a day and the next. */
+  #endWithin(lot: number, day: number): End | undefined {
+    this.#progressOn(lot, day + 1, this.#nextProgress);
+    const ending = firstReached(this.#progress, this.#nextProgress);
+    if (ending >= 0) {
+      const share = shareReached(this.#progress[ending]!, this.#nextProgress[ending]!);
+      return { day: day + share, endedBy: endings[ending]! };
+    }
+    const last = this.#progress;
+    this.#progress = this.#nextProgress;
+    this.#nextProgress = last;
+    return undefined;
+  }
+
+  #endBeyond(lot: number, air: SampledAir): End {
+    const { samples, running } = this.#base.inner;
+    const { rates, lot: simulated } = running[lot]!;
+    if (!this.#differenceAt(lot, samples.length, air)) this.#difference.fill(0);
+    for (let index = 0; index < size; index++) this.#rates[index] = rates[index]! + this.#difference[index]!;
+    const state = this.#stateOn(lot, samples.length);
+    return carryOn(simulated.produce, state, this.#rates, samples.length, this.#scratch);
+  }
+
+  #estimate(lot: number, end: End, unripeShift: number, daily: LotState[]): Estimate {
+    const { running, unchanged, grid } = this.#base.inner;
+    const { lot: simulated, ripens, stays } = running[lot]!;
+    const base = this.#base.lots[lot]!;
+    const later = end.day - unchanged[lot]!.day;
+    const endDay = Number.isNaN(later) ? base.endDay : Math.max(0, base.endDay + later);
+    const matters = stays.length > 1 ? ripenessThatMoves : ripenessThatMatters;
+    const outcome: LotOutcome = {
+      ...base,
+      endDay,
+      endedBy: end.endedBy,
+      ripeDay: shiftedRipeDay(base.ripeDay, simulated.ripeness, unripeShift),
+      beyondHorizon: endDay > grid.steps * grid.stepDays,
+      daily,
+      quality: daily.map((state) => quality(simulated.produce, state)),
+    };
+    const life = Math.max(1, Math.min(base.endDay, endDay));
+    const error = Number.isNaN(later) ? 0 : Math.abs(later) / (life * life);
+    return { outcome, error, doubtful: ripens && Math.abs(unripeShift) > matters };
+  }
+}
+
+/** Ripening by a mean rate that is faster by as much as ripeness is shifted. */
+function shiftedRipeDay(ripeDay: number, arrived: number, shift: number): number {
+  if (ripeDay === 0 || ripeDay === Number.POSITIVE_INFINITY) return ripeDay;
+  return (ripeDay * (1 - arrived)) / (1 - arrived + shift);
+}

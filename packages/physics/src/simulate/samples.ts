@@ -1,0 +1,45 @@
+import { stateNames } from "../produce/lotState.js";
+import { stateRates } from "../produce/stateRates.js";
+import { airAround, blankConditions } from "./airAround.js";
+import type { Grid } from "./grid.js";
+import type { RunningLot } from "./runningLot.js";
+import { perLot, type Tape } from "./tape.js";
+
+const size = stateNames.length;
+
+/** For each day of the horizon, the step of the tape that begins nearest a time of the day (0.5: its middle). */
+export function sampleSteps(tape: Tape, grid: Grid, time: number): number[] {
+  const samples: number[] = [];
+  let step = 0;
+  for (let day = 0; day < grid.steps * grid.stepDays; day++) {
+    const away = (of: number): number => Math.abs(tape.days[of]! - day - time);
+    while (step + 1 < tape.intervals && away(step + 1) < away(step)) step++;
+    samples.push(step);
+  }
+  return samples;
+}
+
+/** d(state)/dt of each lot at each sample and, as one sample more, at the horizon; flat by sample, lot and state. */
+export function sampleRates(
+  tape: Tape,
+  running: readonly RunningLot[],
+  samples: readonly number[],
+  boxes: number,
+): Float64Array {
+  const out = new Float64Array((samples.length + 1) * running.length * size);
+  const conditions = blankConditions();
+  for (const [sample, step] of [...samples, tape.intervals - 1].entries()) {
+    const { lots, density, ethylene } = sample < samples.length ? tape.start : tape.end;
+    for (let lot = 0; lot < running.length; lot++) {
+      const entry = step * running.length + lot;
+      const stay = running[lot]!.stays[tape.stays[entry]!]!;
+      const air = step * (boxes + 1) + stay.box;
+      const [emission, surface] = [lots[entry * perLot + 2]!, lots[entry * perLot + 3]!];
+      airAround(stay, surface, emission, density[air]!, ethylene[air]!, conditions);
+      const state = tape.states.subarray(entry * size, entry * size + size);
+      const to = (sample * running.length + lot) * size;
+      stateRates(stay.at, state, conditions, out.subarray(to, to + size));
+    }
+  }
+  return out;
+}

@@ -1,0 +1,71 @@
+import { type AirTree, airTree } from "../climate/airTree.js";
+import type { End } from "./carryOn.js";
+import { LotCompiler } from "./compiler.js";
+import { Estimator } from "./estimate.js";
+import { type Grid, timeGrid } from "./grid.js";
+import { lotOutcome } from "./outcome.js";
+import { Run } from "./run.js";
+import type { RunningLot } from "./runningLot.js";
+import { sampleRates, sampleSteps } from "./samples.js";
+import type { LotOutcome, Simulation } from "./simulation.js";
+import { type Tape, TapeRecorder } from "./tape.js";
+
+/** A simulation with everything on record that is needed to judge changes to it (see `judgeChange`). Nothing in it changes. */
+export interface Trajectory {
+  readonly simulation: Simulation;
+  readonly lots: readonly LotOutcome[];
+  /** For `judgeChange` and `followLot` alone. */
+  readonly inner: TrajectoryRecord;
+}
+
+export interface TrajectoryRecord {
+  readonly compiler: LotCompiler;
+  readonly tree: AirTree;
+  readonly grid: Grid;
+  readonly running: readonly RunningLot[];
+  readonly tape: Tape;
+  /** Step whose start stands for each day: the one nearest its middle. */
+  readonly samples: readonly number[];
+  /** d(state)/dt of each lot there, flat by sample, lot and state. */
+  readonly sampleRates: Float64Array;
+  /** Step that begins with each whole day of the horizon. */
+  readonly dayStarts: readonly number[];
+  /** Where an estimate finds each lot to end when nothing changes, to compare estimates with. */
+  readonly unchanged: readonly End[];
+}
+
+/** Steps beyond the regular ones that the moves of these lots can bring: a cut at each move, and two more to close in on ripeness. */
+const mostCuts = (lots: readonly RunningLot[]): number =>
+  lots.reduce((sum, lot) => sum + 4 * (lot.stays.length - 1), 0);
+
+/**
+ * Simulates and keeps the whole course of it. Same numbers as `simulate`; the boxes' own outcome is left out.
+ *
+ * @param compiler hand on the one of an earlier trajectory with the same wraps (`inner.compiler`) to save work
+ */
+export function trajectory(
+  simulation: Simulation,
+  compiler: LotCompiler = new LotCompiler(simulation.wraps),
+): Trajectory {
+  const tree = airTree(simulation.boxes, simulation.room);
+  const grid = timeGrid(simulation.horizonDays, simulation.stepDays);
+  const running = simulation.lots.map((lot) => compiler.lot(lot, tree));
+  const recorder = new TapeRecorder(tree, running, grid.steps + mostCuts(running));
+  new Run(tree, grid, running, { daily: simulation.outcome !== "ends", listener: recorder }).run();
+  const tape = recorder.tape();
+  const samples = sampleSteps(tape, grid, 0.5);
+  const inner: TrajectoryRecord = {
+    compiler,
+    tree,
+    grid,
+    running,
+    tape,
+    samples,
+    sampleRates: sampleRates(tape, running, samples, tree.size),
+    dayStarts: sampleSteps(tape, grid, 0),
+    unchanged: [],
+  };
+  const made = { simulation, lots: running.map(lotOutcome), inner };
+  const estimator = new Estimator(made, false);
+  return { ...made, inner: { ...inner, unchanged: running.map((_, lot) => estimator.unchanged(lot)) } };
+}
