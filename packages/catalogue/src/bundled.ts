@@ -1,7 +1,8 @@
 import type { Catalogue, RawCatalogue } from "./catalogue.js";
 import * as data from "./data.generated.js";
 import type { NameGroup } from "./groups.js";
-import type { Commodity, OdourPair, SafetyLimit, Source, Wrap } from "./schema.js";
+import type { Commodity } from "./schema.js";
+import type { OdourPair, SafetyLimit, Source, Wrap } from "./tables.js";
 
 /** The catalogue that comes with the program, as raw data. */
 export const bundledData: RawCatalogue = data;

@@ -1,5 +1,6 @@
 import type { NameGroup } from "./groups.js";
-import type { Commodity, OdourPair, SafetyLimit, Source, Wrap, WrapId } from "./schema.js";
+import type { Commodity } from "./schema.js";
+import type { OdourPair, SafetyLimit, Source, Wrap, WrapId } from "./tables.js";
 
 /** Everything known about kinds of produce, their wraps, smells and safety limits, with the sources it came from. */
 export interface Catalogue {

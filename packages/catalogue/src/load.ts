@@ -3,7 +3,8 @@ import type { Catalogue, RawCatalogue } from "./catalogue.js";
 import { checkCrossReferences } from "./check/crossReferences.js";
 import { CatalogueError, describeIssues, shown } from "./check/problems.js";
 import { nameGroupSchema } from "./groups.js";
-import { commoditySchema, odourSchema, safetyLimitSchema, sourceSchema, wrapSchema } from "./schema.js";
+import { commoditySchema } from "./schema.js";
+import { odourSchema, safetyLimitSchema, sourceSchema, wrapSchema } from "./tables.js";
 
 /** Reads a list of records with one schema; each fault goes to `problems` under the record's name. */
 function readList<Schema extends z.ZodType>(

@@ -1,63 +1,5 @@
 import { z } from "zod";
-
-/** How a figure came to be. "common practice" means: told in the trade, no publication found. */
-export const evidenceKinds = ["measured", "recommended", "inferred", "common practice"] as const;
-
-const evidence = {
-  /** Key of data/sources.json. */
-  source: z.string().min(1),
-  /** Where in the source: table, page, section, abstract; or, for an inferred value, from what it was inferred. */
-  place: z.string().min(1),
-  kind: z.enum(evidenceKinds),
-  /** True when the figure was recalled from the publication and not checked in it. */
-  fromMemory: z.boolean(),
-  note: z.string().min(1).optional(),
-};
-export const evidenceSchema = z.strictObject(evidence);
-export type Evidence = z.infer<typeof evidenceSchema>;
-
-const ordered = (range: {
-  low?: number | undefined;
-  high?: number | undefined;
-  value?: number | undefined;
-}) =>
-  (range.low ?? range.value ?? -Infinity) <= (range.value ?? range.high ?? Infinity) &&
-  (range.value ?? range.low ?? -Infinity) <= (range.high ?? range.value ?? Infinity);
-const orderMessage = "the low end is above the high end; write low ≤ value ≤ high";
-
-/** One figure with its unit, optional range, evidence and rival figures from other sources. */
-const figure = <Unit extends string>(unit: Unit, least = -Infinity, most = Infinity) => {
-  const number = z.number().min(least).max(most);
-  const shape = {
-    value: number,
-    low: number.optional(),
-    high: number.optional(),
-    unit: z.literal(unit),
-    ...evidence,
-  };
-  const single = z.strictObject(shape).refine(ordered, orderMessage);
-  return z.strictObject({ ...shape, rivals: z.array(single).optional() }).refine(ordered, orderMessage);
-};
-
-/** A published range with its unit and evidence. */
-const range = <Unit extends string>(unit: Unit, least = -Infinity, most = Infinity) => {
-  const number = z.number().min(least).max(most);
-  const shape = { low: number, high: number, unit: z.literal(unit), ...evidence };
-  const single = z.strictObject(shape).refine(ordered, orderMessage);
-  return z.strictObject({ ...shape, rivals: z.array(single).optional() }).refine(ordered, orderMessage);
-};
-
-/** A figure that holds at one temperature. */
-const atTemperature = <Unit extends string>(unit: Unit, least = 0) =>
-  z
-    .strictObject({
-      temperature: z.number().min(-5).max(45).describe("°C"),
-      low: z.number().min(least),
-      high: z.number().min(least),
-      unit: z.literal(unit),
-      ...evidence,
-    })
-    .refine(ordered, orderMessage);
+import { atTemperature, evidence, figure, ordered, orderMessage, range } from "./figures.js";
 
 export const classes = ["very low", "low", "moderate", "high", "very high"] as const;
 export type Class = (typeof classes)[number];
@@ -199,6 +141,7 @@ export const commoditySchema = z.strictObject({
   names: z.strictObject({ en: names, es: names }),
   family: z.string().min(1),
   organ: z.enum(organs),
+  /** Ripening is started by ethylene and comes with a rise of respiration; kinds sold ready to eat give no `ripening`. */
   climacteric: z.boolean(),
   storage: z.strictObject({
     temperature: range("°C", -3, 25),
@@ -263,62 +206,3 @@ export const commoditySchema = z.strictObject({
   preparation: z.array(z.strictObject({ do: z.enum(preparations), ...evidence })).default([]),
 });
 export type Commodity = z.infer<typeof commoditySchema>;
-
-export const sourceSchema = z.strictObject({
-  id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
-  citation: z.string().min(5),
-  /** What standing it has: a paper, a handbook, a page seen second hand, common practice, our own inference. */
-  standing: z.enum([
-    "paper",
-    "handbook",
-    "public authority",
-    "secondary page",
-    "common practice",
-    "inference",
-    "definition",
-  ]),
-  note: z.string().optional(),
-});
-export type Source = z.infer<typeof sourceSchema>;
-
-/** A wrap as a small box of air around the lot, in series with the place: equivalent air exchange for one kilogram. */
-export const wrapSchema = z.strictObject({
-  id: z.enum([
-    "none",
-    "paper bag",
-    "perforated bag",
-    "closed film bag",
-    "damp towel",
-    "beeswax cloth",
-    "foil",
-    "lidded box",
-    "glass of water",
-  ]),
-  /** Litres of outside air an hour that would carry as much vapour as passes through the wrap around 1 kg of produce. */
-  vapourExchange: figure("L/h for 1 kg", 0, 100_000),
-  /** The same for ethylene. */
-  ethyleneExchange: figure("L/h for 1 kg", 0, 100_000),
-  /** Extra room the wrap takes, as a share of the lot's own. */
-  extraRoom: figure("1", 0, 3),
-  /** Keeps the surface wet or the air inside saturated by its own water. */
-  wet: z.boolean(),
-  /** Share of transpired water replaced by uptake through the stem. */
-  uptake: figure("1", 0, 1),
-  plastic: z.boolean(),
-});
-export type Wrap = z.infer<typeof wrapSchema>;
-export type WrapId = Wrap["id"];
-
-/** Who passes its smell to whom (Handbook 66's table), by commodity id. */
-export const odourSchema = z.strictObject({ giver: z.string(), taker: z.string(), ...evidence });
-export type OdourPair = z.infer<typeof odourSchema>;
-
-/** A safety rule as a figure; never optimised away. */
-export const safetyLimitSchema = z.strictObject({
-  id: z.string().regex(/^[a-z]+(-[a-z]+)*$/),
-  value: z.number(),
-  unit: z.enum(["°C", "h", "d", "cm", "mg/kg"]),
-  text: z.string(),
-  ...evidence,
-});
-export type SafetyLimit = z.infer<typeof safetyLimitSchema>;

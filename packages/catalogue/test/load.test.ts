@@ -137,11 +137,19 @@ const cases: [string, (apple: any) => void, string][] = [
     "apple: respiration.1 falls from 5–7 to 1–2; check the figures, rates rise with temperature.",
   ],
   [
-    "a climacteric kind without ripening",
+    "ripening in a kind that is not climacteric",
     (a) => {
-      a.climacteric = true;
+      const of = (value: number, unit: string) => ({ ...a.storage.freezingPoint, value, unit });
+      a.ripening = {
+        arrives: of(0, "ripeness"),
+        daysToRipe: of(5, "d at 20 °C"),
+        minimum: of(5, "°C"),
+        maximum: of(30, "°C"),
+        ripeLife: { ...of(3, "d"), temperature: 5 },
+        ethyleneResponse: { ...a.ethylene.sensitivity },
+      };
     },
-    "apple: climacteric is true and ripening is missing; add ripening, or say climacteric false.",
+    "apple: climacteric is false and ripening is given; leave it out, only climacteric kinds ripen after harvest.",
   ],
   [
     "a name of another kind",

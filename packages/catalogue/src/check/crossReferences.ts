@@ -56,13 +56,12 @@ function checkUnits(id: string, { household }: Commodity): string[] {
   return [...missing, ...twice];
 }
 
+/** A kind may be climacteric and sold ready to eat (apple): then no ripening is given. Only climacteric kinds ripen. */
 function checkRipening(id: string, commodity: Commodity): string[] {
-  if (commodity.climacteric === (commodity.ripening !== undefined)) return [];
-  return commodity.climacteric
-    ? [`${id}: climacteric is true and ripening is missing; add ripening, or say climacteric false.`]
-    : [
-        `${id}: climacteric is false and ripening is given; leave it out, only climacteric kinds ripen after harvest.`,
-      ];
+  if (commodity.climacteric || commodity.ripening === undefined) return [];
+  return [
+    `${id}: climacteric is false and ripening is given; leave it out, only climacteric kinds ripen after harvest.`,
+  ];
 }
 
 /** Two kinds may share a name only when a group says so. */

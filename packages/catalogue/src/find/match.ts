@@ -53,12 +53,14 @@ const includesAll = (all: readonly string[], some: readonly string[]) =>
 export function partWords(index: NameIndex, query: string): Match[] {
   const queryStems = wordsOf(query).map(stem);
   return index.names.flatMap((name) => {
-    const nameStems = wordsOf(name.folded).map(stem);
+    const nameStems = name.stems;
     if (nameStems.length > queryStems.length && includesAll(nameStems, queryStems)) {
       return [shared(name, scores.partOfName, "part of a name")];
     }
     if (nameStems.length < queryStems.length && includesAll(queryStems, nameStems)) {
-      const last = queryStems.slice(-nameStems.length).join(" ") === nameStems.join(" ");
+      const last = nameStems.every(
+        (word, index) => word === queryStems[queryStems.length - nameStems.length + index],
+      );
       const share = nameStems.length / queryStems.length;
       return [
         shared(name, (last ? scores.nameLast : scores.nameElsewhere) - 0.05 * (1 - share), "name and more"),
@@ -84,22 +86,19 @@ function slipsByWord(queryWords: readonly string[], nameWords: readonly string[]
   return total;
 }
 
-const stemRun = (text: string): string => wordsOf(text).map(stem).join("");
-
 /** Names within a few slips of the query, and how many. */
 export function misspelt(index: NameIndex, query: string): Match[] {
   const queryWords = wordsOf(query);
   const run = queryWords.join("");
-  const queryStem = stemRun(query);
+  const queryStem = queryWords.map(stem).join("");
   // A run of words may lose a letter or two; three would let a whole word go.
   const most = Math.min(2, slipsForgiven(run.length));
   return index.names.flatMap((name) => {
-    const nameWords = name.folded.split(" ");
-    const nameRun = nameWords.join("");
+    const nameRun = name.run;
     const asRun = nameRun === run ? 0.5 : slips(run, nameRun, most);
-    const asStems = slips(queryStem, stemRun(name.folded), most);
+    const asStems = slips(queryStem, name.stemRun, most);
     const nearest = Math.min(asRun, asStems);
-    const count = Math.min(nearest > most ? Infinity : nearest, slipsByWord(queryWords, nameWords));
+    const count = Math.min(nearest > most ? Infinity : nearest, slipsByWord(queryWords, name.words));
     if (count === Infinity) return [];
     const firstLetterKept = run[0] === nameRun[0] || run[1] === nameRun[0];
     const letters = Math.max(run.length, nameRun.length);

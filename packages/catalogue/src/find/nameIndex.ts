@@ -1,5 +1,5 @@
 import type { Catalogue } from "../catalogue.js";
-import { folded, stemKey, wordsOf } from "./fold.js";
+import { folded, stem } from "./fold.js";
 import { namesOf } from "./names.js";
 
 /** One name of one or several kinds, ready to be compared. */
@@ -7,6 +7,11 @@ export interface IndexedName {
   readonly name: string;
   readonly folded: string;
   readonly key: string;
+  readonly words: readonly string[];
+  readonly stems: readonly string[];
+  /** Words, and stems, run together: to compare spelling without regard to spaces. */
+  readonly run: string;
+  readonly stemRun: string;
   readonly kinds: readonly string[];
   /** Of several kinds, the one most people mean. */
   readonly usual?: string;
@@ -39,13 +44,21 @@ function collectNames(catalogue: Catalogue): IndexedName[] {
   }
   return [...byFolded]
     .filter(([, { kinds }]) => kinds.size > 0)
-    .map(([key, { name, kinds, usual }]) => ({
-      name,
-      folded: key,
-      key: stemKey(name),
-      kinds: [...kinds],
-      ...(usual !== undefined ? { usual } : {}),
-    }));
+    .map(([key, { name, kinds, usual }]) => {
+      const words = key.split(" ");
+      const stems = words.map(stem);
+      return {
+        name,
+        folded: key,
+        key: [...stems].sort().join(" "),
+        words,
+        stems,
+        run: words.join(""),
+        stemRun: stems.join(""),
+        kinds: [...kinds],
+        ...(usual !== undefined ? { usual } : {}),
+      };
+    });
 }
 
 function build(catalogue: Catalogue): NameIndex {
@@ -56,7 +69,7 @@ function build(catalogue: Catalogue): NameIndex {
     names,
     byFolded: new Map(names.map((name) => [name.folded, name])),
     byKey,
-    longestName: Math.max(1, ...names.map((name) => wordsOf(name.name).length)),
+    longestName: Math.max(1, ...names.map((name) => name.words.length)),
   };
 }
 
