@@ -1,8 +1,12 @@
+export * from "./answer/answerItem.js";
+export * from "./answer/itemAnswer.js";
+export { lifeAt, type SteadyConditions } from "./answer/lifeAt.js";
 export * from "./formats/json.js";
 export * from "./formats/text.js";
 export * from "./view/amount.js";
 export * from "./view/context.js";
 export * from "./view/eating.js";
+export * from "./view/itemView.js";
 export * from "./view/kitchenView.js";
 export * from "./view/lives.js";
 export * from "./view/moves.js";

@@ -1,4 +1,5 @@
 import type { HandoutContext } from "../view/context.js";
+import type { ItemView } from "../view/itemView.js";
 import type { KitchenView } from "../view/kitchenView.js";
 import type { PlaceView } from "../view/places.js";
 import type { PlanView } from "../view/planView.js";
@@ -100,6 +101,23 @@ export function planText(context: HandoutContext, view: PlanView): string {
       speaker.say("heading.cautions"),
       view.cautions.flatMap((line) => item(line)),
     ),
+  ];
+  return `${lines.join("\n").trimEnd()}\n`;
+}
+
+/** An answer about one kind as plain text. */
+export function itemText({ speaker }: HandoutContext, view: ItemView): string {
+  const items = (lines: readonly string[]) => lines.flatMap((line) => item(line));
+  const lines = [
+    view.title,
+    ...(view.alsoCalled ? wrapped(view.alsoCalled) : []),
+    blankLine,
+    ...section(speaker.say("heading.belongs"), items(view.belongs)),
+    ...section(speaker.say("heading.elsewhere"), items(view.elsewhere)),
+    ...section(speaker.say("heading.lasts"), [...wrapped(view.conditions, "  "), ...items(view.why)]),
+    ...section(speaker.say("heading.prepare"), items(view.preparation)),
+    ...section(speaker.say("heading.sources"), items([...view.figures, ...view.sources])),
+    ...section(speaker.say("heading.cautions"), items([view.caution])),
   ];
   return `${lines.join("\n").trimEnd()}\n`;
 }

@@ -41,7 +41,7 @@ function eatingDay(context: HandoutContext, plan: Plan, names: Names, day: numbe
 
 function readyLines(context: HandoutContext, plan: Plan, names: Names): string[] {
   return plan.lots.flatMap((lot) => {
-    const name = names.get(lot.id) ?? lot.id;
+    const name = context.speaker.capital(names.get(lot.id) ?? lot.id);
     if (lot.readyOnDay === null) return [context.speaker.say("eat.notReady", { name })];
     if (lot.readyOnDay < 1) return [];
     const date = dayWords(context.speaker, addDays(plan.from, lot.readyOnDay));

@@ -25,7 +25,7 @@ function placeLine({ speaker, units }: HandoutContext, place: Place): string {
 export function kitchenView(context: HandoutContext, kitchen: Kitchen): KitchenView {
   const { speaker, units } = context;
   const temperature = (celsius: number) => temperatureWords(speaker, units, celsius);
-  const wraps = kitchen.wraps.map((wrap) => speaker.say(`wrap.${wrap}`));
+  const wraps = kitchen.wraps.map((wrap) => speaker.say(`wrapName.${wrap}`));
   return {
     name: plainText(kitchen.name),
     lines: [
@@ -33,13 +33,15 @@ export function kitchenView(context: HandoutContext, kitchen: Kitchen): KitchenV
         temperature: temperature(kitchen.room.temperature),
         humidity: humidityWords(speaker, kitchen.room.relativeHumidity),
       }),
-      ...kitchen.refrigerators.map((one) =>
-        speaker.say("kitchen.refrigerator", {
-          name: plainText(one.id),
+      ...kitchen.refrigerators.map((one) => {
+        const values = {
           litres: roomWords(speaker, units, one.litres),
           temperature: temperature(one.temperature),
-        }),
-      ),
+        };
+        return kitchen.refrigerators.length === 1
+          ? speaker.say("kitchen.refrigeratorOnly", values)
+          : speaker.say("kitchen.refrigerator", { ...values, name: plainText(one.id) });
+      }),
       ...kitchen.places.map((place) => placeLine(context, place)),
       wraps.length > 0
         ? speaker.say("kitchen.wraps", { wraps: speaker.list(wraps) })

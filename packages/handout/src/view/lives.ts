@@ -29,7 +29,7 @@ export function lifeViews(
   return [...plan.lots]
     .sort((one, other) => one.life.early - other.life.early)
     .map((lot) => {
-      const name = names.get(lot.id) ?? lot.id;
+      const name = speaker.capital(names.get(lot.id) ?? lot.id);
       const span = spanWords(speaker, lot.life.early, lot.life.late);
       const checkFrom = addDays(plan.from, Math.max(0, lot.life.early));
       return {

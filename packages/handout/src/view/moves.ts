@@ -19,7 +19,7 @@ function movesOf(context: HandoutContext, lot: PlannedLot, lots: Names, places: 
     const whenRipe = before.moveWhen === "ripe";
     const values = {
       date: dayWords(context.speaker, stay.from),
-      name: lots.get(lot.id) ?? lot.id,
+      name: context.speaker.capital(lots.get(lot.id) ?? lot.id),
       from: placeName(before.place),
       to: placeName(stay.place),
       wrap: context.speaker.say(`wrap.${stay.wrap}`),

@@ -38,7 +38,7 @@ const keepsTops = (lot: PlannedLot): boolean => lot.tops && !lot.preparation.inc
 function bareName(context: HandoutContext, lot: PlannedLot): string {
   const each = gramsEach(commodityIn(context, lot.commodity));
   const single = each !== undefined && lot.grams < 1.4 * each;
-  const name = context.speaker.capital(kindName(context, lot.commodity, single ? "one" : "many"));
+  const name = kindName(context, lot.commodity, single ? "one" : "many");
   if (lot.form === "cut") return context.speaker.say("lot.cut", { name });
   return keepsTops(lot) ? context.speaker.say("lot.tops", { name }) : name;
 }
@@ -46,7 +46,7 @@ function bareName(context: HandoutContext, lot: PlannedLot): string {
 const kindKey = (lot: PlannedLot): string => `${lot.commodity}|${lot.form}|${keepsTops(lot)}`;
 
 /**
- * Names of every lot of a plan by its id. Lots of a kind that came at different ripeness are told apart by it; what
+ * Names of every lot of a plan by its id, as within a sentence. Lots of a kind that came at different ripeness are told apart by it; what
  * would still be called the same is numbered as parts.
  */
 export function lotNames(context: HandoutContext, plan: Plan): ReadonlyMap<string, string> {

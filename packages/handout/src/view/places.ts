@@ -31,9 +31,10 @@ export interface PlaceView {
   readonly later: readonly string[];
 }
 
-function entry(context: HandoutContext, lot: PlannedLot, name: string, counted?: CountedLots): PlaceEntry {
+function entry(context: HandoutContext, lot: PlannedLot, named: string, counted?: CountedLots): PlaceEntry {
   const amount = lotAmount(context, lot, counted);
   const wrap = context.speaker.say(`wrap.${lot.stays[0]?.wrap ?? "none"}`);
+  const name = context.speaker.capital(named);
   return { lot: lot.id, name, amount, wrap, line: context.speaker.say("entry", { name, amount, wrap }) };
 }
 
@@ -49,7 +50,7 @@ function laterLines(
     .filter((stay, index) => stay.place === place && lot.stays[index]?.place !== place)
     .map((stay) => {
       const values = {
-        name,
+        name: context.speaker.capital(name),
         amount: lotAmount(context, lot, counted),
         date: dayWords(context.speaker, stay.from),
       };

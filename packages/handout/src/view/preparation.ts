@@ -3,6 +3,7 @@ import type { Plan } from "@keepwright/planner";
 import { commodityIn, type HandoutContext } from "./context.js";
 
 type Preparation = (typeof preparations)[number];
+type Why = Preparation | "light";
 
 /** One thing to do before putting away, for all lots it holds for. */
 export interface PreparationView {
@@ -13,11 +14,30 @@ export interface PreparationView {
   readonly commonPractice: boolean;
 }
 
+/** A task with its reason and how well it is founded, for one kind. */
+interface Task {
+  readonly task: Preparation;
+  readonly why: Why;
+  readonly commonPractice: boolean;
+}
+
 const isPreparation = (name: string): name is Preparation =>
   (preparations as readonly string[]).includes(name);
 
-const isCommonPractice = (commodity: Commodity | undefined, task: string): boolean =>
-  commodity?.preparation.find((step) => step.do === task)?.kind === "common practice";
+function taskFor(commodity: Commodity | undefined, task: Preparation): Task {
+  const evidence = commodity?.preparation.find((step) => step.do === task);
+  const why = task === "keep in the dark" && !commodity?.greensInLight ? "light" : task;
+  return { task, why, commonPractice: evidence?.kind === "common practice" };
+}
+
+function taskLine({ speaker }: HandoutContext, task: Task, names: readonly string[]): string {
+  const values = {
+    names: speaker.capital(speaker.list(names)),
+    task: speaker.say(`prepare.do.${task.task}`),
+    why: speaker.say(`prepare.why.${task.why}`),
+  };
+  return speaker.say(task.commonPractice ? "prepare.practice" : "prepare.line", values);
+}
 
 /** Things to do first, each with its reason; lots that share one are named together. */
 export function preparationViews(
@@ -25,38 +45,29 @@ export function preparationViews(
   plan: Plan,
   names: ReadonlyMap<string, string>,
 ): PreparationView[] {
-  const groups = new Map<string, { task: Preparation; commonPractice: boolean; lots: string[] }>();
+  const groups = new Map<string, { task: Task; lots: string[] }>();
   for (const lot of plan.lots) {
-    for (const task of lot.preparation.filter(isPreparation)) {
-      const commonPractice = isCommonPractice(commodityIn(context, lot.commodity), task);
-      const group = groups.get(`${task} ${commonPractice}`) ?? { task, commonPractice, lots: [] };
+    for (const name of lot.preparation.filter(isPreparation)) {
+      const task = taskFor(commodityIn(context, lot.commodity), name);
+      const key = Object.values(task).join("|");
+      const group = groups.get(key) ?? { task, lots: [] };
       group.lots.push(lot.id);
-      groups.set(`${task} ${commonPractice}`, group);
+      groups.set(key, group);
     }
   }
-  return [...groups.values()].map(({ task, commonPractice, lots }) => ({
-    task,
-    lots,
-    commonPractice,
-    line: preparationLine(
-      context,
-      task,
-      commonPractice,
-      lots.map((id) => names.get(id) ?? id),
-    ),
-  }));
+  return [...groups.values()].map(({ task, lots }) => {
+    const named = lots.map((id) => names.get(id) ?? id);
+    return {
+      task: task.task,
+      lots,
+      commonPractice: task.commonPractice,
+      line: taskLine(context, task, named),
+    };
+  });
 }
 
-function preparationLine(
-  { speaker }: HandoutContext,
-  task: Preparation,
-  practice: boolean,
-  names: string[],
-): string {
-  const values = {
-    names: speaker.list(names),
-    task: speaker.say(`prepare.do.${task}`),
-    why: speaker.say(`prepare.why.${task}`),
-  };
-  return speaker.say(practice ? "prepare.practice" : "prepare.line", values);
+/** The advice for one kind in a line; none where the task is not one of the catalogue's. */
+export function preparationLine(context: HandoutContext, id: string, task: string, name: string): string[] {
+  if (!isPreparation(task)) return [];
+  return [taskLine(context, taskFor(commodityIn(context, id), task), [name])];
 }

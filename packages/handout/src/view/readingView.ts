@@ -18,7 +18,14 @@ const mostCandidates = 6;
 export function questionLine(context: HandoutContext, question: Question): string {
   const { speaker } = context;
   const word = shortText(question.word);
-  if (question.ask === "how much") return speaker.say(`ask.how much.${question.reason}`, { word });
+  if (question.ask === "how much") {
+    return question.units && question.units.length > 0
+      ? speaker.say("ask.how much.known units", {
+          word,
+          units: speaker.choices(question.units.map((unit) => shortText(unit))),
+        })
+      : speaker.say(`ask.how much.${question.reason}`, { word });
+  }
   if (question.ask === "which commodity" && question.candidates.length > 0) {
     const names = question.candidates.slice(0, mostCandidates).map((id) => kindName(context, id, "one"));
     return speaker.say("ask.which commodity", { word, candidates: speaker.choices(names) });

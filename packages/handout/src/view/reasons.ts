@@ -117,7 +117,9 @@ function ripensFirst({ context, plan, lot }: Grounds): string[] {
 const worthSaying = 1.5;
 
 /** How many times slower it ages here than in the warmest place: the ratio of its rates of respiration. */
-function slower({ context, plan, produce, place }: Grounds): string[] {
+function slower({ context, plan, lot, produce, place }: Grounds): string[] {
+  // Said already where it ripens in the warmth first.
+  if (lot.stays[0]?.moveWhen === "ripe" && lot.stays.length > 1) return [];
   const warmest = Math.max(...plan.places.map((other) => other.temperature));
   const rate = (celsius: number) => respirationRate(produce.respiration, celsius);
   const times = rate(warmest) / rate(place.temperature);
@@ -156,20 +158,40 @@ function lessEthylene({ context, plan, commodity, place, lot }: Grounds): string
 /** Percentage points of humidity that make a difference worth a sentence. */
 const humidityContrast = 10;
 
-/** Kept damp by its wrap: the air inside against the air of the place. */
-function dampInWrap({ context, lot, place, stay }: Grounds): string[] {
-  const here = lot.conditions.relativeHumidity;
-  if (stay.wrap === "none" || here < 85 || here - place.relativeHumidity < humidityContrast) return [];
-  const { speaker } = context;
-  const values = {
-    here: humidityWords(speaker, here),
-    there: humidityWords(speaker, place.relativeHumidity),
-  };
-  return [speaker.say("reason.wrapDamp", values)];
+const holdsDamp: readonly Stay["wrap"][] = [
+  "perforated bag",
+  "closed film bag",
+  "damp towel",
+  "beeswax cloth",
+  "foil",
+  "lidded box",
+];
+/** Humidity [%] of a place above which a wrap is not needed to keep the air damp. */
+const dampEnough = 90;
+
+/** Kept damp by its wrap in a place that is drier. */
+function dampInWrap({ context, commodity, place, stay }: Grounds): string[] {
+  if (commodity.storage.relativeHumidity.low < dampLover) return [];
+  if (!holdsDamp.includes(stay.wrap) || place.relativeHumidity >= dampEnough) return [];
+  const there = humidityWords(context.speaker, place.relativeHumidity);
+  return [context.speaker.say("reason.wrapDamp", { place: plainText(place.name), there })];
 }
 
+/** Ripening in a bag that holds in its own ethylene. */
+function bagRipens({ context, lot, commodity }: Grounds): string[] {
+  const [first] = lot.stays;
+  const bagged = first?.wrap === "paper bag" || first?.wrap === "closed film bag";
+  return bagged && first.moveWhen === "ripe" && commodity.ripening
+    ? [context.speaker.say("reason.bagRipens")]
+    : [];
+}
+
+/** Recommended humidity [%] from which damp air is good for a kind: onions and their like are to be kept drier. */
+const dampLover = 85;
+
 /** Kept in damp air: the air around it against the driest place as cold. */
-function damp({ context, plan, lot, place, stay }: Grounds): string[] {
+function damp({ context, plan, lot, commodity, place, stay }: Grounds): string[] {
+  if (commodity.storage.relativeHumidity.low < dampLover) return [];
   const others = plan.places.filter(
     (other) => isCold(other) === isCold(place) && other.place !== place.place,
   );
@@ -212,6 +234,16 @@ export function reasonLines(context: HandoutContext, plan: Plan, lot: PlannedLot
   if (!commodity || !place) return lead;
   const produce = produceFromCommodity(commodity);
   const grounds: Grounds = { context, plan, lot, commodity, produce, stay, place };
-  const why = [tooCold, ripensFirst, slower, lessEthylene, dampInWrap, damp, givesEthylene, neverRipens];
+  const why = [
+    tooCold,
+    ripensFirst,
+    bagRipens,
+    slower,
+    lessEthylene,
+    dampInWrap,
+    damp,
+    givesEthylene,
+    neverRipens,
+  ];
   return [...lead, ...why.flatMap((reason) => reason(grounds))];
 }

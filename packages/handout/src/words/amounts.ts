@@ -9,10 +9,14 @@ import type { Speaker } from "./speaker.js";
 export const unitSystems = ["metric", "us"] as const;
 export type UnitSystem = (typeof unitSystems)[number];
 
-/** Temperature to the whole degree, in °C or °F. The model's places vary by more than that. */
-export function temperatureWords(speaker: Speaker, units: UnitSystem, celsius: number): string {
-  const value = Math.round(units === "us" ? fahrenheitFromCelsius(celsius) : celsius);
-  return `${speaker.number(value === 0 ? 0 : value)} ${units === "us" ? "°F" : "°C"}`;
+/**
+ * Temperature in °C or °F, to the whole degree: the model's places vary by more than that. With `digits`, as finely as
+ * somebody stated it.
+ */
+export function temperatureWords(speaker: Speaker, units: UnitSystem, celsius: number, digits = 0): string {
+  const value = units === "us" ? fahrenheitFromCelsius(celsius) : celsius;
+  const options = { maximumFractionDigits: digits, signDisplay: "negative" } as const;
+  return `${speaker.number(value, options)} ${units === "us" ? "°F" : "°C"}`;
 }
 
 /** Mass to about two figures: g and kg, or oz and lb. */

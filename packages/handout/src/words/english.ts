@@ -13,7 +13,6 @@ export const english = {
   "amount.litres": "{value} L",
   "amount.ethylene": "{value} µL/L",
   "amount.ethylene.little": "less than {value} µL/L",
-  portions: { one: "{count} portion", other: "{count} portions" },
 
   // Spans of time, never finer than the biology allows
   "span.none": "less than a day",
@@ -64,9 +63,7 @@ export const english = {
 
   // Places
   "place.air": "{temperature}, air about {humidity} humid",
-  "place.temperature": "{temperature}",
   "place.room": "{taken} of {litres} taken",
-  "place.roomFree": "{litres} of room",
   "place.empty": "Nothing goes here this time.",
   "place.kind.refrigerator shelf": "refrigerator shelf",
   "place.kind.refrigerator door": "refrigerator door",
@@ -89,6 +86,15 @@ export const english = {
   "wrap.foil": "wrapped in foil",
   "wrap.lidded box": "in a box with a lid",
   "wrap.glass of water": "standing in a glass of water",
+
+  "wrapName.paper bag": "paper bags",
+  "wrapName.perforated bag": "bags with holes",
+  "wrapName.closed film bag": "plastic bags that close",
+  "wrapName.damp towel": "towels to dampen",
+  "wrapName.beeswax cloth": "beeswax cloths",
+  "wrapName.foil": "foil",
+  "wrapName.lidded box": "boxes with lids",
+  "wrapName.glass of water": "glasses for water",
 
   // Names of lots
   "lot.part": "{name}, part {part} of {parts}",
@@ -127,6 +133,7 @@ export const english = {
   "prepare.why.dry well": "Water left on the surface lets rot start.",
   "prepare.why.keep husk on": "The husk keeps it from drying out.",
   "prepare.why.keep in the dark": "Light turns it green and bitter.",
+  "prepare.why.light": "It keeps longer out of the light.",
   "prepare.why.cure first": "Hard, dry skin heals small cuts and keeps rot out.",
   "prepare.why.sort out damaged pieces": "One that rots spoils those that touch it.",
   "prepare.why.wrap crown": "Ripening gas leaves at the crown.",
@@ -157,7 +164,7 @@ export const english = {
   // Lives and reasons
   "life.line": "{name}: {span}",
   "life.checkFrom": "Check from {date} on.",
-  "reason.lasts": "Worked out for {temperature} and air about {humidity} humid around it.",
+  "reason.lasts": "Worked out for {temperature} and air about {humidity} humid.",
   "reason.ends.senescence": "What ends it first is ageing.",
   "reason.ends.water":
     "What ends it first is drying out: past about {loss} of its weight lost it is limp or shrivelled.",
@@ -173,13 +180,14 @@ export const english = {
   "reason.tooCold": "The cold would harm it: it should not lie below {threshold} ({place}: {temperature}).",
   "reason.ripensFirst":
     "It needs warmth to ripen, so it stays at {temperature} until it is ripe, about {date}.",
+  "reason.bagRipens": "The closed bag holds in its own ethylene, the ripening gas, so it ripens sooner.",
   "reason.thenCold": "Once it is ripe the cold slows it down: {temperature} in {place}.",
   "reason.neverRipens":
     "This kind does not ripen further after picking, so waiting will not make it sweeter.",
   "reason.lessEthylene":
     "It is kept out of ethylene, the ripening gas of other produce: {here} here, {there} in {place}.",
   "reason.wrapDamp":
-    "The wrap keeps the air around it damp, so it dries out more slowly: about {here} humid inside, {there} outside.",
+    "The wrap keeps damp air around it: the open air in {place} is only about {there} humid.",
   "reason.damp": "Damp air keeps it from drying out: about {here} humid here, {there} in {place}.",
   "reason.gives": "It gives off much ethylene, the ripening gas, which would age its neighbours.",
 
@@ -207,22 +215,23 @@ export const english = {
   "waste.note": "These are averages worked out from the model, for edible weight. A single week may differ.",
 
   // Cautions
+  "caution.no-refrigerator-for-cut-produce":
+    "There is no refrigerator for what is cut. Eat it within two hours (one hour where it is hotter than 32 °C or 90 °F), or throw it away.",
   "caution.cut-produce":
-    "Cut fruit and vegetables: keep them in the refrigerator, covered, and do not leave them out.",
+    "Cut fruit and vegetables: cover them and put them in the refrigerator within two hours of cutting (one hour where it is hotter than 32 °C or 90 °F).",
   "caution.cut-ready-to-eat":
-    "Cut, ready-to-eat produce: eat it within the days given, even if it still looks good.",
+    "Cut melon, cut tomato and cut leaves: keep them at 5 °C (41 °F) or colder. Eat them within seven days at most, counting the day they were cut, even if they still look good.",
   "caution.refrigerator-too-warm":
-    "The refrigerator is warmer than is safe for cut produce. Turn it colder first.",
+    "The refrigerator is warmer than 4 °C (40 °F), the usual limit for safe food. Turn it colder.",
   "caution.green-potatoes":
     "Potatoes: cut away green parts and sprouts; throw the potato out if it is green through or bitter.",
   "caution.mould-soft":
-    "Soft fruit and vegetables with mould: throw the piece away, do not cut the mould off.",
+    "Soft fruit and vegetables with mould: throw the piece away, however small the spot, and look over those next to it.",
   "caution.mould-firm":
-    "Firm vegetables with a small spot of mould: cut it out with a wide margin, keeping the knife out of the mould.",
+    "Firm fruit and vegetables with a small spot of mould: cut away at least 2.5 cm (1 inch) around and below it, and keep the knife out of the mould.",
   "caution.garlic-in-oil":
-    "Garlic in oil: never keep it at room temperature. Make little, refrigerate it, use it soon.",
+    "Home-made garlic in oil: refrigerate it at once, use it within four days, and never leave it at room temperature.",
   "caution.washed-greens": "Ready-washed leaves: keep cold all the time and use by the date on the bag.",
-  "caution.sprouts": "Sprouted seeds: keep cold and cook them for anyone who falls ill easily.",
   "caution.overflow":
     "{place} would be over-full by about {litres}. Use up or give away some, or find more room.",
   "caution.unnamed": "Take care: {name}.",
@@ -232,7 +241,6 @@ export const english = {
   "reading.lot": "“{typed}” → {name}, {amount}",
   "reading.lotAssuming": "“{typed}” → {name}, {amount} (taken for granted: {assumed})",
   "reading.notUnderstood": "“{typed}” → not understood",
-  "reading.wholeHaul": "Nothing was understood.",
   "assumed.usual amount": "the usual amount",
   "assumed.usual size": "the usual size",
   "assumed.usual ripeness": "as ripe as usual",
@@ -240,6 +248,7 @@ export const english = {
   "assumed.spelling": "the spelling",
   "assumed.cut, because half of one": "cut, because it is half of one",
   "assumed.rounded amount": "a rounded amount",
+  "assumed.weight from volume": "the weight, from its volume",
   "ask.which commodity": "“{word}”: which kind is it? It could be {candidates}.",
   "ask.which commodity.none": "“{word}”: which kind is it?",
   "ask.what is this":
@@ -250,15 +259,18 @@ export const english = {
   "ask.how much.negative": "“{word}”: an amount cannot be less than nothing. How much is it?",
   "ask.how much.too large": "“{word}”: that is more than a household could have. How much is it?",
   "ask.how much.unknown unit": "“{word}”: this measure is not known. How much is it, in pieces or by weight?",
+  "ask.how much.known units":
+    "“{word}”: this measure is not known for it. How much is it, by weight or in one of these: {units}?",
   "ask.how much.contradictory": "“{word}”: the amounts do not agree. How much is it?",
 
   // One kind, by itself
   "item.names": "Also called {names}.",
   "item.conditions":
-    "At {temperature}, {humidity} humid, with {ethylene} of ethylene (the ripening gas) in the air:",
+    "At {temperature}, {humidity} humid, with {ethylene} of ethylene (the ripening gas) in the air: {span}.",
   "item.recommended":
-    "Stores are told to keep it at {low} to {high} and {lowHumidity} to {highHumidity} humid.",
-  "item.recommendedOne": "Stores are told to keep it at {low} and {lowHumidity} to {highHumidity} humid.",
+    "For storage it is recommended to keep it at {low} to {high} and {lowHumidity} to {highHumidity} humid.",
+  "item.recommendedOne":
+    "For storage it is recommended to keep it at {low} and {lowHumidity} to {highHumidity} humid.",
   "item.respiration": "It breathes out {value} mg of carbon dioxide for each kilogram and hour.",
   "item.ethylene": "It gives off {value} µL of ethylene for each kilogram and hour.",
   "item.share": "{ending}: {percent} of the way when it ends.",
@@ -270,21 +282,21 @@ export const english = {
   "item.sourcePractice": "{figure}: common practice, no source.",
   "item.sourceInferred": "{figure}: inferred ({where}).",
   "item.sourceMemory": "{figure}: {citation} ({where}; recalled, not checked in print).",
-  "item.figure.temperature": "Storage temperature",
-  "item.figure.humidity": "Storage humidity",
-  "item.figure.life": "Storage life",
-  "item.figure.respiration": "Breathing",
-  "item.figure.ethylene": "Ethylene given off",
-  "item.figure.sensitivity": "Harm from ethylene",
-  "item.figure.water": "Water loss",
-  "item.figure.chilling": "Lowest safe temperature",
-  "item.figure.ripening": "Ripening",
-  "item.figure.decay": "Mould and rot",
+  "item.figure.temperature": "storage temperature",
+  "item.figure.humidity": "storage humidity",
+  "item.figure.life": "storage life",
+  "item.figure.respiration": "breathing",
+  "item.figure.ethylene": "ethylene given off",
+  "item.figure.sensitivity": "harm from ethylene",
+  "item.figure.water": "water loss",
+  "item.figure.chilling": "lowest safe temperature",
+  "item.figure.ripening": "ripening",
+  "item.figure.decay": "mould and rot",
 
   // A kitchen
-  "kitchen.name": "{name}",
   "kitchen.room": "Room: {temperature}, air {humidity} humid.",
   "kitchen.refrigerator": "Refrigerator “{name}”: {litres} of air at {temperature}.",
+  "kitchen.refrigeratorOnly": "Refrigerator: {litres} of air at {temperature}.",
   "kitchen.place": "{name} ({kind}): {temperature}, room for {litres}.",
   "kitchen.placeWithVent": "{name} ({kind}): {temperature}, room for {litres}. {vent}",
   "kitchen.wraps": "Wraps at hand: {wraps}.",

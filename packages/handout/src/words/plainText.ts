@@ -1,6 +1,5 @@
-// Control characters, other than the line break and the tab which become a space; and marks that turn the direction of text.
-// biome-ignore lint/suspicious/noControlCharactersInRegex: finding them is the purpose
-const unseen = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g;
+// Control characters, and marks that turn the direction of text or break lines unseen.
+const unseen = /\p{Cc}|[\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/gu;
 
 /**
  * Text from outside made safe to show on a terminal or a page: mark-up stays as the characters it is, and control

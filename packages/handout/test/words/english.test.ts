@@ -72,11 +72,13 @@ describe("the English words", () => {
 
 describe("a speaker", () => {
   it("puts text in as it is, even where it looks like a hole or mark-up", () => {
-    expect(speaker().say("kitchen.name", { name: "{count} <b>$&</b>" })).toBe("{count} <b>$&</b>");
+    expect(speaker().say("plan.kitchen", { kitchen: "{count} <b>$&</b>" })).toBe(
+      "Kitchen: {count} <b>$&</b>.",
+    );
   });
   it("chooses the plural form of the language", () => {
-    expect(speaker().say("portions", { count: 1 })).toBe("1 portion");
-    expect(speaker().say("portions", { count: 2 })).toBe("2 portions");
+    expect(speaker().say("eat.entry", { name: "Kale", count: 1 })).toBe("Kale (1 portion)");
+    expect(speaker().say("eat.entry", { name: "Kale", count: 2 })).toBe("Kale (2 portions)");
   });
   it("speaks another language with the same keys", () => {
     const spanish = {

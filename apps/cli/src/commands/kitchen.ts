@@ -1,0 +1,77 @@
+import { catalogue } from "@keepwright/catalogue";
+import { handoutContext, jsonText, kitchenText, kitchenView, type UnitSystem } from "@keepwright/handout";
+import { checkKitchen, type Finding, ordinaryKitchens } from "@keepwright/planner";
+import type { Command } from "commander";
+import type { Door } from "../door/door.js";
+import { readJsonFile } from "../door/readText.js";
+import { jsonHelp, unitsFlag, unitsHelp, unitsOption } from "../options/shared.js";
+import { findingLine, quoted, UserError, userError } from "../userError.js";
+import { isOrdinaryKey, ordinaryKeys } from "./kitchenFor.js";
+
+export interface KitchenOptions {
+  readonly check?: string;
+  readonly units: UnitSystem;
+  readonly json?: true;
+}
+
+const help = `
+The JSON of one ordinary kitchen is a kitchen file: keep it, change it to be like yours, and plan with it.
+
+Examples:
+  keepwright kitchen
+  keepwright kitchen small
+  keepwright kitchen ordinary --json > my-kitchen.json
+  keepwright kitchen --check my-kitchen.json
+`;
+
+/** `keepwright kitchen`: the ordinary kitchens to start from, and a check of a kitchen file. */
+export function kitchenCommand(program: Command, door: Door): void {
+  program
+    .command("kitchen")
+    .summary("print the ordinary kitchens to start from, or check a kitchen file")
+    .description("Prints ordinary kitchens to start from, or checks a kitchen file.")
+    .argument("[name]", `key of an ordinary kitchen: ${ordinaryKeys.join(", ")}`)
+    .option("-c, --check <file>", "check this kitchen file")
+    .option(unitsFlag, unitsHelp, unitsOption, "metric")
+    .option("--json", jsonHelp)
+    .addHelpText("after", help)
+    .action((name: string | undefined, options: KitchenOptions) => {
+      if (name !== undefined && options.check !== undefined) {
+        throw userError("kitchen", "a name and --check together", "Give one of them.");
+      }
+      if (options.check !== undefined) checkFile(door, options.check, options);
+      else printKitchens(door, name, options);
+    });
+}
+
+function printKitchens(door: Door, name: string | undefined, { units, json }: KitchenOptions): void {
+  if (name !== undefined && !isOrdinaryKey(name)) {
+    throw userError(
+      `kitchen ${quoted(name)}`,
+      "there is no ordinary kitchen of this name",
+      `Give one of: ${ordinaryKeys.join(", ")}; or check a file of your own with --check.`,
+    );
+  }
+  if (json) {
+    door.out(jsonText(name === undefined ? { kitchens: ordinaryKitchens } : ordinaryKitchens[name]));
+    return;
+  }
+  const context = handoutContext(catalogue(), { units });
+  for (const key of name === undefined ? ordinaryKeys : [name]) {
+    door.out(`${[key, ...kitchenText(kitchenView(context, ordinaryKitchens[key]))].join("\n")}\n\n`);
+  }
+}
+
+const warningLine = (warning: Finding): string => `Warning: ${findingLine(warning)}\n`;
+
+function checkFile(door: Door, path: string, { units, json }: KitchenOptions): void {
+  const check = checkKitchen(readJsonFile(door, path, "kitchen file"));
+  if (!check.ok) throw new UserError(check.problems, { ok: false });
+  if (json) {
+    door.out(jsonText({ ok: true, problems: [], warnings: check.warnings }));
+    return;
+  }
+  const context = handoutContext(catalogue(), { units });
+  door.out(`${quoted(path)} can be planned with.\n${check.warnings.map(warningLine).join("")}\n`);
+  door.out(`${kitchenText(kitchenView(context, check.kitchen)).join("\n")}\n`);
+}

@@ -1,0 +1,54 @@
+import type { Catalogue } from "@keepwright/catalogue";
+import { type HandoutContext, readingView } from "@keepwright/handout";
+import { type Lot, type Reading, readHaul, type UnderstoodLot } from "@keepwright/planner";
+import { UserError, userError } from "../userError.js";
+
+/** A haul as understood, and its lots ready for the planner. */
+export interface ReadLots {
+  readonly reading: Reading;
+  readonly lots: readonly Lot[];
+  /** Some words were not understood and are in no lot. */
+  readonly partly: boolean;
+}
+
+/** Longest piece of what was typed that a lot keeps; the reading keeps all of it. */
+const longestTyped = 2000;
+
+const isLot = (item: Reading["items"][number]): item is UnderstoodLot => item.kind === "lot";
+
+/** Reads a haul. Throws UserError when it is empty or when nothing in it was understood; the questions go with it. */
+export function readLots(context: HandoutContext, catalogue: Catalogue, text: string): ReadLots {
+  if (text.trim() === "") {
+    throw userError(
+      "haul",
+      "it is empty",
+      "Write what came home, for example: 2 lb apples, a bunch of kale.",
+    );
+  }
+  const reading = readHaul(text, catalogue);
+  const lots = reading.items.filter(isLot).map(
+    ({ lot, typed }, index): Lot => ({
+      ...lot,
+      id: `lot-${index + 1}`,
+      typed: typed.slice(0, longestTyped),
+    }),
+  );
+  if (lots.length === 0) throw nothingUnderstood(context, reading);
+  return { reading, lots, partly: reading.items.some(({ kind }) => kind === "question") };
+}
+
+/** Longest list of questions that is told as an error. */
+const mostQuestions = 20;
+
+function nothingUnderstood(context: HandoutContext, reading: Reading): UserError {
+  const { questions } = readingView(context, reading);
+  const findings = questions
+    .slice(0, mostQuestions)
+    .map((question) => ({ thing: "haul", value: "not understood", remedy: question }));
+  const example = {
+    thing: "haul",
+    value: "nothing in it was understood",
+    remedy: "Write amounts and names, for example: 2 lb apples, a bunch of kale.",
+  };
+  return new UserError([example, ...findings], { reading });
+}

@@ -1,0 +1,16 @@
+/** The only way in and out: everything a command reads from the machine and prints to it. Tests bring their own. */
+export interface Door {
+  /** Print to standard output and standard error. */
+  out(text: string): void;
+  err(text: string): void;
+  readonly outIsTerminal: boolean;
+  readonly errIsTerminal: boolean;
+  /** Whether the path names something, and whether that is a folder. */
+  look(path: string): "file" | "folder" | "nothing";
+  readFile(path: string): Uint8Array;
+  readStandardInput(): Uint8Array;
+  /** Today on this machine's calendar, year-month-day. */
+  today(): string;
+  /** Shows a line while something long is worked out; the function returned takes it away again. */
+  showProgress(line: string): () => void;
+}

@@ -1,0 +1,36 @@
+import type { Door } from "../door/door.js";
+import { readStandardInput, readTextFile } from "../door/readText.js";
+import { quoted, userError } from "../userError.js";
+
+/** A haul as text, and where it came from, in words for the person. */
+export interface HaulText {
+  readonly text: string;
+  readonly origin: string;
+}
+
+/** Looks like the name of a file rather than a haul: begins like a path, or ends like a file. */
+export const looksLikePath = (text: string): boolean =>
+  /^(\.{0,2}\/|~\/|[A-Za-z]:\\)\S*$/.test(text) || /^\S+\.[A-Za-z]{1,5}$/.test(text);
+
+/**
+ * The haul an argument stands for: "-" is standard input; the name of a file is that file; anything else is the haul
+ * itself, unless it looks like the name of a file that is not there.
+ */
+export function haulFromArguments(door: Door, words: readonly string[]): HaulText {
+  const [first = ""] = words;
+  if (words.length > 1) {
+    if (door.look(first) === "file") {
+      throw userError(
+        `haul ${quoted(words.join(" "))}`,
+        "more than one argument",
+        "Give one file at a time, or the haul in quotes.",
+      );
+    }
+    return { text: words.join(" "), origin: "the words given on the command line" };
+  }
+  if (first === "-") return { text: readStandardInput(door), origin: "standard input" };
+  if (door.look(first) !== "nothing" || looksLikePath(first)) {
+    return { text: readTextFile(door, first, "haul file"), origin: `the file ${quoted(first)}` };
+  }
+  return { text: first, origin: `the words given: no file is called ${quoted(first)}` };
+}

@@ -1,0 +1,76 @@
+import { evidenceKinds } from "@keepwright/catalogue";
+import { figureNames, type ItemAnswer } from "@keepwright/handout";
+import { endings } from "@keepwright/physics";
+import { placeKinds, ventSettings, wrapIds } from "@keepwright/planner";
+import { z } from "zod";
+
+const amount = <Unit extends string>(unit: Unit) => ({ value: z.number(), unit: z.literal(unit) });
+const range = <Unit extends string>(unit: Unit) =>
+  z.strictObject({ low: z.number(), high: z.number(), unit: z.literal(unit) });
+const share = z.number().min(0).max(1);
+
+const lifeSchema = z.strictObject({
+  early: z.number().min(0).describe("Days by which 10 % of lots like it are past their best"),
+  middle: z.number().min(0).describe("The same for 50 %"),
+  late: z.number().min(0).describe("The same for 90 %"),
+  unit: z.literal("d"),
+  endedBy: z.enum(endings),
+});
+
+const placeSchema = z.strictObject({
+  stays: z
+    .array(
+      z.strictObject({
+        place: z.string(),
+        placeKind: z.enum(placeKinds),
+        name: z.string(),
+        wrap: z.enum(wrapIds),
+        moveWhen: z.enum(["ripe", "day"]).optional(),
+      }),
+    )
+    .min(1),
+  vents: z.array(z.strictObject({ place: z.string(), setting: z.enum(ventSettings) })),
+  life: lifeSchema,
+});
+
+const sourceSchema = z.strictObject({
+  figure: z.enum(figureNames),
+  source: z.string(),
+  citation: z.string(),
+  place: z.string(),
+  kind: z.enum(evidenceKinds),
+  fromMemory: z.boolean().describe("True when recalled from the publication and not checked in it"),
+});
+
+/** What `keepwright item --json` prints. */
+export const itemSchema = z.strictObject({
+  version: z.literal(1),
+  commodity: z.string(),
+  names: z.strictObject({ one: z.string(), many: z.string(), also: z.array(z.string()) }),
+  climacteric: z.boolean(),
+  conditions: z.strictObject({
+    temperature: z.strictObject(amount("°C")),
+    relativeHumidity: z.strictObject(amount("%")),
+    ethylene: z.strictObject(amount("µL/L")),
+    ripeness: z.strictObject(amount("0 unripe, 1 ripe, 2 over-ripe")),
+  }),
+  recommended: z.strictObject({ temperature: range("°C"), relativeHumidity: range("%"), life: range("d") }),
+  respiration: z.strictObject({ ...amount("mg CO2/(kg h)"), fromMemory: z.boolean() }),
+  ethyleneProduction: z.strictObject({
+    ...amount("µL/(kg h)"),
+    unripe: z.number(),
+    ripe: z.number(),
+    fromMemory: z.boolean(),
+  }),
+  life: lifeSchema,
+  shares: z.array(z.strictObject({ ending: z.enum(endings), share })),
+  belongs: placeSchema,
+  kitchen: z.string(),
+  places: z.array(placeSchema),
+  preparation: z.array(z.string()),
+  sources: z.array(sourceSchema),
+});
+
+/** Fails to compile when the schema no longer fits the answer's own type. */
+type Fits = z.infer<typeof itemSchema> extends ItemAnswer ? true : never;
+export const schemaFits: Fits = true;

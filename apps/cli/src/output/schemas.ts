@@ -1,0 +1,34 @@
+import { haulSchema, kitchenSchema, planSchema } from "@keepwright/planner";
+import { z } from "zod";
+import { errorSchema } from "./errorSchema.js";
+import { itemSchema } from "./itemSchema.js";
+import { readingSchema } from "./readingSchema.js";
+
+/** What `keepwright plan --json` prints: the plan and, beside it, what was understood of the haul. */
+export const writtenPlanSchema = planSchema.extend({ reading: readingSchema });
+
+interface Published {
+  readonly title: string;
+  readonly schema: z.ZodType;
+  /** "input": as a person may write it, with what has a usual value left out. "output": as it is printed. */
+  readonly io: "input" | "output";
+}
+
+/** The published shapes, by the name of their file in schemas/. */
+export const published: Readonly<Record<string, Published>> = {
+  plan: { title: "A plan, as keepwright plan --json prints it", schema: writtenPlanSchema, io: "output" },
+  kitchen: { title: "A kitchen file", schema: kitchenSchema, io: "input" },
+  haul: { title: "A haul as data", schema: haulSchema, io: "input" },
+  item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },
+  error: { title: "A failure, as every command prints it with --json", schema: errorSchema, io: "output" },
+};
+
+/** The text of each schema file: JSON Schema, draft 2020-12. */
+export function schemaFiles(): ReadonlyMap<string, string> {
+  return new Map(
+    Object.entries(published).map(([name, { title, schema, io }]) => {
+      const json = z.toJSONSchema(schema, { io, target: "draft-2020-12", reused: "inline" });
+      return [`${name}.schema.json`, `${JSON.stringify({ ...json, title }, null, 2)}\n`];
+    }),
+  );
+}

@@ -1,0 +1,36 @@
+import { Command } from "commander";
+import { itemCommand } from "./commands/item.js";
+import { kitchenCommand } from "./commands/kitchen.js";
+import { planCommand } from "./commands/plan.js";
+import type { Door } from "./door/door.js";
+import { type ExitCode, exitCodesHelp } from "./exitCodes.js";
+import { version } from "./version.js";
+
+/** Where a command leaves its exit code. */
+export interface CommandOutcome {
+  code: ExitCode;
+}
+
+const examples = `
+Examples:
+  keepwright plan "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
+  keepwright item carrots
+  keepwright kitchen
+`;
+
+/** The whole command line: one command a file. Prints through the door only, and throws instead of leaving the process. */
+export function keepwrightProgram(door: Door, outcome: CommandOutcome): Command {
+  const program = new Command("keepwright")
+    .description(
+      "Works out where fresh fruit and vegetables should go, how long they will last, and what to eat first.",
+    )
+    .version(version(), "-V, --version", "print the version")
+    .helpOption("-h, --help", "print this help")
+    .exitOverride()
+    .configureOutput({ writeOut: (text) => door.out(text), writeErr: () => undefined })
+    .addHelpText("after", examples + exitCodesHelp);
+  planCommand(program, door, outcome);
+  itemCommand(program, door);
+  kitchenCommand(program, door);
+  return program;
+}

@@ -1,0 +1,69 @@
+import { jsonText, plainText } from "@keepwright/handout";
+import { InputError } from "@keepwright/planner";
+import { CommanderError } from "commander";
+import type { Door } from "./door/door.js";
+import { type ExitCode, exitCodes } from "./exitCodes.js";
+import { type CommandOutcome, keepwrightProgram } from "./program.js";
+import { UserError } from "./userError.js";
+
+/**
+ * An argument that begins with a dash but can be no option, such as a list with dashes ("- 2 apples"), gets a space before
+ * it so that it is read as the words it is.
+ */
+export const asWords = (argument: string): string =>
+  /^[-–—•*]+\s/.test(argument) || /^-[\d.,½¼¾]+.*\s/.test(argument) ? ` ${argument}` : argument;
+
+/** Whether errors are to be told as JSON: asked for anywhere before a bare "--". */
+function wantsJson(words: readonly string[]): boolean {
+  const end = words.indexOf("--");
+  return words.slice(0, end < 0 ? undefined : end).includes("--json");
+}
+
+/** Any failure as something a person can put right; undefined for a fault of the program. */
+function asUserError(error: unknown): UserError | undefined {
+  if (error instanceof UserError) return error;
+  if (error instanceof InputError) return new UserError(error.findings);
+  if (error instanceof CommanderError) {
+    const value = plainText(error.message.replace(/^error: /, "")).replace(/\.$/, "");
+    return new UserError([{ thing: "command line", value, remedy: "See keepwright --help" }]);
+  }
+  return undefined;
+}
+
+function tellUserError(door: Door, error: UserError, json: boolean): ExitCode {
+  if (json) {
+    const { message, findings, details } = error;
+    door.out(jsonText({ error: { exitCode: exitCodes.badInput, message, problems: findings, ...details } }));
+  } else {
+    door.err(`${error.message}\n`);
+  }
+  return exitCodes.badInput;
+}
+
+function tellFault(door: Door, error: unknown, json: boolean): ExitCode {
+  const message = plainText(error instanceof Error ? `${error.name}: ${error.message}` : String(error));
+  if (json) door.out(jsonText({ error: { exitCode: exitCodes.fault, message, problems: [] } }));
+  else door.err(`This is a fault of keepwright itself, not yours. ${message}\n`);
+  return exitCodes.fault;
+}
+
+const askedForHelp = (error: unknown): boolean => error instanceof CommanderError && error.exitCode === 0;
+
+/** Runs one command line and returns the exit code. Never throws. */
+export function run(words: readonly string[], door: Door): ExitCode {
+  const json = wantsJson(words);
+  const outcome: CommandOutcome = { code: exitCodes.done };
+  try {
+    const program = keepwrightProgram(door, outcome);
+    if (words.length === 0) {
+      door.err(program.helpInformation());
+      return exitCodes.badInput;
+    }
+    program.parse(words.map(asWords), { from: "user" });
+    return outcome.code;
+  } catch (error) {
+    if (askedForHelp(error)) return exitCodes.done;
+    const mistake = asUserError(error);
+    return mistake ? tellUserError(door, mistake, json) : tellFault(door, error, json);
+  }
+}

@@ -1,0 +1,75 @@
+import {
+  endingProgress,
+  endings,
+  lifeRange,
+  lifeSpread,
+  type Produce,
+  simulate,
+  usualSpentSpread,
+} from "@keepwright/physics";
+import type { AnsweredLife, EndingShare } from "./itemAnswer.js";
+
+/** Steady air around a lot: °C, % and µL/L; and how ripe it is at the start. */
+export interface SteadyConditions {
+  readonly temperature: number;
+  readonly relativeHumidity: number;
+  readonly ethylene: number;
+  readonly ripeness: number;
+}
+
+/** Days simulated: the longest storage life the catalogue accepts. */
+const longestLife = 400;
+
+/** Whole, dry and just arrived, as most things come home. */
+const whole = { cut: false, tops: false, wet: false };
+
+/**
+ * Life of a whole lot in steady air, bare and in the dark, and how far every process had come. The spread is the biology's
+ * and the unknown age on arrival's; the temperature is taken as exactly the one asked about.
+ */
+export function lifeAt(
+  produce: Produce,
+  conditions: SteadyConditions,
+): { readonly life: AnsweredLife; readonly shares: EndingShare[] } {
+  const { temperature, relativeHumidity, ethylene, ripeness } = conditions;
+  const outcome = simulate({
+    room: { temperature, relativeHumidity: relativeHumidity / 100, ethylene },
+    boxes: [],
+    lots: [
+      {
+        produce,
+        kilograms: 1,
+        form: whole,
+        ripeness,
+        spent: 0,
+        stays: [{ box: "room", temperature, wrap: "none", lit: false, until: "never" }],
+      },
+    ],
+    horizonDays: longestLife,
+  }).lots[0]!;
+  const spread = lifeSpread({
+    biology: produce.lifeSpread,
+    temperatureSpread: 0,
+    temperatureSlope: 0,
+    spent: 0,
+    spentSpread: usualSpentSpread,
+  });
+  const life = {
+    ...lifeRange({ median: outcome.endDay, spread }),
+    unit: "d" as const,
+    endedBy: outcome.endedBy,
+  };
+  return { life, shares: sharesAt(produce, outcome.daily, outcome.endDay) };
+}
+
+/** Progress of every process on the last whole day before the end (the first day, for the shortest lives), scaled to the end. */
+function sharesAt(produce: Produce, daily: readonly Float64Array[], endDay: number): EndingShare[] {
+  const day = Math.min(daily.length - 1, Math.max(1, Math.floor(endDay)));
+  const progress = new Float64Array(endings.length);
+  endingProgress(produce, daily[day]!, progress);
+  const furthest = Math.max(...progress);
+  return endings
+    .map((ending, index) => ({ ending, share: furthest > 0 ? progress[index]! / furthest : 0 }))
+    .filter(({ share }) => share > 0)
+    .sort((one, other) => other.share - one.share);
+}

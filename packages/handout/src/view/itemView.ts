@@ -1,0 +1,166 @@
+import type { AnsweredPlace, AnsweredSource, ItemAnswer } from "../answer/itemAnswer.js";
+import { percentWords, temperatureWords } from "../words/amounts.js";
+import { plainText } from "../words/plainText.js";
+import { spanWords } from "../words/spans.js";
+import type { HandoutContext } from "./context.js";
+import { kindName } from "./names.js";
+import { preparationLine } from "./preparation.js";
+import { endsLine } from "./reasons.js";
+
+/** An answer about one kind, in rows and words. */
+export interface ItemView {
+  readonly title: string;
+  readonly alsoCalled: string | undefined;
+  /** Where it belongs in the kitchen asked about. */
+  readonly belongs: readonly string[];
+  readonly elsewhere: readonly string[];
+  /** The conditions, the life and what ends it. */
+  readonly conditions: string;
+  readonly span: string;
+  readonly why: readonly string[];
+  readonly figures: readonly string[];
+  readonly preparation: readonly string[];
+  readonly sources: readonly string[];
+  readonly caution: string;
+}
+
+function placeValues({ speaker }: HandoutContext, { stays, life }: AnsweredPlace) {
+  const [first, next] = stays;
+  return {
+    place: plainText(first?.name ?? ""),
+    wrap: speaker.say(`wrap.${first?.wrap ?? "none"}`),
+    next: plainText(next?.name ?? ""),
+    nextWrap: speaker.say(`wrap.${next?.wrap ?? "none"}`),
+    span: spanWords(speaker, life.early, life.late),
+    ending: speaker.say(`ending.${life.endedBy}`),
+  };
+}
+
+function belongsLines(context: HandoutContext, answer: ItemAnswer): string[] {
+  const { speaker } = context;
+  const key = answer.belongs.stays.length > 1 ? "item.belongsRipe" : "item.belongs";
+  return [
+    speaker.say(key, placeValues(context, answer.belongs)),
+    ...answer.belongs.vents.map(({ setting }) => speaker.say(`vent.${setting}`)),
+  ];
+}
+
+/** Shares below this are not worth a line [1]. */
+const smallShare = 0.1;
+
+function whyLines(context: HandoutContext, answer: ItemAnswer): string[] {
+  const { speaker } = context;
+  const { commodity, conditions, life } = answer;
+  const air = {
+    temperature: conditions.temperature.value,
+    relativeHumidity: conditions.relativeHumidity.value,
+    ethylene: conditions.ethylene.value,
+  };
+  const ends = endsLine(context, {
+    commodity,
+    endedBy: life.endedBy,
+    conditions: air,
+    ripeness: conditions.ripeness.value,
+  });
+  const others = answer.shares.filter(({ ending, share }) => ending !== life.endedBy && share >= smallShare);
+  return [
+    ends,
+    ...others.map(({ ending, share }) =>
+      speaker.say("item.share", {
+        ending: speaker.capital(speaker.say(`ending.${ending}`)),
+        percent: percentWords(speaker, 100 * share),
+      }),
+    ),
+  ];
+}
+
+function recommendedLine({ speaker, units }: HandoutContext, { recommended }: ItemAnswer): string {
+  const { temperature, relativeHumidity } = recommended;
+  const [low, high] = [temperature.low, temperature.high].map((celsius) =>
+    temperatureWords(speaker, units, celsius),
+  );
+  const humidity = {
+    lowHumidity: percentWords(speaker, relativeHumidity.low),
+    highHumidity: percentWords(speaker, relativeHumidity.high),
+  };
+  return low === high
+    ? speaker.say("item.recommendedOne", { low: low ?? "", ...humidity })
+    : speaker.say("item.recommended", { low: low ?? "", high: high ?? "", ...humidity });
+}
+
+function figureLines(context: HandoutContext, answer: ItemAnswer): string[] {
+  const { speaker } = context;
+  const twoFigures = (value: number) => speaker.number(value, { maximumSignificantDigits: 2 });
+  return [
+    recommendedLine(context, answer),
+    speaker.say("item.respiration", { value: twoFigures(answer.respiration.value) }),
+    speaker.say("item.ethylene", { value: twoFigures(answer.ethyleneProduction.value) }),
+  ];
+}
+
+/** How well a source is known: what it is, and whether it was read. */
+const standing = ({ source, kind, fromMemory }: AnsweredSource): string =>
+  kind === "common practice" || kind === "inferred" ? kind : `${source}|${fromMemory}`;
+
+function sourceLine({ speaker }: HandoutContext, group: readonly AnsweredSource[]): string {
+  const [first] = group;
+  const figures = [...new Set(group.map(({ figure }) => speaker.say(`item.figure.${figure}`)))];
+  const values = {
+    figure: speaker.capital(speaker.list(figures)),
+    citation: plainText(first?.citation ?? "").replace(/\.$/, ""),
+    where: [...new Set(group.map(({ place }) => plainText(place)))].join("; "),
+  };
+  if (first?.kind === "common practice") return speaker.say("item.sourcePractice", values);
+  if (first?.kind === "inferred") return speaker.say("item.sourceInferred", values);
+  return speaker.say(first?.fromMemory ? "item.sourceMemory" : "item.source", values);
+}
+
+/** One line for each source, with all the figures taken from it. */
+function sourceLines(context: HandoutContext, sources: readonly AnsweredSource[]): string[] {
+  const groups = new Map<string, AnsweredSource[]>();
+  for (const source of sources)
+    groups.set(standing(source), [...(groups.get(standing(source)) ?? []), source]);
+  return [...groups.values()].map((group) => sourceLine(context, group));
+}
+
+/** The conditions as they were asked about, not rounded as if they were measured in a kitchen. */
+function conditionsLine(
+  { speaker, units }: HandoutContext,
+  { conditions }: ItemAnswer,
+  span: string,
+): string {
+  const level = speaker.number(conditions.ethylene.value, { maximumSignificantDigits: 3 });
+  return speaker.say("item.conditions", {
+    temperature: temperatureWords(speaker, units, conditions.temperature.value, 1),
+    humidity: percentWords(speaker, conditions.relativeHumidity.value),
+    ethylene: speaker.say("amount.ethylene", { value: level }),
+    span,
+  });
+}
+
+export function itemView(context: HandoutContext, answer: ItemAnswer): ItemView {
+  const { speaker } = context;
+  const { life, names } = answer;
+  const span = spanWords(speaker, life.early, life.late);
+  const title = speaker.capital(kindName(context, answer.commodity));
+  return {
+    title,
+    alsoCalled:
+      names.also.length > 0
+        ? speaker.say("item.names", { names: speaker.list(names.also.map(plainText)) })
+        : undefined,
+    belongs: belongsLines(context, answer),
+    elsewhere: answer.places.map((place) => speaker.say("item.elsewhere", placeValues(context, place))),
+    conditions: conditionsLine(context, answer, span),
+    span,
+    why: whyLines(context, answer),
+    figures: figureLines(context, answer),
+    preparation: preparationLines(context, answer, title),
+    sources: sourceLines(context, answer.sources),
+    caution: speaker.say("caution.local"),
+  };
+}
+
+function preparationLines(context: HandoutContext, answer: ItemAnswer, title: string): string[] {
+  return answer.preparation.flatMap((task) => preparationLine(context, answer.commodity, task, title));
+}

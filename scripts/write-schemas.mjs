@@ -1,0 +1,24 @@
+// Writes schemas/*.schema.json from the zod schemas of the built command line. With --check: writes nothing, and fails
+// when a file is stale or missing.
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
+const folder = fileURLToPath(new URL("../schemas/", import.meta.url));
+const built = new URL("../apps/cli/dist/output/schemas.js", import.meta.url);
+if (!existsSync(built)) {
+  console.error("apps/cli is not built. Run `npm run build` first.");
+  process.exit(1);
+}
+const { schemaFiles } = await import(built.href);
+const check = process.argv.includes("--check");
+const current = (name) => (existsSync(folder + name) ? readFileSync(folder + name, "utf8") : undefined);
+const stale = [...schemaFiles()].filter(([name, text]) => current(name) !== text);
+
+if (check && stale.length > 0) {
+  console.error(
+    `Stale: ${stale.map(([name]) => `schemas/${name}`).join(", ")}. Run node scripts/write-schemas.mjs.`,
+  );
+  process.exit(1);
+}
+mkdirSync(folder, { recursive: true });
+for (const [name, text] of check ? [] : stale) writeFileSync(folder + name, text);
