@@ -10,8 +10,8 @@ export const weights = {
   qualityLost: 0.5,
   /** A gram left at the end of the planned days where it lies so badly that none of its best life remains. */
   lifeLostLeft: 0.15,
-  /** The same for a gram that is eaten: people fall behind the plan, and a place that keeps longer forgives it. */
-  lifeLostEaten: 0.03,
+  /** The same for a gram that is eaten: only settles what the other terms leave level. */
+  lifeLostEaten: 0.01,
   /** A gram of a taker lying in one air with a giver of smell. */
   smellTaken: 0.03,
   /** One wrapping, by wrap [g]. */
@@ -47,4 +47,7 @@ export const eatingHabits = {
   portionsOfOneSeasoning: 1,
   /** Days after the last planned day when what is left over is taken to be eaten. */
   leftOverDays: 3,
+  /** Share of portions eaten later than planned, and how many days later: a plan must forgive being missed. */
+  lateShare: 0.2,
+  lateDays: 3,
 } as const;

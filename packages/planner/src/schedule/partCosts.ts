@@ -8,7 +8,7 @@ import { eatingHabits, weights } from "../rules/weights.js";
 export interface PartCosts {
   /** First whole day it may be eaten; Infinity when it never gets ripe. */
   readonly readyDay: number;
-  /** Chance of being past its best, and quality otherwise, on each planned day. */
+  /** For a portion planned for each day: chance that it is past its best when eaten, and its quality otherwise. */
   readonly chancePast: readonly number[];
   readonly quality: readonly number[];
   /** The same for what is left over, on the day it is taken to be eaten. */
@@ -30,6 +30,25 @@ export const gramCost = (chancePast: number, quality: number): number =>
   chancePast + (1 - chancePast) * (1 - quality) * weights.qualityLost;
 
 /**
+ * Chance past its best, and quality of what is not, for a portion planned for a day: some portions are eaten late
+ * (`eatingHabits.lateShare`, `lateDays`). Quality stays as on the last simulated day beyond it.
+ */
+function whenEaten(outcome: LotOutcome, spread: number, days: number) {
+  const { lateShare, lateDays } = eatingHabits;
+  const life = { median: outcome.endDay, spread };
+  const qualityOn = (day: number): number => outcome.quality[Math.min(day, days)] ?? 0;
+  const past = (day: number): number =>
+    (1 - lateShare) * chancePastBest(life, day) + lateShare * chancePastBest(life, day + lateDays);
+  const worth = (day: number): number => {
+    const onTime = (1 - lateShare) * (1 - chancePastBest(life, day));
+    const late = lateShare * (1 - chancePastBest(life, day + lateDays));
+    const good = onTime + late;
+    return good > 0 ? (onTime * qualityOn(day) + late * qualityOn(day + lateDays)) / good : 0;
+  };
+  return { past, worth };
+}
+
+/**
  * What eating a part costs.
  *
  * What is left over is judged `eatingHabits.leftOverDays` after the last
@@ -46,8 +65,7 @@ export function partCosts(
 ): PartCosts {
   const { days } = household;
   const readyDay = firstReadyDay(outcome.ripeDay);
-  const life = { median: outcome.endDay, spread };
-  const past = (day: number): number => chancePastBest(life, day);
+  const { past, worth } = whenEaten(outcome, spread, days);
   const lifeLost = lifeLostShare(outcome.endDay, bestDay);
   const tie = weights.tieOfDays / (1 + Math.min(outcome.endDay, 1e4));
   const costs = new Float64Array(days);
@@ -55,16 +73,16 @@ export function partCosts(
   const quality: number[] = [];
   for (let day = 0; day < days; day++) {
     const chance = past(day);
-    const worth = outcome.quality[day] ?? 0;
+    const good = worth(day);
     chancePast.push(chance);
-    quality.push(worth);
+    quality.push(good);
     costs[day] =
       day < readyDay
         ? Number.POSITIVE_INFINITY
-        : lot.gramsPerPortion * (gramCost(chance, worth) + weights.lifeLostEaten * lifeLost + tie * day);
+        : lot.gramsPerPortion * (gramCost(chance, good) + weights.lifeLostEaten * lifeLost + tie * day);
   }
   const leftDay = days - 1 + eatingHabits.leftOverDays;
-  const chancePastLeft = past(leftDay);
+  const chancePastLeft = chancePastBest({ median: outcome.endDay, spread }, leftDay);
   const qualityLeft = outcome.quality[days] ?? 0;
   const leftGram = gramCost(chancePastLeft, qualityLeft) + weights.lifeLostLeft * lifeLost + tie * leftDay;
   return {

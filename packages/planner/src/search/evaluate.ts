@@ -1,4 +1,4 @@
-import type { LotOutcome, SimulationOutcome } from "@keepwright/physics";
+import type { LotOutcome, Trajectory } from "@keepwright/physics";
 import type { Objective } from "../problem/plan.js";
 import type { Choice, Part } from "../problem/programme.js";
 import { occupancy, overfull } from "../rules/capacity.js";
@@ -13,7 +13,9 @@ import type { Prepared } from "./prepare.js";
 /** A choice with everything that follows from it. */
 export interface Evaluation {
   readonly choice: Choice;
-  readonly outcome: SimulationOutcome;
+  /** The coupled simulation it was judged by, and what it made of each part. */
+  readonly trajectory: Trajectory;
+  readonly outcomes: readonly LotOutcome[];
   readonly costs: readonly PartCosts[];
   readonly eating: EatingDays;
   /** Litres taken: rows places, columns planned days. */
@@ -92,24 +94,16 @@ function objectiveOf(
   return { waste, qualityLost, lifeLost, effort, overflow, total: waste + qualityLost + lifeLost + effort + overflow };
 }
 
-/** Judges a choice whose simulation is at hand: exact eating days, room, smells and the objective. */
-export function assess(
-  prepared: Prepared,
-  choice: Choice,
-  outcome: SimulationOutcome,
-  costs: readonly PartCosts[] = choice.parts.map((part, index) =>
-    costsOfPart(prepared, part, outcome.lots[index]!),
-  ),
-): Evaluation {
+/** Judges a choice in full: the whole kitchen simulated together, exact eating days, room, smells, the objective. Without memory. */
+export function evaluatePrepared(prepared: Prepared, choice: Choice): Evaluation {
   const { problem } = prepared;
+  const trajectory = prepared.simulate(choice);
+  const outcomes = trajectory.lots;
+  const costs = choice.parts.map((part, index) => costsOfPart(prepared, part, outcomes[index]!));
   const eating = eatingDays(partsToEat(prepared, choice, costs), prepared.table);
-  const taken = occupancy(problem, choice.parts, outcome.lots, eating.eaten);
+  const taken = occupancy(problem, choice.parts, outcomes, eating.eaten);
   const over = overfull(problem, taken);
-  const smells = takenSmells(problem, choice.parts, outcome.lots);
+  const smells = takenSmells(problem, choice.parts, outcomes);
   const objective = objectiveOf(prepared, choice, costs, eating, over, smells);
-  return { choice, outcome, costs, eating, taken, over, smells, objective };
+  return { choice, trajectory, outcomes, costs, eating, taken, over, smells, objective };
 }
-
-/** Judges a choice in full: the whole kitchen simulated together, then `assess`. Exact, and without memory. */
-export const evaluatePrepared = (prepared: Prepared, choice: Choice): Evaluation =>
-  assess(prepared, choice, prepared.simulate(choice));

@@ -1,13 +1,11 @@
-import type { Programme } from "../problem/programme.js";
 import { withProgramme } from "./moves.js";
-import { type RankedOption, rankedOptions } from "./ranked.js";
+import { type RankedOption, waysOut } from "./ranked.js";
 import type { Search } from "./search.js";
 
-/** Exchanges judged in full for each search through all of them, the most promising first. */
-const mostTried = 12;
-
-const uses = (programme: Programme, places: ReadonlySet<number>): boolean =>
-  programme.stays.some((stay) => places.has(stay.place));
+/** Those that want to come, ways out of one that leaves, and exchanges judged in full: the most promising of each. */
+const mostComing = 6;
+const mostWaysOut = 2;
+const mostTried = 6;
 
 interface Exchange {
   readonly comes: RankedOption;
@@ -15,17 +13,14 @@ interface Exchange {
   readonly change: number;
 }
 
-/** Those who lie where one wants to come, each with its cheapest option elsewhere. */
-function leavers(search: Search, comes: RankedOption, ranked: readonly (readonly RankedOption[])[]): RankedOption[] {
+/** Exchanges that would make room for one that wants to come. */
+function exchangesFor(search: Search, comes: RankedOption): Exchange[] {
   const places = new Set(comes.option.programme.stays.map((stay) => stay.place));
   return search.current.choice.parts.flatMap((part, index) => {
-    if (index === comes.part || !uses(part.programme, places)) return [];
-    const elsewhere = ranked[index]!.filter(({ option }) => !uses(option.programme, places));
-    const cheapest = elsewhere.reduce<RankedOption | undefined>(
-      (best, one) => (!best || one.cost < best.cost ? one : best),
-      undefined,
-    );
-    return cheapest ? [cheapest] : [];
+    if (index === comes.part || !part.programme.stays.some((stay) => places.has(stay.place))) return [];
+    return waysOut(search, index, places, mostWaysOut)
+      .slice(0, 1)
+      .map((leaves) => ({ comes, leaves, change: comes.cost + leaves.cost }));
   });
 }
 
@@ -35,12 +30,13 @@ function leavers(search: Search, comes: RankedOption, ranked: readonly (readonly
  */
 export function exchange(search: Search): boolean {
   const { choice } = search.current;
-  const ranked = choice.parts.map((_, part) => rankedOptions(search, part));
-  const exchanges = ranked.flat().flatMap((comes): Exchange[] => {
-    if (comes.overflow <= 0 || comes.cost >= 0) return [];
-    return leavers(search, comes, ranked).map((leaves) => ({ comes, leaves, change: comes.cost + leaves.cost }));
-  });
-  return exchanges
+  const coming = choice.parts
+    .flatMap((_, part) => search.ranked(part))
+    .filter(({ cost, overflow }) => overflow > 0 && cost < 0)
+    .sort((a, b) => a.cost - b.cost)
+    .slice(0, mostComing);
+  return coming
+    .flatMap((comes) => exchangesFor(search, comes))
     .filter(({ change }) => change < 0)
     .sort((a, b) => a.change - b.change)
     .slice(0, mostTried)

@@ -1,23 +1,21 @@
 import { exchange } from "./exchange.js";
 import { withOtherSettings, withProgramme } from "./moves.js";
 import { improvePairs } from "./pairs.js";
-import { rankedOptions } from "./ranked.js";
-import type { Search } from "./search.js";
+import { leastGain, type Search } from "./search.js";
 import { joinParts, splitParts } from "./splitting.js";
 
-/** Estimates may be a little off: changes that seem to cost up to this [g] are still looked at in full. */
-const doubt = 1;
 /** Options of a part judged in full, at most. */
-const mostTried = 3;
+const mostTried = 2;
 
 /** Gives a part the best other programme, if that helps. */
 function improvePart(search: Search, part: number): boolean {
   const { choice } = search.current;
-  return rankedOptions(search, part)
+  return search
+    .ranked(part)
     .slice(0, mostTried)
     .some(
       ({ option, cost, overflow }) =>
-        cost + overflow < doubt && search.attempt(withProgramme(choice, part, option.programme)),
+        cost + overflow < -leastGain && search.attempt(withProgramme(choice, part, option.programme)),
     );
 }
 
@@ -32,8 +30,20 @@ function dearestFirst({ current }: Search): number[] {
   return cost.map((_, part) => part).sort((a, b) => cost[b]! - cost[a]! || a - b);
 }
 
+/** Goes through the parts that may still find something better. */
 const improveParts = (search: Search): boolean =>
-  dearestFirst(search).reduce((improved, part) => improvePart(search, part) || improved, false);
+  dearestFirst(search).reduce((improved, part) => {
+    if (search.settled.has(part)) return improved;
+    if (improvePart(search, part)) return true;
+    search.settled.add(part);
+    return improved;
+  }, false);
+
+/** Looks at all parts once more: what others did may have made room or cleared the air for one that was settled. */
+function improveSettled(search: Search): boolean {
+  search.settled.clear();
+  return improveParts(search);
+}
 
 const turnVents = (search: Search): boolean =>
   search.prepared.problem.vents.reduce(
@@ -42,9 +52,14 @@ const turnVents = (search: Search): boolean =>
     false,
   );
 
-/** Goes downhill by every kind of change until none helps; a change that helped starts again with the cheapest kind. */
-export function descend(search: Search): void {
+/**
+ * Goes downhill by every kind of change until none helps; a change that helped starts again with the cheapest kind.
+ *
+ * @param thorough also look again at parts that were settled before others moved
+ */
+export function descend(search: Search, thorough: boolean): void {
   const kinds = [improveParts, turnVents, exchange, splitParts, joinParts, improvePairs];
+  if (thorough) kinds.splice(2, 0, improveSettled);
   let kind = 0;
   while (kind < kinds.length) kind = kinds[kind]!(search) ? 0 : kind + 1;
 }

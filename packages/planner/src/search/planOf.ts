@@ -1,4 +1,6 @@
+import { type SimulationOutcome, simulate } from "@keepwright/physics";
 import type { Plan } from "../problem/plan.js";
+import { simulationOf } from "../problem/simulationOf.js";
 import { cautions } from "../rules/cautions.js";
 import { type Evaluation, evaluatePrepared } from "./evaluate.js";
 import { placeAir } from "./placeAir.js";
@@ -13,14 +15,14 @@ function plannedVents({ problem }: Prepared, { choice }: Evaluation): Plan["vent
   });
 }
 
-const plannedPlaces = ({ problem }: Prepared, evaluation: Evaluation): Plan["places"] =>
+const plannedPlaces = ({ problem }: Prepared, evaluation: Evaluation, air: SimulationOutcome): Plan["places"] =>
   problem.places.map(({ place, index }) => ({
     place: place.id,
     name: place.name,
     placeKind: place.kind,
     litres: place.litres,
     litresTaken: Math.max(...evaluation.taken[index]!),
-    ...placeAir(problem, evaluation.outcome, index),
+    ...placeAir(problem, air, index),
   }));
 
 /** A choice that was judged, written out as a plan. */
@@ -28,6 +30,8 @@ export function planOf(prepared: Prepared, evaluation: Evaluation): Plan {
   const { problem } = prepared;
   const { household } = problem;
   const unsorted = evaluatePrepared(prepared, unsortedChoice(problem));
+  // The search leaves the boxes' own record out; the plan tells it.
+  const air = simulate(simulationOf(problem, evaluation.choice));
   const overflow = problem.places
     .map(({ place, index }) => ({ place: place.id, litres: evaluation.over[index]! }))
     .filter(({ litres }) => litres > 0);
@@ -43,8 +47,8 @@ export function planOf(prepared: Prepared, evaluation: Evaluation): Plan {
       daysAway: household.daysAway,
     },
     vents: plannedVents(prepared, evaluation),
-    places: plannedPlaces(prepared, evaluation),
-    lots: plannedLots(prepared, evaluation),
+    places: plannedPlaces(prepared, evaluation, air),
+    lots: plannedLots(prepared, evaluation, air),
     expectedWaste: { value: evaluation.objective.waste, unit: "g" },
     unsorted: {
       expectedWaste: { value: unsorted.objective.waste, unit: "g" },

@@ -1,4 +1,4 @@
-import { lifeRange } from "@keepwright/physics";
+import { lifeRange, type SimulationOutcome } from "@keepwright/physics";
 import { addDays } from "@keepwright/quantities";
 import type { PlannedLot } from "../problem/plan.js";
 import type { Part } from "../problem/programme.js";
@@ -46,10 +46,10 @@ function longestStay(starts: readonly number[], until: number): { stay: number; 
   return { stay, from: starts[stay]!, to: Math.min(starts[stay + 1] ?? until, until) };
 }
 
-function conditions({ problem }: Prepared, { outcome }: Evaluation, part: Part, starts: readonly number[]) {
+function conditions(problem: Problem, air: SimulationOutcome, part: Part, starts: readonly number[]) {
   const { days } = problem.household;
   const { stay, from, to } = longestStay(starts, days);
-  return placeAir(problem, outcome, part.programme.stays[stay]!.place, Math.floor(from), Math.ceil(to));
+  return placeAir(problem, air, part.programme.stays[stay]!.place, Math.floor(from), Math.ceil(to));
 }
 
 function eatOn(problem: Problem, evaluation: Evaluation, index: number): PlannedLot["eatOn"] {
@@ -71,12 +71,18 @@ function eatOn(problem: Problem, evaluation: Evaluation, index: number): Planned
   );
 }
 
-function plannedLot(prepared: Prepared, evaluation: Evaluation, index: number, id: string): PlannedLot {
+function plannedLot(
+  prepared: Prepared,
+  evaluation: Evaluation,
+  air: SimulationOutcome,
+  index: number,
+  id: string,
+): PlannedLot {
   const { problem } = prepared;
   const part = evaluation.choice.parts[index]!;
   const { lot, commodity, gramsPerPortion, ripeness, form } = problem.lots[part.lot]!;
   const { programme } = part;
-  const outcome = evaluation.outcome.lots[index]!;
+  const outcome = evaluation.outcomes[index]!;
   const costs = evaluation.costs[index]!;
   const spread = prepared.spread(part.lot, programme);
   const left = evaluation.eating.left[index]!;
@@ -99,7 +105,7 @@ function plannedLot(prepared: Prepared, evaluation: Evaluation, index: number, i
     eatOn: eatOn(problem, evaluation, index),
     leftPortions: left,
     expectedWaste: { value: terms.waste, unit: "g" },
-    conditions: conditions(prepared, evaluation, part, outcome.stayStarts),
+    conditions: conditions(problem, air, part, outcome.stayStarts),
     bestLife: { value: prepared.bestLife(part.lot), unit: "d" },
     ifLeft: { chancePastBest: costs.chancePastLeft, quality: costs.qualityLeft },
   };
@@ -110,7 +116,7 @@ export const longestNamed = 3650;
 const finite = (days: number): number => Math.min(days, longestNamed);
 
 /** Every part of the plan, as the plan's readers see it. */
-export function plannedLots(prepared: Prepared, evaluation: Evaluation): PlannedLot[] {
+export function plannedLots(prepared: Prepared, evaluation: Evaluation, air: SimulationOutcome): PlannedLot[] {
   const ids = partIds(prepared.problem, evaluation.choice.parts);
-  return ids.map((id, index) => plannedLot(prepared, evaluation, index, id));
+  return ids.map((id, index) => plannedLot(prepared, evaluation, air, index, id));
 }

@@ -1,4 +1,4 @@
-import { lifeSpread, type SimulationOutcome, simulate, usualSpentSpread } from "@keepwright/physics";
+import { lifeSpread, type Trajectory, trajectory, usualSpentSpread } from "@keepwright/physics";
 import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
@@ -17,7 +17,10 @@ export interface Prepared {
   readonly bestLife: (lot: number) => number;
   /** Standard deviation of ln(life) with a programme. */
   readonly spread: (lot: number, programme: Programme) => number;
-  readonly simulate: (choice: Choice) => SimulationOutcome;
+  /** Kinds in the haul that give or take smell from another kind in it. */
+  readonly smelling: ReadonlySet<string>;
+  /** The whole kitchen simulated together, on record. */
+  readonly simulate: (choice: Choice) => Trajectory;
 }
 
 function remembered<Key, Value>(find: (key: Key) => Value): (key: Key) => Value {
@@ -60,10 +63,13 @@ function prepareAnew(problem: Problem): Prepared {
   const solos = new Solos(problem);
   const options = remembered((lot: number) => optionsFor(solos, problem.lots[lot]!));
   const spreads = new Map<string, number>();
+  // What the first run works out about kinds and temperatures is handed on to all later ones.
+  let compiler: Trajectory["inner"]["compiler"] | undefined;
   return {
     problem,
     solos,
     table: placesAtTable(problem.household),
+    smelling: smellingKinds(problem),
     options,
     bestLife: remembered((lot: number) => longestLife(options(lot))),
     spread: (lot, programme) => {
@@ -72,8 +78,18 @@ function prepareAnew(problem: Problem): Prepared {
       spreads.set(key, spread);
       return spread;
     },
-    simulate: (choice) => simulate(simulationOf(problem, choice)),
+    simulate: (choice) => {
+      const run = trajectory(simulationOf(problem, choice), compiler);
+      compiler = run.inner.compiler;
+      return run;
+    },
   };
+}
+
+function smellingKinds({ lots, catalogue }: Problem): Set<string> {
+  const kinds = new Set(lots.map(({ commodity }) => commodity.id));
+  const pairs = catalogue.odours.filter(({ giver, taker }) => kinds.has(giver) && kinds.has(taker));
+  return new Set(pairs.flatMap(({ giver, taker }) => [giver, taker]));
 }
 
 const prepared = new WeakMap<Problem, Prepared>();

@@ -1,24 +1,109 @@
-import { programmeKey } from "../problem/programme.js";
+import { type Part, programmeKey } from "../problem/programme.js";
+import { programmeEffort } from "../rules/effort.js";
+import { weights } from "../rules/weights.js";
+import { costsOfPart, type Evaluation } from "./evaluate.js";
+import type { EstimatedChange } from "./judge.js";
 import type { Option } from "./options.js";
 import type { Search } from "./search.js";
 
 /** An option of a part with the estimated change [g] it would bring. */
-export interface RankedOption {
+export interface RankedOption extends EstimatedChange {
   readonly part: number;
   readonly option: Option;
-  /** Change apart from want of room, and from want of room. */
-  readonly cost: number;
-  readonly overflow: number;
 }
 
-/** Options of a part other than its own, by estimated change, best first. */
-export function rankedOptions(search: Search, part: number): RankedOption[] {
+/** The part with another programme. */
+const partWith = (current: Evaluation, index: number, option: Option): Part => ({
+  ...current.choice.parts[index]!,
+  programme: option.programme,
+});
+
+/**
+ * The least an option could cost: the part as if alone in the kitchen, its air dry or damp as suits it best. Neighbours
+ * only add ethylene.
+ */
+function hopefulCost({ prepared, judge }: Search, current: Evaluation, part: Part): number {
+  const lot = prepared.problem.lots[part.lot]!;
+  const place = part.programme.stays.at(-1)!.place;
+  const costs = prepared.solos
+    .airsFor(place)
+    .map((air) => costsOfPart(prepared, part, prepared.solos.outcome(lot, part.programme, air)));
+  return Math.min(...costs.map((cost) => judge.price(current, part, cost))) + programmeEffort(part.programme);
+}
+
+/** What the part costs now, with what the others would gain if it were gone [g]. */
+function costWithHarm({ judge }: Search, current: Evaluation, index: number): number {
+  const gone = judge.estimate(current, [{ part: index, like: index }]);
+  // Taking a part away counts as joining two, which is not meant here.
+  return -gone.cost - weights.split;
+}
+
+/** Hope is judged without neighbours and at a longer step: an option may be a little better than hoped. */
+const allowance = 2;
+
+/** Options looked at in earnest: the most hopeful for every last place, and the most hopeful of all. Small hauls: all. */
+const mostHopeful = 3;
+const smallHaul = 5;
+
+interface Hopeful {
+  readonly option: Option;
+  readonly to: Part;
+  readonly hope: number;
+}
+
+/** The few worth an estimate, most hopeful first. */
+function worthEstimating({ prepared }: Search, hopeful: readonly Hopeful[]): Hopeful[] {
+  if (prepared.problem.lots.length <= smallHaul) return [...hopeful];
+  const places = new Set<number>();
+  return hopeful.filter(({ option }, rank) => {
+    const place = option.programme.stays.at(-1)!.place;
+    const first = !places.has(place);
+    places.add(place);
+    return first || rank < mostHopeful;
+  });
+}
+
+/** Options of a part other than its own that may better things, by estimated change, best first. */
+export function rankedOptions(search: Search, index: number): RankedOption[] {
   const { current, prepared, judge } = search;
-  const { lot, programme } = current.choice.parts[part]!;
-  const own = programmeKey(programme);
+  const part = current.choice.parts[index]!;
+  const own = programmeKey(part.programme);
+  const now = costWithHarm(search, current, index) + allowance;
+  const hopeful = prepared
+    .options(part.lot)
+    .filter((option) => option.key !== own)
+    .map((option) => ({ option, to: partWith(current, index, option) }))
+    .map((one) => ({ ...one, hope: hopefulCost(search, current, one.to) }))
+    .filter(({ hope }) => hope < now)
+    .sort((a, b) => a.hope - b.hope);
+  return worthEstimating(search, hopeful)
+    .map(({ option, to }) => ({
+      part: index,
+      option,
+      ...judge.estimate(current, [{ part: index, like: index, to }]),
+    }))
+    .sort(byChange);
+}
+
+/** Best first; level ones in the order of their names. */
+export const byChange = (a: RankedOption, b: RankedOption): number =>
+  a.cost + a.overflow - b.cost - b.overflow || (a.option.key < b.option.key ? -1 : 1);
+
+/** A few options of a part away from some places, cheapest by hope, judged: for one that is to make room. */
+export function waysOut(search: Search, index: number, places: ReadonlySet<number>, most: number): RankedOption[] {
+  const { current, prepared, judge } = search;
+  const { lot } = current.choice.parts[index]!;
   return prepared
     .options(lot)
-    .filter((option) => option.key !== own)
-    .map((option) => ({ part, option, ...judge.estimate(current, part, option.programme) }))
-    .sort((a, b) => a.cost + a.overflow - b.cost - b.overflow || (a.option.key < b.option.key ? -1 : 1));
+    .filter(({ programme }) => !programme.stays.some((stay) => places.has(stay.place)))
+    .map((option) => ({ option, to: partWith(current, index, option) }))
+    .map((one) => ({ ...one, hope: hopefulCost(search, current, one.to) }))
+    .sort((a, b) => a.hope - b.hope)
+    .slice(0, most)
+    .map(({ option, to }) => ({
+      part: index,
+      option,
+      ...judge.estimate(current, [{ part: index, like: index, to }]),
+    }))
+    .sort(byChange);
 }

@@ -3,28 +3,62 @@ import { choiceKey } from "../problem/programme.js";
 import { type Evaluation, evaluatePrepared } from "./evaluate.js";
 import { Judge } from "./judge.js";
 import type { Prepared } from "./prepare.js";
+import { type RankedOption, rankedOptions } from "./ranked.js";
 
 /** Gains below this [g] do not count: they would only let rounding lead the search. */
 export const leastGain = 1e-6;
+
+/** Change of a part's life, as a share, that makes it worth looking at again. */
+const lifeThatMatters = 0.01;
+
+/** Whether a part's programme changed, or its neighbours changed its life, between two evaluations. */
+function stirred(before: Evaluation, after: Evaluation, part: number): boolean {
+  if (before.choice.parts[part]!.programme !== after.choice.parts[part]!.programme) return true;
+  const was = before.outcomes[part]!.endDay;
+  return Math.abs(after.outcomes[part]!.endDay - was) > lifeThatMatters * was;
+}
 
 /** A search under way: where it stands, and the two ways of judging a change: quickly by estimate, exactly in full. */
 export class Search {
   readonly prepared: Prepared;
   readonly judge: Judge;
   current: Evaluation;
+  /** Parts that found nothing better, and whose lot has not changed since. */
+  readonly settled = new Set<number>();
   readonly #seen = new Map<string, number>();
+  readonly #rankings = new WeakMap<Evaluation, Map<number, RankedOption[]>>();
 
   constructor(prepared: Prepared, start: Choice) {
     this.prepared = prepared;
     this.judge = new Judge(prepared);
-    this.current = this.goTo(start);
+    this.current = evaluatePrepared(prepared, start);
   }
 
   /** Stands at a choice, better or not. */
   goTo(choice: Choice): Evaluation {
-    this.current = evaluatePrepared(this.prepared, choice);
-    this.#seen.set(choiceKey(choice), this.current.objective.total);
-    return this.current;
+    const evaluation = evaluatePrepared(this.prepared, choice);
+    this.#seen.set(choiceKey(choice), evaluation.objective.total);
+    this.#stand(evaluation);
+    return evaluation;
+  }
+
+  #stand(evaluation: Evaluation): void {
+    const before = this.current;
+    this.current = evaluation;
+    if (before?.choice.parts.length !== evaluation.choice.parts.length) {
+      this.settled.clear();
+      return;
+    }
+    for (const part of [...this.settled]) if (stirred(before, evaluation, part)) this.settled.delete(part);
+  }
+
+  /** Options of a part that may better things from where the search stands; remembered while it stands there. */
+  ranked(part: number): RankedOption[] {
+    const known = this.#rankings.get(this.current) ?? new Map<number, RankedOption[]>();
+    this.#rankings.set(this.current, known);
+    const ranking = known.get(part) ?? rankedOptions(this, part);
+    known.set(part, ranking);
+    return ranking;
   }
 
   /** Goes to the choice if, judged exactly, it is better. A choice seen before is known without a second look. */
@@ -36,7 +70,7 @@ export class Search {
     const evaluation = evaluatePrepared(this.prepared, choice);
     this.#seen.set(key, evaluation.objective.total);
     if (evaluation.objective.total >= least) return false;
-    this.current = evaluation;
+    this.#stand(evaluation);
     return true;
   }
 }

@@ -24,13 +24,15 @@ export function searchPlan(prepared: Prepared, progress?: (progress: Progress) =
   const rounds = roundsFor(problem.lots.length);
   const random = seededRandom(problem.seed);
   const search = new Search(prepared, construct(prepared));
-  descend(search);
+  descend(search, true);
   let best = search.current;
   for (let round = 0; round < rounds; round++) {
     progress?.({ done: (round + 1) / (rounds + 1), best: best.objective.total });
     search.goTo(perturbed(prepared, best.choice, random));
-    descend(search);
-    if (search.current.objective.total < best.objective.total - leastGain) best = search.current;
+    descend(search, false);
+    if (search.current.objective.total >= best.objective.total - leastGain) continue;
+    descend(search, true);
+    best = search.current;
   }
   progress?.({ done: 1, best: best.objective.total });
   return best;

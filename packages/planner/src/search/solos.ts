@@ -13,47 +13,60 @@ export interface SoloAir {
   readonly boxes: readonly AirBox[];
 }
 
-/** Ethylene [µL/L] added to try how a wrap does beside fruit: the middle of what Wills, Warton & Ku (2000) found in home refrigerators with apples (0.2). */
-const besideFruit = 0.2;
-
 /** Step [d] of a lone lot's simulation: half a day serves to put programmes in order; plans are judged at the usual step. */
 const soloStep = 0.5;
+
+/** Two lots of which the same would become, as a text. */
+const alikeLots = ({ commodity, grams, form, ripeness, spent }: BoundLot): string =>
+  `${commodity.id} ${grams} ${form.cut}${form.tops}${form.wet} ${ripeness} ${spent}`;
+
+/** Places in which the same would become of a lone lot have the same number. */
+function alikePlaces({ kitchen }: Problem): number[] {
+  const known: string[] = [];
+  return kitchen.places.map(({ id, name, litres, airChangesPerHour, ...rest }) => {
+    const air = airChangesPerHour === undefined ? "shared" : `${litres} ${JSON.stringify(airChangesPerHour)}`;
+    const text = `${JSON.stringify(rest)} ${air}`;
+    if (!known.includes(text)) known.push(text);
+    return known.indexOf(text);
+  });
+}
 
 /** Lots alone in the kitchen, remembered: what a programme would do if there were no neighbours. */
 export class Solos {
   readonly problem: Problem;
   readonly ownAir: SoloAir;
-  readonly #fruitAir: SoloAir;
-  readonly #ventAirs: readonly (readonly SoloAir[])[];
+  readonly #closedAir: SoloAir;
+  readonly #alikePlaces: readonly number[];
   readonly #outcomes = new Map<string, LotOutcome>();
 
   constructor(problem: Problem) {
     this.problem = problem;
-    const untouched = problem.vents.map((): VentSetting => untouchedVent);
+    this.#alikePlaces = alikePlaces(problem);
     const room = roomAir(problem.kitchen);
-    const air = (name: string, vents: readonly VentSetting[], ethylene = 0): SoloAir => ({
+    const air = (name: string, setting: VentSetting): SoloAir => ({
       name,
-      room: { ...room, ethylene: room.ethylene + ethylene },
-      boxes: problem.boxes(vents),
+      room,
+      boxes: problem.boxes(problem.vents.map(() => setting)),
     });
-    this.ownAir = air("own", untouched);
-    this.#fruitAir = air("fruit", untouched, besideFruit);
-    this.#ventAirs = problem.vents.map((_, vent) =>
-      (["open", "closed"] as const).map((setting) => air(`${vent} ${setting}`, untouched.with(vent, setting))),
-    );
+    this.ownAir = air("own", untouchedVent);
+    this.#closedAir = air("closed", "closed");
   }
 
-  /** Airs worth trying a place in: as it is, beside fruit, and at the other settings of its vent. */
+  /**
+   * Airs worth trying wraps in at a place: as it is, and damp behind a closed vent. Ethylene needs no air of its own: it
+   * passes in through every wrap as it does without, so it puts no wrap before another.
+   */
   airsFor(place: number): readonly SoloAir[] {
-    const { vent } = this.problem.places[place]!;
-    return [this.ownAir, this.#fruitAir, ...(vent === undefined ? [] : this.#ventAirs[vent]!)];
+    return this.problem.places[place]!.vent === undefined ? [this.ownAir] : [this.ownAir, this.#closedAir];
   }
 
   /** What becomes of a whole lot alone with a programme; every stay `warmer` times its place's spread warmer than usual. */
   outcome(lot: BoundLot, programme: Programme, air: SoloAir = this.ownAir, warmer = 0): LotOutcome {
-    const { commodity, grams, form, ripeness, spent } = lot;
-    const alike = `${commodity.id} ${grams} ${form.cut}${form.tops}${form.wet} ${ripeness} ${spent}`;
-    const key = `${alike} | ${programmeKey(programme)} | ${air.name} | ${warmer}`;
+    const places = programme.stays.map(
+      ({ place, wrap, until }) => `${this.#alikePlaces[place]}/${wrap}/${JSON.stringify(until)}`,
+    );
+    const prepared = `${programme.leavesOff} ${programme.dried}`;
+    const key = `${alikeLots(lot)} | ${prepared} ${places.join(" > ")} | ${air.name} | ${warmer}`;
     const known = this.#outcomes.get(key);
     if (known) return known;
     const outcome = this.#simulate(lot, programme, air, warmer);

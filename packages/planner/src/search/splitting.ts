@@ -1,13 +1,15 @@
-import { programmeKey } from "../problem/programme.js";
+import { type Part, programmeKey } from "../problem/programme.js";
 import { stillRipens } from "./candidates.js";
 import { withJoin, withSplit } from "./moves.js";
 import type { Option } from "./options.js";
-import type { Search } from "./search.js";
+import { leastGain, type Search } from "./search.js";
 
 /** Parts a lot may be in: more would be more trouble than a household takes. Declared preference, no source. */
 export const mostParts = 3;
 /** Options tried for the portions split off. */
 const mostOptions = 6;
+/** Splits of a part judged in full, at most. */
+const mostTried = 2;
 
 const partsOfLot = (search: Search, lot: number): number =>
   search.current.choice.parts.filter((part) => part.lot === lot).length;
@@ -34,13 +36,22 @@ function splitPart(search: Search, index: number): boolean {
   const lot = search.prepared.problem.lots[part.lot]!;
   const own = programmeKey(part.programme);
   const options = search.prepared.options(part.lot).filter((option: Option) => option.key !== own);
-  return options
-    .slice(0, mostOptions)
-    .some((option) =>
-      amounts(part.portions, lot.splitUnit).some((amount) =>
-        search.attempt(withSplit(choice, index, amount, option.programme)),
-      ),
-    );
+  const splits = options.slice(0, mostOptions).flatMap((option) =>
+    amounts(part.portions, lot.splitUnit).map((amount) => {
+      const rest: Part = { ...part, portions: part.portions - amount };
+      const own: Part = { ...part, portions: amount, programme: option.programme };
+      const { cost, overflow } = search.judge.estimate(search.current, [
+        { part: index, like: index, to: rest },
+        { part: "new", like: index, to: own },
+      ]);
+      return { option, amount, change: cost + overflow };
+    }),
+  );
+  return splits
+    .filter(({ change }) => change < -leastGain)
+    .sort((a, b) => a.change - b.change)
+    .slice(0, mostTried)
+    .some(({ option, amount }) => search.attempt(withSplit(choice, index, amount, option.programme)));
 }
 
 /** Takes a few portions of a lot apart where that helps. */
