@@ -41,8 +41,15 @@ function segmentsOf(elements: readonly Element[]): Segment[] {
 }
 
 /** The hyphen of "5-lb bag". */
-const joinsNumberAndUnit = (elements: readonly Element[], index: number) =>
-  elements[index - 1]?.type === "number" && elements[index + 1]?.type === "unit";
+const joinsNumberAndUnit = (elements: readonly Element[], index: number) => {
+  const [before, mark, after] = [elements[index - 1], elements[index], elements[index + 1]];
+  return (
+    before?.type === "number" &&
+    mark?.type === "separator" &&
+    mark.mark === "hyphen" &&
+    after?.type === "unit"
+  );
+};
 
 const isAmount = (element: Element | undefined) => element?.type === "number" || element?.type === "unit";
 

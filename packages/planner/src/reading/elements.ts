@@ -37,7 +37,7 @@ export type Element = Placed &
     | { readonly type: "descriptor"; readonly roughly: boolean }
     | { readonly type: "not fresh" }
     | { readonly type: "connective" }
-    | { readonly type: "separator"; readonly mark: "soft" | "hard" | "open" | "close" }
+    | { readonly type: "separator"; readonly mark: "soft" | "hyphen" | "hard" | "open" | "close" }
     | { readonly type: "unknown" }
   );
 

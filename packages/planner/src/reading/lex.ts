@@ -37,6 +37,7 @@ function countAt(tokens: readonly Token[], at: number): Element | undefined {
 
 function markAt(token: Token, at: number): Element {
   const place = { first: at, next: at + 1 };
+  if (token.text === "-" && !token.spaced) return { type: "separator", mark: "hyphen", ...place };
   if (joiningMarks.has(token.text) || (token.text.startsWith("<") && token.text.length > 1))
     return { type: "separator", mark: "soft", ...place };
   if (hardMarks.has(token.text)) return { type: "separator", mark: "hard", ...place };
@@ -96,7 +97,7 @@ function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
     const afterNumber =
       last?.type === "number" ||
       last?.type === "size" ||
-      (last?.type === "separator" && tokens[last.first]!.text === "-" && elements.at(-2)?.type === "number");
+      (last?.type === "separator" && last.mark === "hyphen" && elements.at(-2)?.type === "number");
     const element = elementAt(catalogue, tokens, at, afterNumber);
     elements.push(element);
     at = element.next;

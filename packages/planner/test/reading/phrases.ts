@@ -155,6 +155,16 @@ export const phrases: readonly (readonly [string, ...Expected[]])[] = [
     { commodity: "radish", of: [1, "bunch"], tops: true },
     { commodity: "spinach", of: [1, "bag"], washed: true },
   ],
+  [
+    "bananas x3; hand of bananas",
+    { commodity: "banana", pieces: 3 },
+    { commodity: "banana", of: [1, "hand"] },
+  ],
+  [
+    "apples 3, bunch of cilantro",
+    { commodity: "apple", pieces: 3 },
+    { commodity: "cilantro", of: [1, "bunch"] },
+  ],
   // Misspelt
   ["aples, brocolli and tomatos", { commodity: "apple" }, { commodity: "broccoli" }, { commodity: "tomato" }],
   [
