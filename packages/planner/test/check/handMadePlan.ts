@@ -1,0 +1,211 @@
+import { catalogue } from "@keepwright/catalogue";
+import {
+  chancePastBest,
+  type LotOutcome,
+  lifeRange,
+  produceFromCommodity,
+  simulate,
+} from "@keepwright/physics";
+import { addDays } from "@keepwright/quantities";
+import type { Plan, PlannedLot } from "../../src/problem/plan.js";
+import { weights } from "../../src/rules/weights.js";
+import { handMadeBoxes, handMadeKitchen } from "./handMadeKitchen.js";
+import { type HandPart, handMadeHaul, handMadeHousehold, handMadeParts } from "./handMadeParts.js";
+
+/** Written out here so that the test needs neither the planner nor the checker: what is known of each lot by hand. */
+const from = "2026-06-13";
+const spread = 0.3;
+const boxOf = { shelf: 0, free: 1, stuck: 2, cupboard: 3, counter: "room" } as const;
+const kindOfPlace = {
+  shelf: "refrigerator shelf",
+  free: "crisper drawer",
+  stuck: "crisper drawer",
+  counter: "counter",
+  cupboard: "cool dark cupboard",
+} as const;
+const ripenessOnArrival: Record<string, number> = { avocado: 0, cantaloupe: 1, tomato: 1 };
+const preparations: Record<string, string[]> = { carrots: ["twist off leaves"], spinach: ["dry well"] };
+
+const lotOf = (part: HandPart) => handMadeHaul.lots.find(({ id }) => id === part.lot)!;
+const kindOf = (part: HandPart) => catalogue().commodities.get(lotOf(part).commodity)!;
+const temperatureOf = (place: string): number => (place === "counter" ? 20 : place === "cupboard" ? 17 : 4);
+
+const outcomes = () =>
+  simulate({
+    room: { temperature: 20, relativeHumidity: 0.5, ethylene: 0.02 },
+    boxes: handMadeBoxes,
+    horizonDays: handMadeHousehold.days,
+    lots: handMadeParts.map((part) => ({
+      produce: produceFromCommodity(kindOf(part)),
+      kilograms: part.grams / 1000,
+      form: { cut: lotOf(part).form === "cut", tops: false, wet: false },
+      ripeness: ripenessOnArrival[lotOf(part).commodity] ?? 1,
+      spent: 0,
+      stays: part.stays.map(({ place, wrap, untilRipe }) => ({
+        box: boxOf[place],
+        temperature: temperatureOf(place),
+        wrap,
+        lit: place === "counter",
+        until: untilRipe ? ("ripe" as const) : ("never" as const),
+      })),
+    })),
+  });
+
+const portionsOf = ({ eaten, left = 0 }: HandPart): number =>
+  Object.values(eaten).reduce((total, portions) => total + portions, left);
+
+function stays(part: HandPart, starts: readonly number[]): PlannedLot["stays"] {
+  return part.stays.map(({ place, wrap, untilRipe }, index) => ({
+    place,
+    placeKind: kindOfPlace[place],
+    wrap,
+    from: addDays(from, starts[index]!),
+    fromDay: starts[index]!,
+    ...(untilRipe && {
+      to: addDays(from, starts[index + 1]!),
+      toDay: starts[index + 1]!,
+      moveWhen: "ripe" as const,
+    }),
+  }));
+}
+
+function plannedLot(part: HandPart, outcome: LotOutcome): PlannedLot {
+  const size = part.grams / portionsOf(part);
+  const chance = (day: number): number => chancePastBest({ median: outcome.endDay, spread }, day);
+  const eatOn = Object.entries(part.eaten).map(([key, portions]) => {
+    const day = Number(key);
+    const grams = portions * size;
+    return {
+      date: addDays(from, day),
+      day,
+      portions,
+      grams,
+      chancePastBest: chance(day),
+      quality: outcome.quality[day]!,
+    };
+  });
+  const left = { chancePastBest: chance(11), quality: outcome.quality[9]! };
+  const leftPortions = part.left ?? 0;
+  const waste = eatOn.reduce(
+    (total, meal) => total + meal.grams * meal.chancePastBest,
+    leftPortions * size * left.chancePastBest,
+  );
+  const extraRoom = {
+    none: 0,
+    "paper bag": 0.3,
+    "perforated bag": 0.15,
+    "lidded box": 0.4,
+    "glass of water": 1,
+  };
+  const { wrap } = part.stays[0]!;
+  return {
+    id: part.id,
+    lot: part.lot,
+    commodity: lotOf(part).commodity,
+    grams: part.grams,
+    litres:
+      (part.grams / kindOf(part).household.bulkDensity.value) *
+      (1 + extraRoom[wrap as keyof typeof extraRoom]),
+    ripeness: ripenessOnArrival[lotOf(part).commodity] ?? 1,
+    form: lotOf(part).form === "cut" ? "cut" : "whole",
+    tops: false,
+    washed: part.lot === "spinach",
+    preparation: preparations[part.lot] ?? [],
+    stays: stays(part, outcome.stayStarts),
+    life: { ...lifeRange({ median: outcome.endDay, spread }), unit: "d" },
+    endedBy: outcome.endedBy,
+    readyOnDay: Math.ceil(outcome.ripeDay),
+    eatOn,
+    leftPortions,
+    expectedWaste: { value: waste, unit: "g" },
+    conditions: { temperature: 4, relativeHumidity: 80, ethylene: 0.1 },
+    bestLife: { value: outcome.endDay * 1.25, unit: "d" },
+    ifLeft: left,
+  };
+}
+
+/** Counted by hand: spinach and two avocados bagged, melon and tomato boxed, a herb in water; one move, one split, two preparations. */
+const effort =
+  weights.wrap["perforated bag"] +
+  weights.wrap["paper bag"] +
+  2 * weights.wrap["lidded box"] +
+  weights.wrap["glass of water"] +
+  weights.move +
+  weights.split +
+  weights.leavesOff +
+  weights.drying;
+/** Carrots (640 g) lie with apples, which give them their smell. */
+const smell = 640 * weights.smellTaken;
+
+function objectiveOf(lots: readonly PlannedLot[]): Plan["objective"] {
+  let waste = 0;
+  let quality = smell;
+  let lifeLost = 0;
+  for (const lot of lots) {
+    waste += lot.expectedWaste.value;
+    const size =
+      lot.grams / (lot.leftPortions + lot.eatOn.reduce((total, { portions }) => total + portions, 0));
+    for (const meal of lot.eatOn) {
+      quality += weights.qualityLost * meal.grams * (1 - meal.chancePastBest!) * (1 - meal.quality!);
+      // Every middle life is 1 / 1.25 of the best, so a fifth is lost.
+      lifeLost += meal.grams * weights.lifeLostEaten * 0.2;
+    }
+    const left = lot.leftPortions * size;
+    quality += weights.qualityLost * left * (1 - lot.ifLeft!.chancePastBest) * (1 - lot.ifLeft!.quality);
+    lifeLost += left * weights.lifeLostLeft * 0.2;
+  }
+  return {
+    waste,
+    qualityLost: quality,
+    lifeLost,
+    effort,
+    overflow: 0,
+    total: waste + quality + lifeLost + effort,
+  };
+}
+
+/** Most litres by place, by hand: on the shelf the first day (cut fruit and herb); two avocados later are less. */
+function litresTaken(place: string, lots: readonly PlannedLot[]): number {
+  const there = lots.filter((lot) => lot.stays[0]!.place === place);
+  return there.reduce((total, lot) => total + lot.litres, 0);
+}
+
+/** A valid plan made by hand: arrangement and meals are written down, lives and chances come from the simulation. */
+export function handMadePlan(): Plan {
+  const outcome = outcomes();
+  const lots = handMadeParts.map((part, index) => plannedLot(part, outcome.lots[index]!));
+  const mean = (values: readonly number[]): number =>
+    values.reduce((total, value) => total + value, 0) / values.length;
+  const objective = objectiveOf(lots);
+  return {
+    version: 1,
+    seed: 1,
+    from,
+    days: 9,
+    kitchen: handMadeKitchen.name,
+    household: { people: 2, portionsPerPersonPerDay: 3, daysAway: [3] },
+    vents: [
+      { place: "free", setting: "open" },
+      { place: "stuck", setting: "closed" },
+    ],
+    places: handMadeKitchen.places.map(({ id, name, kind, litres, temperature }) => {
+      const box = boxOf[id as keyof typeof boxOf];
+      return {
+        place: id,
+        name,
+        placeKind: kind,
+        litres,
+        litresTaken: litresTaken(id, lots),
+        temperature,
+        relativeHumidity: 80,
+        ethylene: box === "room" ? 0.02 : mean(outcome.boxes[box]!.ethylene),
+      };
+    }),
+    lots,
+    expectedWaste: { value: objective.waste, unit: "g" },
+    unsorted: { expectedWaste: { value: objective.waste, unit: "g" }, objective },
+    objective,
+    overflow: [],
+    cautions: ["cut-produce", "local"],
+  };
+}
