@@ -55,11 +55,11 @@ const turnVents = (search: Search): boolean =>
 /**
  * Goes downhill by every kind of change until none helps; a change that helped starts again with the cheapest kind.
  *
- * @param thorough also look again at parts that were settled before others moved
+ * @param thorough also look again at parts that were settled before others moved, and take lots apart
  */
 export function descend(search: Search, thorough: boolean): void {
-  const kinds = [improveParts, turnVents, exchange, splitParts, joinParts, improvePairs];
-  if (thorough) kinds.splice(2, 0, improveSettled);
+  const quick = [improveParts, turnVents, exchange, joinParts];
+  const kinds = thorough ? [improveParts, turnVents, improveSettled, exchange, splitParts, joinParts, improvePairs] : quick;
   let kind = 0;
   while (kind < kinds.length) kind = kinds[kind]!(search) ? 0 : kind + 1;
 }

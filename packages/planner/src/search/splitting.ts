@@ -7,27 +7,27 @@ import { leastGain, type Search } from "./search.js";
 /** Parts a lot may be in: more would be more trouble than a household takes. Declared preference, no source. */
 export const mostParts = 3;
 /** Options tried for the portions split off. */
-const mostOptions = 6;
+const mostOptions = 5;
 /** Splits of a part judged in full, at most. */
 const mostTried = 2;
 
 const partsOfLot = (search: Search, lot: number): number =>
   search.current.choice.parts.filter((part) => part.lot === lot).length;
 
-/** Portions worth splitting off: one piece, a third, half; in whole pieces. */
+/** Portions worth splitting off: one piece, or half; in whole pieces. */
 function amounts(portions: number, unit: number): number[] {
   const whole = (share: number): number => Math.round((portions * share) / unit) * unit;
-  return [...new Set([unit, whole(1 / 3), whole(1 / 2)])].filter((amount) => amount > 0 && amount < portions);
+  return [...new Set([unit, whole(1 / 2)])].filter((amount) => amount > 0 && amount < portions);
 }
 
-/** Something may be gained: it ripens (so may ripen in turn), or it lies or would lie where there is too little room. */
+/** Something may be gained: it ripens (so may ripen in turn), or it lies, or would rather lie, where there is too little room. */
 function worthSplitting(search: Search, index: number): boolean {
   const { choice, over } = search.current;
   const part = choice.parts[index]!;
   const lot = search.prepared.problem.lots[part.lot]!;
   if (part.portions < 2 * lot.splitUnit || partsOfLot(search, part.lot) >= mostParts) return false;
-  const better = search.prepared.options(part.lot)[0]!.key !== programmeKey(part.programme);
-  return stillRipens(lot) || better || part.programme.stays.some((stay) => over[stay.place]! > 0);
+  const kept = search.ranked(index).some(({ cost, overflow }) => cost < -leastGain && overflow > 0);
+  return stillRipens(lot) || kept || part.programme.stays.some((stay) => over[stay.place]! > 0);
 }
 
 function splitPart(search: Search, index: number): boolean {
