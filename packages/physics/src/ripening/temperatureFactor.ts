@@ -21,20 +21,20 @@ function fall(celsius: number, maximum: number): number {
 }
 
 /**
- * Speed of ripening relative to 20 °C [1] at a temperature [°C]: with respiration, save that it comes up from 0 over the 3 K above the minimum [°C] and falls
- * to 0 over the 2 K below the maximum [°C]. Continuous for a maximum above 20 °C.
+ * Power to ripen at a temperature [1]: 0 at and below the minimum [°C], 1 from 3 K above it to 2 K below the maximum [°C], 0 from there on. Continuous for a maximum
+ * above 20 °C; 1 at 20 °C for a minimum of at most 17 °C. Where it is 1, ripeness is the fruit's only clock; where it is 0, its storage life is.
+ */
+export function ripeningPower(celsius: number, minimum: number, maximum: number): number {
+  if (celsius <= minimum) return 0;
+  return Math.min(1, (celsius - minimum) / onsetKelvins) * fall(celsius, maximum);
+}
+
+/**
+ * Speed of ripening relative to 20 °C [1]: with respiration, as far as there is power to ripen. That ripening goes with respiration is inferred, as for
+ * senescence; no constant is fitted.
  *
- * Needs a minimum of at most 17 °C, so that 20 °C is free of it. That ripening goes with respiration is inferred, as for senescence; no constant is fitted.
- *
+ * @param power see `ripeningPower`
  * @param respirationRatio respiration at the temperature over respiration at 20 °C [1]
  */
-export function ripeningTemperatureFactor(
-  celsius: number,
-  minimum: number,
-  maximum: number,
-  respirationRatio: number,
-): number {
-  if (celsius <= minimum) return 0;
-  const onset = Math.min(1, (celsius - minimum) / onsetKelvins);
-  return onset * respirationRatio * fall(celsius, maximum);
-}
+export const ripeningTemperatureFactor = (power: number, respirationRatio: number): number =>
+  power * respirationRatio;

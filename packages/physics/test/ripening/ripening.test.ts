@@ -4,47 +4,43 @@ import { describe, expect, test } from "vitest";
 import {
   ethyleneActionFactor,
   fallKelvins,
+  overRipeningQ10,
   overRipeningRate,
+  ripeningPower,
   ripeningRate,
   ripeningSlopes,
   ripeningTemperatureFactor,
 } from "../../src/index.js";
 
-/** A respiration that doubles every 10 K, relative to 20 °C. */
-const ratio = (celsius: number) => 2 ** ((celsius - 20) / 10);
-
-describe("temperature and ripening", () => {
+describe("power to ripen", () => {
   const minimum = fc.double({ min: -2, max: 16, noNaN: true });
   const maximum = fc.double({ min: 20, max: 40, noNaN: true });
-  test("is 1 at 20 °C, and nothing at the minimum and above the maximum", () => {
+  test("is whole at 20 °C, and nothing at the minimum and above the maximum", () => {
     fc.assert(
       fc.property(minimum, maximum, (least, most) => {
-        expect(ripeningTemperatureFactor(20, least, most, 1)).toBeCloseTo(1, 12);
-        expect(ripeningTemperatureFactor(least, least, most, 0.5)).toBe(0);
-        expect(ripeningTemperatureFactor(most + 0.01, least, most, 3)).toBe(0);
+        expect(ripeningPower(20, least, most)).toBe(1);
+        expect(ripeningPower(least, least, most)).toBe(0);
+        expect(ripeningPower(most + 0.01, least, most)).toBe(0);
       }),
     );
   });
-  test("never slows on warming up to the fall", () => {
+  test("never falls on warming up to the fall before the maximum", () => {
     fc.assert(
       fc.property(minimum, maximum, fc.double({ min: -5, max: 40, noNaN: true }), (least, most, celsius) => {
         const warmer = Math.min(celsius + 1, Math.max(20, most - fallKelvins));
-        if (warmer <= celsius) return true;
-        return (
-          ripeningTemperatureFactor(warmer, least, most, ratio(warmer)) >=
-          ripeningTemperatureFactor(celsius, least, most, ratio(celsius))
-        );
+        return warmer <= celsius || ripeningPower(warmer, least, most) >= ripeningPower(celsius, least, most);
       }),
     );
   });
   test("is continuous for a maximum above 20 °C", () => {
-    for (let celsius = 5; celsius < 32; celsius += 0.001) {
-      const step =
-        ripeningTemperatureFactor(celsius + 0.001, 10, 30, ratio(celsius + 0.001)) -
-        ripeningTemperatureFactor(celsius, 10, 30, ratio(celsius));
-      expect(Math.abs(step)).toBeLessThan(2e-3);
+    for (let celsius = 5; celsius < 32; celsius += 0.01) {
+      expect(Math.abs(ripeningPower(celsius + 0.01, 10, 30) - ripeningPower(celsius, 10, 30))).toBeLessThan(
+        0.01,
+      );
     }
   });
+  test("lets ripening go with respiration", () =>
+    expect(ripeningTemperatureFactor(0.5, 0.6)).toBeCloseTo(0.3, 12));
 });
 
 describe("ethylene and ripening", () => {
@@ -59,4 +55,7 @@ describe("ethylene and ripening", () => {
   });
 });
 
-test("ripe fruit lasts its ripe life at its temperature", () => expect(1 / overRipeningRate(1, 3)).toBe(3));
+test("ripe fruit lasts its ripe life at its temperature", () => {
+  expect(1 / overRipeningRate(20, 3, 20)).toBe(3);
+  expect(1 / overRipeningRate(10, 3, 20)).toBeCloseTo(3 * overRipeningQ10, 12);
+});
