@@ -20,6 +20,11 @@ export function chanceBy(day: number, middle: number, spread: number): number {
 /** The day on which what is left over is taken to be eaten: some days after the last planned one (a declared habit). */
 export const leftOverDay = (days: number): number => days - 1 + eatingHabits.leftOverDays;
 
+/** Chance that a portion planned for a day is past its best when eaten: a share of portions is eaten some days late (a declared habit). */
+export const chanceWhenEaten = (day: number, middle: number, spread: number): number =>
+  (1 - eatingHabits.lateShare) * chanceBy(day, middle, spread) +
+  eatingHabits.lateShare * chanceBy(day + eatingHabits.lateDays, middle, spread);
+
 /** A life is a range in order, log-normal about its middle, with a known ending. */
 export const life = ({ plan }: Subject): PlanFault[] =>
   plan.lots.flatMap((part) => {
@@ -41,7 +46,7 @@ export const life = ({ plan }: Subject): PlanFault[] =>
 /** The chance told for each meal, and for what is left over, is that of the life told. */
 export const chances = ({ plan }: Subject): PlanFault[] =>
   plan.lots.flatMap((part) => {
-    const expected = (day: number): number => chanceBy(day, part.life.middle, spreadOf(part));
+    const expected = (day: number): number => chanceWhenEaten(day, part.life.middle, spreadOf(part));
     const meals = part.eatOn.flatMap(({ day, chancePastBest }) =>
       chancePastBest === undefined
         ? []
@@ -55,7 +60,7 @@ export const chances = ({ plan }: Subject): PlanFault[] =>
     );
     if (part.ifLeft === undefined) return meals;
     const { chancePastBest } = part.ifLeft;
-    const left = expected(leftOverDay(plan.days));
+    const left = chanceBy(leftOverDay(plan.days), part.life.middle, spreadOf(part));
     return [
       ...meals,
       ...unless(alike(chancePastBest, left), "chance", `${part.id} left`, chancePastBest, left),

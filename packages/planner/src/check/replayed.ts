@@ -1,10 +1,10 @@
 import { type LotOutcome, type SimulationOutcome, simulate } from "@keepwright/physics";
 import type { PlannedLot } from "../problem/plan.js";
 import { alike, type PlanFault, sum, unless } from "./fault.js";
-import { chanceBy, spreadOf } from "./life.js";
 import { simulationAgain } from "./replay.js";
 import type { Subject } from "./subject.js";
 import { type Occasion, occasions } from "./terms.js";
+import { chanceAgain, qualityAgain } from "./whenEaten.js";
 
 /**
  * How closely a plan must agree with its replay: 2 % of a life or a sum of waste, 0.02 of a chance or a quality. The
@@ -52,13 +52,10 @@ function lifeAgain({ id, life, endedBy }: PlannedLot, outcome: LotOutcome): Plan
   ];
 }
 
-const chanceAgain = (part: PlannedLot, outcome: LotOutcome, day: number): number =>
-  chanceBy(day, outcome.endDay, spreadOf(part));
-
 function occasionAgain(part: PlannedLot, outcome: LotOutcome, one: Occasion): PlanFault[] {
   const what = `${part.id} ${one.left ? "left" : `day ${one.day}`}`;
-  const chance = chanceAgain(part, outcome, one.day);
-  const quality = outcome.quality[one.left ? outcome.quality.length - 1 : one.day] ?? Number.NaN;
+  const chance = chanceAgain(part, outcome, one);
+  const quality = qualityAgain(part, outcome, one);
   return [
     ...unless(Math.abs(one.chance - chance) <= share, "replayed chance", what, one.chance, chance),
     ...(one.quality === undefined
@@ -69,7 +66,7 @@ function occasionAgain(part: PlannedLot, outcome: LotOutcome, one: Occasion): Pl
 
 function wasteAgain(subject: Subject, { lots }: SimulationOutcome): PlanFault[] {
   const wasted = subject.plan.lots.map((part, index) =>
-    sum(occasions(subject, part).map(({ grams, day }) => grams * chanceAgain(part, lots[index]!, day))),
+    sum(occasions(subject, part).map((one) => one.grams * chanceAgain(part, lots[index]!, one))),
   );
   const told = subject.plan.expectedWaste.value;
   return unless(

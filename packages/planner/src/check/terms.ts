@@ -2,7 +2,7 @@ import type { PlannedLot } from "../problem/plan.js";
 import { weights } from "../rules/weights.js";
 import { effort } from "./effort.js";
 import { alike, type PlanFault, sum, unless } from "./fault.js";
-import { chanceBy, leftOverDay, spreadOf } from "./life.js";
+import { chanceBy, chanceWhenEaten, leftOverDay, spreadOf } from "./life.js";
 import { smellsTaken } from "./smells.js";
 import { portionsOf, type Subject } from "./subject.js";
 
@@ -19,12 +19,13 @@ export interface Occasion {
 /** Every gram of a part at the occasion at which it is eaten or left. */
 export function occasions({ plan }: Subject, part: PlannedLot): Occasion[] {
   const size = part.grams / portionsOf(part);
-  const chance = (day: number): number => chanceBy(day, part.life.middle, spreadOf(part));
+  const { middle } = part.life;
+  const spread = spreadOf(part);
   const meals = part.eatOn.map(({ day, portions, chancePastBest, quality }) => ({
     day,
     left: false,
     grams: portions * size,
-    chance: chancePastBest ?? chance(day),
+    chance: chancePastBest ?? chanceWhenEaten(day, middle, spread),
     quality,
   }));
   if (part.leftPortions === 0) return meals;
@@ -33,7 +34,7 @@ export function occasions({ plan }: Subject, part: PlannedLot): Occasion[] {
     day,
     left: true,
     grams: part.leftPortions * size,
-    chance: part.ifLeft?.chancePastBest ?? chance(day),
+    chance: part.ifLeft?.chancePastBest ?? chanceBy(day, middle, spread),
     quality: part.ifLeft?.quality,
   };
   return [...meals, left];

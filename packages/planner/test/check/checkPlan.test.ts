@@ -4,7 +4,7 @@ import { type CheckRequest, checkPlan } from "../../src/check/index.js";
 import { handMadeKitchen } from "./handMadeKitchen.js";
 import { handMadeHaul, handMadeHousehold } from "./handMadeParts.js";
 import { handMadePlan } from "./handMadePlan.js";
-import { mutations } from "./mutations.js";
+import { mutations } from "./mutations/index.js";
 
 const plan = handMadePlan();
 const request = (): CheckRequest & { plan: typeof plan } => ({

@@ -8,7 +8,7 @@ import {
 } from "@keepwright/physics";
 import { addDays } from "@keepwright/quantities";
 import type { Plan, PlannedLot } from "../../src/problem/plan.js";
-import { weights } from "../../src/rules/weights.js";
+import { eatingHabits, weights } from "../../src/rules/weights.js";
 import { handMadeBoxes, handMadeKitchen } from "./handMadeKitchen.js";
 import { type HandPart, handMadeHaul, handMadeHousehold, handMadeParts } from "./handMadeParts.js";
 
@@ -71,18 +71,20 @@ function stays(part: HandPart, starts: readonly number[]): PlannedLot["stays"] {
 
 function plannedLot(part: HandPart, outcome: LotOutcome): PlannedLot {
   const size = part.grams / portionsOf(part);
+  const { lateShare, lateDays } = eatingHabits;
   const chance = (day: number): number => chancePastBest({ median: outcome.endDay, spread }, day);
+  const quality = (day: number): number => outcome.quality[Math.min(day, 9)]!;
+  const whenEaten = (day: number) => {
+    const late = day + lateDays;
+    const pastBest = (1 - lateShare) * chance(day) + lateShare * chance(late);
+    const enjoyed =
+      (1 - lateShare) * (1 - chance(day)) * quality(day) + lateShare * (1 - chance(late)) * quality(late);
+    return { chancePastBest: pastBest, quality: pastBest < 1 ? enjoyed / (1 - pastBest) : 0 };
+  };
   const eatOn = Object.entries(part.eaten).map(([key, portions]) => {
     const day = Number(key);
     const grams = portions * size;
-    return {
-      date: addDays(from, day),
-      day,
-      portions,
-      grams,
-      chancePastBest: chance(day),
-      quality: outcome.quality[day]!,
-    };
+    return { date: addDays(from, day), day, portions, grams, ...whenEaten(day) };
   });
   const left = { chancePastBest: chance(11), quality: outcome.quality[9]! };
   const leftPortions = part.left ?? 0;
