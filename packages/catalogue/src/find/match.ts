@@ -86,6 +86,9 @@ function slipsByWord(queryWords: readonly string[], nameWords: readonly string[]
   return total;
 }
 
+/** In words this short a changed letter more often makes another word ("beef", "beet") than a slip. */
+const sameLetters = (one: string, other: string) => [...one].sort().join("") === [...other].sort().join("");
+
 /** Names within a few slips of the query, and how many. */
 export function misspelt(index: NameIndex, query: string): Match[] {
   const queryWords = wordsOf(query);
@@ -100,10 +103,17 @@ export function misspelt(index: NameIndex, query: string): Match[] {
     const nearest = Math.min(asRun, asStems);
     const count = Math.min(nearest > most ? Infinity : nearest, slipsByWord(queryWords, name.words));
     if (count === Infinity) return [];
+    // Compared by the forms that were nearest: "beef" with the stem of "beets", not with its plural.
+    const [own, other] = asStems < asRun ? [queryStem, name.stemRun] : [run, nameRun];
+    const letters = Math.max(own.length, other.length);
+    const changed = letters <= 4 && own.length === other.length && !sameLetters(own, other);
     const firstLetterKept = run[0] === nameRun[0] || run[1] === nameRun[0];
-    const letters = Math.max(run.length, nameRun.length);
     return [
-      shared(name, scores.spelling - (0.75 * count) / letters - (firstLetterKept ? 0 : 0.15), "spelling"),
+      shared(
+        name,
+        scores.spelling - (0.75 * count) / letters - (firstLetterKept ? 0 : 0.15) - (changed ? 0.1 : 0),
+        "spelling",
+      ),
     ];
   });
 }

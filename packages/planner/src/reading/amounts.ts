@@ -10,6 +10,8 @@ export interface Amount {
   readonly negative: boolean;
   readonly unit?: Unit;
   readonly size?: "small" | "medium" | "large";
+  /** "3 lb each": the mass of one of the pieces or bags counted elsewhere. */
+  readonly ofOne?: boolean;
   readonly first: number;
   readonly next: number;
 }
@@ -61,7 +63,12 @@ export function amountsOf(elements: readonly Element[]): Amount[] {
         open = multiplied(amounts.pop()!, open);
       times = element.times;
     } else if (element.type === "unit") {
-      const before = open ?? amounts.at(-1);
+      const before: Amount | undefined = open ?? amounts.at(-1);
+      if (open?.unit?.of === "mass" && element.unit.of === "household" && element.unit.name === "each") {
+        open.ofOne = true;
+        open.next = element.next;
+        continue;
+      }
       if (open && !open.unit) {
         Object.assign(open, { unit: element.unit, next: element.next });
         const outer = amounts.at(-1);

@@ -13,6 +13,8 @@ export interface FoundName {
   readonly kinds: readonly string[];
   readonly sure: number;
   readonly misspelt: boolean;
+  /** Too far from any name to be taken; the kinds are only worth asking about. */
+  readonly unsure?: boolean;
   /** Singular and not also plural: "apple", which may be the first half of "apple juice". */
   readonly singular: boolean;
   /** Of several kinds, the one most people mean. */

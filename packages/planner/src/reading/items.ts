@@ -84,7 +84,8 @@ export function itemsOf(
   const word = spanOf(text, tokens, [clause.name]).typed;
   if (isSomethingElse(clause))
     return [question(span, { ask: "which commodity", word: span.typed, candidates: kinds })];
-  if (!commodity) return [question(span, { ask: "which commodity", word, candidates: kinds })];
+  if (!commodity || clause.name.name.unsure)
+    return [question(span, { ask: "which commodity", word, candidates: kinds })];
   const unknown = all.filter((element) => element.type === "unknown");
   const noNumber = unknown.find((element) => tokens[element.first]!.kind === "number");
   if (noNumber)

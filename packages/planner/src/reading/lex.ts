@@ -61,6 +61,10 @@ function plainWordAt(token: Token, at: number): Element | undefined {
   return undefined;
 }
 
+/** The full stop of "2 lb. apples" belongs to the unit. */
+const afterUnit = (tokens: readonly Token[], at: number): number =>
+  tokens[at + 1]?.text === "." && !tokens[at + 1]!.spaced && at + 2 < tokens.length ? at + 2 : at + 1;
+
 /** Everything but misspelt names: the element that begins at a token. */
 function elementAt(
   catalogue: Catalogue,
@@ -81,13 +85,21 @@ function elementAt(
     (!name ||
       name.next === at + 1 ||
       ((afterNumber || afterOf === at + 2) && sameNameFrom(catalogue, tokens, afterOf, name)));
-  if (unit && unitFirst) return { type: "unit", unit, first: at, next: at + 1 };
+  if (unit && unitFirst) return { type: "unit", unit, first: at, next: afterUnit(tokens, at) };
   if (name) return { type: "name", name: name.name, first: at, next: name.next };
   const count = countAt(tokens, at);
   if (count) return count;
   return token.kind === "mark"
     ? markAt(token, at)
     : (plainWordAt(token, at) ?? { type: "unknown", first: at, next: at + 1 });
+}
+
+/** Where "and a half" ends, in "a pound and a half of cherries"; undefined when a name follows ("1 lb and half a melon"). */
+function andAHalf(tokens: readonly Token[], at: number): number | undefined {
+  if (!["and", "y"].includes(tokens[at]?.folded ?? "")) return undefined;
+  const half = ["a", "an"].includes(tokens[at + 1]?.folded ?? "") ? at + 2 : at + 1;
+  const closes = tokens[half + 1] === undefined || ["of", "de"].includes(tokens[half + 1]!.folded);
+  return ["half", "medio", "media"].includes(tokens[half]?.folded ?? "") && closes ? half + 1 : undefined;
 }
 
 function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
@@ -99,8 +111,13 @@ function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
       last?.type === "size" ||
       (last?.type === "separator" && last.mark === "hyphen" && elements.at(-2)?.type === "number");
     const element = elementAt(catalogue, tokens, at, afterNumber);
-    elements.push(element);
-    at = element.next;
+    const half =
+      element.type === "unit" && last?.type === "number" ? andAHalf(tokens, element.next) : undefined;
+    if (half !== undefined && last?.type === "number") {
+      elements[elements.length - 1] = { ...last, number: { ...last.number, value: last.number.value + 0.5 } };
+    }
+    elements.push(half === undefined ? element : { ...element, next: half });
+    at = half ?? element.next;
   }
   return elements;
 }

@@ -100,6 +100,8 @@ function reconciled(
   for (const other of restated) {
     const second = weigh(commodity, other);
     if (second === "unknown unit" || faultOf(other, second, commodity)) contradictory = true;
+    else if (other.ofOne && amount)
+      result = { ...result, grams: second.grams * amount.count, sure: second.sure };
     else if (other.unit?.of === "mass" && amount?.unit?.of !== "mass" && (amount?.count ?? 1) <= 1)
       result = { ...second, ...(whole.pieces ? { pieces: whole.pieces } : {}) };
     else if (Math.abs(second.grams / result.grams - 1) > agreement) contradictory = true;

@@ -148,7 +148,14 @@ export class SpellingGuesses {
     );
     const best = near[0];
     const kinds = best && best.score >= confident ? [best.id] : near.map((candidate) => candidate.id);
-    const name = best && { kinds, sure: best.score, misspelt: true, singular: false, implied: [] };
+    const name = best && {
+      kinds,
+      sure: best.score,
+      misspelt: true,
+      singular: false,
+      implied: [],
+      ...(best.score < confident ? { unsure: true } : {}),
+    };
     this.#known.set(key, name);
     return name;
   }

@@ -20,8 +20,8 @@ const fractions: Record<string, number> = {
   "⅞": 7 / 8,
 };
 const units = [
-  ["zero", "cero"],
-  ["a", "an", "one", "un", "una", "uno", "single"],
+  ["zero", "cero", "no"],
+  ["a", "an", "one", "un", "una", "uno", "single", "ones"],
   ["two", "dos", "both"],
   ["three", "tres"],
   ["four", "cuatro"],

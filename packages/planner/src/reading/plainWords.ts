@@ -2,7 +2,8 @@
 export const connectives: ReadonlySet<string> = new Set(
   (
     "and plus also then of the with for in on at from to or y e o de del la el las los con i ive we weve got bought have had there is are was were " +
-    "its it some that this these those my our a an please all them"
+    "its it some that this these those my our a an please all them " +
+    "so like um uh er ok okay yeah well they theyre theres thats only think"
   ).split(" "),
 );
 
@@ -37,6 +38,7 @@ export const descriptors: ReadonlySet<string> = new Set(
 /** Words that say the amount is only about right. */
 export const roughly: ReadonlySet<string> = new Set([
   "about",
+  "maybe",
   "approximately",
   "approx",
   "roughly",
@@ -68,7 +70,7 @@ export const sizes: Readonly<Record<string, "small" | "medium" | "large">> = {
 /** Words that say it is no longer fresh produce, or only made from it. Such a lot is asked about, never taken. */
 export const notFresh: ReadonlySet<string> = new Set(
   (
-    "frozen canned tinned dried pickled cooked roasted boiled baked fried jarred candied smoked juice sauce puree jam jelly pie cake bread chips " +
+    "can cans tin tins jar jars bottle bottles frozen canned tinned dried pickled cooked roasted boiled baked fried jarred candied smoked juice sauce puree jam jelly pie cake bread chips " +
     "crisps powder oil vinegar soup paste seeds flour syrup cider ketchup fries congelado congelada congelados congeladas enlatado enlatados " +
     "seco seca secos secas cocido cocida jugo zumo salsa mermelada"
   ).split(" "),

@@ -15,7 +15,7 @@ const mass: [number, string][] = [
 const volume: [number, string, string][] = [
   [litresPerDryPint, "pint", "pt pts pint pints"],
   [2 * litresPerDryPint, "quart", "qt qts quart quarts"],
-  [litresPerCup, "cup", "cup cups taza tazas"],
+  [litresPerCup, "cup", "cup cups c taza tazas"],
   [1, "litre", "l litre litres liter liters litro litros"],
 ];
 const pieces: [string, string][] = [
@@ -55,6 +55,7 @@ const containers: [string, string][] = [
 /** Units so short that they count only right after a number: "2 l", not "l". */
 const onlyAfterNumber = new Set([
   "l",
+  "c",
   "g",
   "gr",
   "gm",

@@ -69,13 +69,14 @@ function unitOf(commodity: Commodity, name: string, size: Amount["size"]): Found
   const { units } = commodity.household;
   const named = (wanted: string) =>
     units.find((unit) => unit.name === wanted) ??
-    units.find((unit) => unit.name.startsWith(`${wanted} `) && !size);
+    units.find((unit) => unit.name === `${wanted} medium`) ??
+    (size ? undefined : units.find((unit) => unit.name.startsWith(`${wanted} `)));
   const sized = size && units.find((unit) => unit.name === `${baseOf(name)} ${size}`);
   if (sized) return { name: sized.name, grams: sized.grams, how: "itself", sized: true };
-  const own = named(name) ?? named(`${name} medium`);
+  const own = named(name);
   if (own) return { name: own.name, grams: own.grams, how: "itself", sized: false };
   for (const like of likeUnits[name] ?? []) {
-    const other = named(like) ?? named(`${like} medium`);
+    const other = named(like);
     if (other) return { name: other.name, grams: other.grams, how: "like it", sized: false };
   }
   return undefined;

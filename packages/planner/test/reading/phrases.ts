@@ -165,6 +165,24 @@ export const phrases: readonly (readonly [string, ...Expected[]])[] = [
     { commodity: "apple", pieces: 3 },
     { commodity: "cilantro", of: [1, "bunch"] },
   ],
+  ["2 bags of apples (3 lb each)", { commodity: "apple", grams: 2721.55 }],
+  ["3 lb. bag of oranges", { commodity: "orange", grams: 1360.78 }],
+  ["a pound and a half of cherries", { commodity: "cherry", grams: 680.39 }],
+  ["un kilo y medio de tomates", { commodity: "tomato", grams: 1500 }],
+  [
+    "1 lb apples and half a cabbage",
+    { commodity: "apple", grams: pound },
+    { commodity: "cabbage", of: [0.5, "head"], form: "cut" },
+  ],
+  ["1 c blueberries", { commodity: "blueberry", of: [1, "cup"] }],
+  ["1 each: apple, pear", { commodity: "apple", of: [1, "each medium"] }, { commodity: "pear", pieces: 1 }],
+  ["got 3 tomatoes, they're ripe", { commodity: "tomato", pieces: 3, ripeness: "ripe" }],
+  [
+    "so i got like two pounds of apples, um, three avocados one's ripe",
+    { commodity: "apple", grams: 907.18 },
+    { commodity: "avocado", pieces: 2 },
+    { commodity: "avocado", pieces: 1, ripeness: "ripe" },
+  ],
   // Misspelt
   ["aples, brocolli and tomatos", { commodity: "apple" }, { commodity: "broccoli" }, { commodity: "tomato" }],
   [

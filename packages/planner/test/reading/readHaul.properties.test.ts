@@ -9,7 +9,7 @@ import { phrases } from "./phrases.js";
 const small = new Set(
   (
     "and plus also then of the with for in on at from to or y e o de del la el las los con i ive we weve got bought have had there is are was were " +
-    "its it some that this these those my our a an please all them"
+    "its it some that this these those my our a an please all them so like um uh er ok okay yeah well they theyre theres thats only think"
   ).split(" "),
 );
 const words = phrases.flatMap(([text]) => text.split(/\s+/));
@@ -146,7 +146,7 @@ describe("a lot's own words", () => {
     fc.assert(
       fc.property(
         fc.array(fc.constantFrom(...single), { minLength: 1, maxLength: 6 }),
-        fc.constantFrom("\n", "; ", "\r\n- "),
+        fc.constantFrom("\n", "; ", "\r\n- ", ", ", " and "),
         (chosen, joint) => {
           const lots = (text: string) =>
             read(text).flatMap((item) => (item.kind === "lot" ? [item.lot] : []));
