@@ -1,4 +1,5 @@
 import {
+  type Ending,
   endingProgress,
   endings,
   lifeRange,
@@ -59,17 +60,37 @@ export function lifeAt(
     unit: "d" as const,
     endedBy: outcome.endedBy,
   };
-  return { life, shares: sharesAt(produce, outcome.daily, outcome.endDay) };
+  return { life, shares: sharesAt(produce, outcome.daily, outcome.endDay, outcome.endedBy) };
 }
 
-/** Progress of every process on the last whole day before the end (the first day, for the shortest lives), scaled to the end. */
-function sharesAt(produce: Produce, daily: readonly Float64Array[], endDay: number): EndingShare[] {
-  const day = Math.min(daily.length - 1, Math.max(1, Math.floor(endDay)));
+/** Progress of every ending at a time [d] within the days kept, straight between whole days. */
+function progressAt(produce: Produce, daily: readonly Float64Array[], time: number): Float64Array {
+  const day = Math.min(Math.floor(time), daily.length - 2);
+  const [before, after] = [daily[day]!, daily[day + 1]!];
+  const share = Math.min(1, time - day);
   const progress = new Float64Array(endings.length);
-  endingProgress(produce, daily[day]!, progress);
-  const furthest = Math.max(...progress);
+  endingProgress(
+    produce,
+    before.map((value, state) => value + share * (after[state]! - value)),
+    progress,
+  );
+  return progress;
+}
+
+/** How far every process has come at the end, of the way it had to go from arrival; the one that ends it is there. */
+function sharesAt(
+  produce: Produce,
+  daily: readonly Float64Array[],
+  endDay: number,
+  endedBy: Ending,
+): EndingShare[] {
+  const start = progressAt(produce, daily, 0);
+  const end = progressAt(produce, daily, Math.min(endDay, longestLife));
   return endings
-    .map((ending, index) => ({ ending, share: furthest > 0 ? progress[index]! / furthest : 0 }))
+    .map((ending, index) => {
+      const way = (end[index]! - start[index]!) / (1 - start[index]!);
+      return { ending, share: ending === endedBy ? 1 : Math.min(1, Math.max(0, way)) };
+    })
     .filter(({ share }) => share > 0)
     .sort((one, other) => other.share - one.share);
 }

@@ -166,28 +166,23 @@ export const english = {
   "life.checkFrom": "Check from {date} on.",
   "reason.lasts": "Worked out for {temperature} and air about {humidity} humid.",
   "reason.ends.senescence": "What ends it first is ageing.",
-  "reason.ends.water":
-    "What ends it first is drying out: past about {loss} of its weight lost it is limp or shrivelled.",
+  "reason.ends.water": "What ends it first is drying out: with {loss} of its weight lost it is limp.",
   "reason.ends.chilling": "What ends it first is the cold: it is harmed below {threshold}.",
   "reason.ends.decay": "What ends it first is mould or rot.",
   "reason.ends.over-ripeness": "What ends it first is getting over-ripe.",
   "reason.ends.sprouting": "What ends it first is sprouting.",
-  "reason.ends.ethylene injury":
-    "What ends it first is ethylene, the ripening gas of other produce ({ethylene} here).",
+  "reason.ends.ethylene injury": "What ends it first is ethylene, the ripening gas ({ethylene} here).",
   "reason.ends.safety": "What ends it first is food safety: do not keep it longer, even if it looks fine.",
   "reason.ends.other": "What ends it first is {ending}.",
   "reason.slower": "At {temperature} it ages about {times} times slower than at {room}.",
   "reason.tooCold": "The cold would harm it: it should not lie below {threshold} ({place}: {temperature}).",
-  "reason.ripensFirst":
-    "It needs warmth to ripen, so it stays at {temperature} until it is ripe, about {date}.",
+  "reason.ripensFirst": "It needs warmth to ripen: it stays at {temperature} until ripe, about {date}.",
   "reason.bagRipens": "The closed bag holds in its own ethylene, the ripening gas, so it ripens sooner.",
   "reason.thenCold": "Once it is ripe the cold slows it down: {temperature} in {place}.",
-  "reason.neverRipens":
-    "This kind does not ripen further after picking, so waiting will not make it sweeter.",
+  "reason.neverRipens": "It does not ripen after picking, so waiting will not make it sweeter.",
   "reason.lessEthylene":
     "It is kept out of ethylene, the ripening gas of other produce: {here} here, {there} in {place}.",
-  "reason.wrapDamp":
-    "The wrap keeps damp air around it: the open air in {place} is only about {there} humid.",
+  "reason.wrapDamp": "The wrap holds damp air: the open air in {place} is only about {there} humid.",
   "reason.damp": "Damp air keeps it from drying out: about {here} humid here, {there} in {place}.",
   "reason.gives": "It gives off much ethylene, the ripening gas, which would age its neighbours.",
 
@@ -214,15 +209,14 @@ export const english = {
     "Expected waste with this plan: {plan}. With everything put unsorted in the refrigerator it would be less: {unsorted}. The plan gives that up for better eating.",
   "waste.note": "These are averages worked out from the model, for edible weight. A single week may differ.",
 
-  // Cautions
+  // Cautions. Their figures are the safety limits of the catalogue; a test compares them.
   "caution.no-refrigerator-for-cut-produce":
     "There is no refrigerator for what is cut. Eat it within two hours (one hour where it is hotter than 32 °C or 90 °F), or throw it away.",
   "caution.cut-produce":
     "Cut fruit and vegetables: cover them and put them in the refrigerator within two hours of cutting (one hour where it is hotter than 32 °C or 90 °F).",
   "caution.cut-ready-to-eat":
     "Cut melon, cut tomato and cut leaves: keep them at 5 °C (41 °F) or colder. Eat them within seven days at most, counting the day they were cut, even if they still look good.",
-  "caution.refrigerator-too-warm":
-    "The refrigerator is warmer than 4 °C (40 °F), the usual limit for safe food. Turn it colder.",
+  "caution.refrigerator-too-warm": "The refrigerator is warmer than 40 °F (4.4 °C). Turn it colder.",
   "caution.green-potatoes":
     "Potatoes: cut away green parts and sprouts; throw the potato out if it is green through or bitter.",
   "caution.mould-soft":
@@ -232,8 +226,7 @@ export const english = {
   "caution.garlic-in-oil":
     "Home-made garlic in oil: refrigerate it at once, use it within four days, and never leave it at room temperature.",
   "caution.washed-greens": "Ready-washed leaves: keep cold all the time and use by the date on the bag.",
-  "caution.overflow":
-    "{place} would be over-full by about {litres}. Use up or give away some, or find more room.",
+  "caution.overflow": "{place} would be over-full by about {litres}. Eat or give away some first.",
   "caution.unnamed": "Take care: {name}.",
   "caution.local": "Check with your local food-safety authority. When in doubt, throw it out.",
 
@@ -265,14 +258,11 @@ export const english = {
 
   // One kind, by itself
   "item.names": "Also called {names}.",
-  "item.conditions":
-    "At {temperature}, {humidity} humid, with {ethylene} of ethylene (the ripening gas) in the air: {span}.",
-  "item.recommended":
-    "For storage it is recommended to keep it at {low} to {high} and {lowHumidity} to {highHumidity} humid.",
-  "item.recommendedOne":
-    "For storage it is recommended to keep it at {low} and {lowHumidity} to {highHumidity} humid.",
-  "item.respiration": "It breathes out {value} mg of carbon dioxide for each kilogram and hour.",
-  "item.ethylene": "It gives off {value} µL of ethylene for each kilogram and hour.",
+  "item.conditions": "At {temperature}, {humidity} humid, {ethylene} of ethylene (ripening gas): {span}.",
+  "item.recommended": "Recommended: {low} to {high}, {lowHumidity} to {highHumidity} humid.",
+  "item.recommendedOne": "Recommended: {low}, {lowHumidity} to {highHumidity} humid.",
+  "item.respiration": "It breathes out {value} mg of carbon dioxide per kilogram and hour.",
+  "item.ethylene": "It gives off {value} µL of ethylene per kilogram and hour.",
   "item.share": "{ending}: {percent} of the way when it ends.",
   "item.belongs": "{place}: {span}, ended by {ending} ({wrap}).",
   "item.belongsRipe":

@@ -1,0 +1,109 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { keepwright } from "./support/built.js";
+
+let folder = "";
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "keepwright-"));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+describe("the built command", () => {
+  it("plans words, with the kitchen it took for granted, and ends with 0", () => {
+    const { code, out, err } = keepwright([
+      "plan",
+      "2 lb apples, 500 g spinach",
+      "--from",
+      "2026-06-13",
+      "--days",
+      "4",
+    ]);
+    expect(err).toMatch(/Haul read from the words given/);
+    expect(code).toBe(0);
+    expect(out).toMatch(/An ordinary kitchen/);
+    for (const heading of [
+      "WHAT WAS UNDERSTOOD",
+      "WHERE EACH THING GOES",
+      "MOVE LATER",
+      "EAT IN THIS ORDER",
+      "TAKE CARE",
+    ]) {
+      expect(out).toContain(heading);
+    }
+    expect(out).toMatch(/Sat 13 June/);
+  });
+
+  it("plans a file and standard input alike, and the same for the same seed", () => {
+    const file = join(folder, "haul.txt");
+    writeFileSync(file, "1 kg onions\n1 bunch of kale\n");
+    const options = ["--from", "2026-06-13", "--json", "--days", "4"];
+    const one = keepwright(["plan", file, ...options]);
+    const other = keepwright(["plan", "-", ...options], readFileSync(file));
+    expect(one.code).toBe(0);
+    expect(other.out).toBe(one.out);
+  });
+
+  it("plans what it understands, asks about the rest on standard error, and ends with 3", () => {
+    const { code, out, err } = keepwright(["plan", "1 kg onions, 3 zorbulons", "--json", "--days", "3"]);
+    expect(code).toBe(3);
+    expect(err).toMatch(/zorbulon/);
+    const plan = JSON.parse(out) as { lots: unknown[]; reading: { items: { kind: string }[] } };
+    expect(plan.lots.length).toBeGreaterThan(0);
+    expect(plan.reading.items.map(({ kind }) => kind).sort()).toEqual(["lot", "question"]);
+  });
+
+  it("prints a kitchen that it takes back as a kitchen file", () => {
+    const printed = keepwright(["kitchen", "small", "--json"]);
+    const file = join(folder, "kitchen.json");
+    writeFileSync(file, printed.out);
+    expect(keepwright(["kitchen", "--check", file]).code).toBe(0);
+    const planned = keepwright(["plan", "2 apples", "--kitchen", file, "--days", "2"]);
+    expect(planned.code).toBe(0);
+    expect(planned.out).toMatch(/Kitchen: A small refrigerator without drawers\./);
+  });
+
+  it("tells every problem of a kitchen file", () => {
+    const file = join(folder, "broken.json");
+    writeFileSync(file, JSON.stringify({ version: 1, name: "x", places: [] }));
+    const { code, err } = keepwright(["kitchen", "--check", file]);
+    expect(code).toBe(2);
+    expect(err.trim().split("\n").length).toBeGreaterThan(1);
+    const asJson = keepwright(["kitchen", "--check", file, "--json"]);
+    expect(JSON.parse(asJson.out)).toMatchObject({ error: { exitCode: 2, ok: false } });
+  });
+
+  it("refuses a file that is not text", () => {
+    const file = join(folder, "photo.txt");
+    writeFileSync(file, new Uint8Array([0xff, 0xd8, 0, 1]));
+    const { code, err } = keepwright(["plan", file]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/not a text file/);
+  });
+
+  it("prints help and version with 0; every command's help has examples", () => {
+    expect(keepwright(["--version"]).out).toMatch(/^\d+\.\d+\.\d+\n$/);
+    for (const words of [
+      ["--help"],
+      ["plan", "--help"],
+      ["item", "--help"],
+      ["kitchen", "--help"],
+      ["help", "plan"],
+    ]) {
+      const { code, out } = keepwright(words);
+      expect(code).toBe(0);
+      expect(out).toMatch(/Examples:\n {2}keepwright /);
+    }
+    expect(keepwright(["--help"]).out).toMatch(/Exit codes:/);
+  });
+
+  it("answers about one kind, in words and in JSON", () => {
+    const words = keepwright(["item", "carrots", "--at", "4"]);
+    expect(words.code).toBe(0);
+    expect(words.out).toMatch(/^Carrots\n/);
+    const { respiration, life } = JSON.parse(keepwright(["item", "carrot", "--at", "5", "--json"]).out);
+    expect(respiration.unit).toBe("mg CO2/(kg h)");
+    expect(life.early).toBeLessThan(life.late);
+  });
+});

@@ -1,0 +1,66 @@
+import { readFileSync } from "node:fs";
+import { ordinaryKitchens } from "@keepwright/planner";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import { describe, expect, it } from "vitest";
+import { schemaFiles } from "../src/output/schemas.js";
+import { run } from "../src/run.js";
+import { root } from "./support/built.js";
+import { fakeDoor } from "./support/fakeDoor.js";
+
+const written = (name: string): string => readFileSync(`${root}schemas/${name}`, "utf8");
+
+function validated(name: string, value: unknown): string {
+  const ajv = new Ajv2020({ strict: true, allowUnionTypes: true });
+  const validate = ajv.compile(JSON.parse(written(`${name}.schema.json`)));
+  return validate(value) ? "valid" : ajv.errorsText(validate.errors);
+}
+
+function printed(words: readonly string[]): unknown {
+  const door = fakeDoor();
+  run(words, door);
+  return JSON.parse(door.printed.out);
+}
+
+describe("the published schemas", () => {
+  it.each([...schemaFiles()])(
+    "%s is not stale (run node scripts/write-schemas.mjs after a build)",
+    (name, text) => {
+      expect(written(name)).toBe(text);
+    },
+  );
+
+  it("hold for a plan with questions and for one in a small kitchen", () => {
+    const plan = printed([
+      "plan",
+      "2 kg apples, half a cut melon, 3 avocados, 1 zorb",
+      "--json",
+      "--days",
+      "3",
+    ]);
+    expect(validated("plan", plan)).toBe("valid");
+    expect(validated("plan", printed(["plan", "1 kale", "-k", "small", "--json", "--days", "2"]))).toBe(
+      "valid",
+    );
+  });
+
+  it("hold for answers about kinds that ripen and kinds that do not", () => {
+    for (const name of ["carrot", "banana", "strawberry"]) {
+      expect(validated("item", printed(["item", name, "--json"]))).toBe("valid");
+    }
+  });
+
+  it("hold for every ordinary kitchen, and for errors", () => {
+    for (const kitchen of Object.values(ordinaryKitchens))
+      expect(validated("kitchen", kitchen)).toBe("valid");
+    expect(validated("error", printed(["plan", "", "--json"]))).toBe("valid");
+    expect(validated("error", printed(["item", "zorbulon", "--json"]))).toBe("valid");
+    expect(validated("error", printed(["plan", "3 zorbulons", "--json"]))).toBe("valid");
+  });
+
+  it("refuse what is wrong", () => {
+    expect(validated("kitchen", { version: 1, name: "x" })).not.toBe("valid");
+    expect(validated("haul", { lots: [] })).not.toBe("valid");
+    expect(validated("haul", { lots: [{ id: "a", commodity: "apple", grams: -1 }] })).not.toBe("valid");
+    expect(validated("item", { version: 1 })).not.toBe("valid");
+  });
+});

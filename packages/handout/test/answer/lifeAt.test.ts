@@ -1,0 +1,33 @@
+import { catalogue } from "@keepwright/catalogue";
+import { lifeAt } from "@keepwright/handout";
+import { produceFromCommodity } from "@keepwright/physics";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+
+const kinds = [...catalogue().commodities.values()];
+const air = { temperature: 5, relativeHumidity: 95, ethylene: 0.06, ripeness: 1 };
+
+describe("life in steady air", () => {
+  it("is a range in order, with the process that ended it all the way there, for every kind", () => {
+    for (const commodity of kinds) {
+      const { life, shares } = lifeAt(produceFromCommodity(commodity), air);
+      expect(life.early, commodity.id).toBeLessThan(life.middle);
+      expect(life.middle).toBeLessThan(life.late);
+      expect(shares.find(({ ending }) => ending === life.endedBy)?.share, commodity.id).toBe(1);
+      for (const { share } of shares) expect(share <= 1).toBe(true);
+    }
+  });
+
+  it("is never lengthened by more ethylene", () => {
+    const level = fc.double({ min: 0.001, max: 10, noNaN: true });
+    fc.assert(
+      fc.property(fc.constantFrom(...kinds), level, level, (commodity, one, other) => {
+        const produce = produceFromCommodity(commodity);
+        const lifeIn = (ethylene: number) => lifeAt(produce, { ...air, ethylene }).life.middle;
+        const [less, more] = [Math.min(one, other), Math.max(one, other)];
+        expect(lifeIn(more)).toBeLessThanOrEqual(lifeIn(less) * 1.001);
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
