@@ -2,6 +2,7 @@
 // when a file is stale or missing.
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { run, toolPath } from "./lib/run.mjs";
 
 const folder = fileURLToPath(new URL("../schemas/", import.meta.url));
 const built = new URL("../apps/cli/dist/output/schemas.js", import.meta.url);
@@ -12,7 +13,10 @@ if (!existsSync(built)) {
 const { schemaFiles } = await import(built.href);
 const check = process.argv.includes("--check");
 const current = (name) => (existsSync(folder + name) ? readFileSync(folder + name, "utf8") : undefined);
-const stale = [...schemaFiles()].filter(([name, text]) => current(name) !== text);
+/** Compared as JSON: the formatter lays it out in its own way. */
+const same = (one, other) =>
+  one !== undefined && JSON.stringify(JSON.parse(one)) === JSON.stringify(JSON.parse(other));
+const stale = [...schemaFiles()].filter(([name, text]) => !same(current(name), text));
 
 if (check && stale.length > 0) {
   console.error(
@@ -22,3 +26,4 @@ if (check && stale.length > 0) {
 }
 mkdirSync(folder, { recursive: true });
 for (const [name, text] of check ? [] : stale) writeFileSync(folder + name, text);
+if (!check) run(process.execPath, [toolPath("@biomejs/biome/bin/biome"), "format", "--write", folder]);

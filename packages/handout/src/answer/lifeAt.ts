@@ -1,5 +1,4 @@
 import {
-  type Ending,
   endingProgress,
   endings,
   lifeRange,
@@ -60,7 +59,7 @@ export function lifeAt(
     unit: "d" as const,
     endedBy: outcome.endedBy,
   };
-  return { life, shares: sharesAt(produce, outcome.daily, outcome.endDay, outcome.endedBy) };
+  return { life, shares: sharesAt(produce, outcome.daily, outcome.endDay) };
 }
 
 /** Progress of every ending at a time [d] within the days kept, straight between whole days. */
@@ -77,19 +76,14 @@ function progressAt(produce: Produce, daily: readonly Float64Array[], time: numb
   return progress;
 }
 
-/** How far every process has come at the end, of the way it had to go from arrival; the one that ends it is there. */
-function sharesAt(
-  produce: Produce,
-  daily: readonly Float64Array[],
-  endDay: number,
-  endedBy: Ending,
-): EndingShare[] {
+/** How far every process has come at the end, of the way it had to go from arrival. */
+function sharesAt(produce: Produce, daily: readonly Float64Array[], endDay: number): EndingShare[] {
   const start = progressAt(produce, daily, 0);
   const end = progressAt(produce, daily, Math.min(endDay, longestLife));
   return endings
     .map((ending, index) => {
       const way = (end[index]! - start[index]!) / (1 - start[index]!);
-      return { ending, share: ending === endedBy ? 1 : Math.min(1, Math.max(0, way)) };
+      return { ending, share: Math.min(1, Math.max(0, way)) };
     })
     .filter(({ share }) => share > 0)
     .sort((one, other) => other.share - one.share);
