@@ -1,4 +1,5 @@
 export * from "./air/index.js";
+export * from "./climate/index.js";
 export * from "./decay/index.js";
 export * from "./ethylene/index.js";
 export * from "./keepingQuality/index.js";
@@ -7,6 +8,7 @@ export * from "./produce/index.js";
 export * from "./respiration/index.js";
 export * from "./ripening/index.js";
 export * from "./safety/index.js";
+export * from "./simulate/index.js";
 export * from "./uncertainty/index.js";
 export * from "./waterLoss/index.js";
 export * from "./within.js";
