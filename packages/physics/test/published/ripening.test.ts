@@ -37,6 +37,32 @@ describe("published days to ripen", () => {
   });
 });
 
+describe("published lives of ripe fruit", () => {
+  test.each(readTable("ripeLife"))("$kind at $celsius °C", (row) => {
+    const leaveOut = ["water", "decay", "chilling", "senescence"] as const;
+    const { days } = constantLife(produceOf(row.kind!), air(Number(row.celsius)), { ripeness: 1, leaveOut });
+    const [recorded] = record("ripe-life", [
+      {
+        room: "ripening",
+        what: `ripe ${row.kind}: days to over-ripe at ${row.celsius} °C`,
+        model: days,
+        published: Math.min(Number(row.high), Math.max(Number(row.low), days)),
+        unit: "d",
+        source: row.source!,
+        fromMemory: row.fromMemory === "yes",
+        use: "check",
+        tolerance: Number(row.tolerance),
+        note: `published ${row.low}–${row.high} d${row.misfit ? "; known misfit: the trade's limit for firm-ripe fruit in stores comes before over-ripeness" : ""}`,
+      },
+    ]);
+    if (row.misfit) {
+      const [from, to] = row.misfit.split("-").map(Number);
+      expect(recorded!.ratio).toBeGreaterThanOrEqual(from!);
+      expect(recorded!.ratio).toBeLessThanOrEqual(to!);
+    } else expect(recorded!.within, `model ${days.toFixed(1)} d`).toBe(true);
+  });
+});
+
 test("response to ethylene keeps the order of Wills et al. 2001: banana and kiwifruit, then mango, then tomato, avocado and peach", () => {
   const slope = (kind: string) => produceOf(kind).ripening!.ethyleneSlope;
   expect(Math.min(slope("banana"), slope("kiwifruit"))).toBeGreaterThan(slope("mango"));
