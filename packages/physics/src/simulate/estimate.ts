@@ -3,14 +3,20 @@ import { endings, type LotState, at as position, stateNames } from "../produce/l
 import { quality } from "../produce/quality.js";
 import { stateRates } from "../produce/stateRates.js";
 import { airAround, blankConditions, type MutableConditions } from "./airAround.js";
+import type { AirChanges } from "./airChanges.js";
 import { carryOn, carryOnScratch, type End } from "./carryOn.js";
+import type { DayAir } from "./dayAir.js";
 import { firstReached, shareReached } from "./lotRecord.js";
-import type { SampledAir } from "./sampledAir.js";
 import type { LotOutcome } from "./simulation.js";
 import { perLot } from "./tape.js";
 import type { Trajectory } from "./trajectory.js";
 
 const size = stateNames.length;
+
+/** The air of a changed run, day by day, and where it is other than on record. */
+export interface ChangedAir extends DayAir {
+  readonly changes: AirChanges;
+}
 
 export interface Estimate {
   readonly outcome: LotOutcome;
@@ -27,11 +33,13 @@ const ripenessThatMoves = 0.003;
 const lookedThrough = 0.5;
 
 /**
- * What changed air does to lots that stay as they are: at the middle of each day the rates are worked out anew in the changed air,
+ * What changed air does to lots that stay as they are: for the middle of each day the rates are worked out anew in its mean changed air,
  * the differences from those on record are added up to a shift of the states, and the end is looked for along the shifted states.
  */
 export class Estimator {
   readonly #base: Trajectory;
+  /** Of each lot, whether it moves within a day: then a sample a day may miss a stay. */
+  readonly #movesWithinDay: readonly boolean[];
   readonly #daily: boolean;
   readonly #conditions: MutableConditions = blankConditions();
   readonly #difference = new Float64Array(size);
@@ -44,11 +52,14 @@ export class Estimator {
 
   constructor(base: Trajectory, daily: boolean) {
     this.#base = base;
+    this.#movesWithinDay = base.lots.map(({ stayStarts }) =>
+      stayStarts.some((day) => Number.isFinite(day) && !Number.isInteger(day)),
+    );
     this.#daily = daily;
   }
 
   /** The estimate for one lot, or undefined where its air is as it was. */
-  of(lot: number, air: SampledAir): Estimate | undefined {
+  of(lot: number, air: ChangedAir): Estimate | undefined {
     const { samples } = this.#base.inner;
     const base = this.#base.lots[lot]!;
     this.#shift.fill(0);
@@ -65,9 +76,12 @@ export class Estimator {
       if (day < base.ripeDay) unripeShift = this.#shift[position.ripeness]!;
       if (day >= lookFrom) end ??= this.#endWithin(lot, day);
     }
-    if (!end && air.changed[samples.length * air.width + this.#boxOf(lot, samples.length)]) touched = true;
-    if (!touched) return undefined;
-    return this.#estimate(lot, end ?? this.#endBeyond(lot, air), unripeShift, daily);
+    if (!end && air.changes.onDay[samples.length * air.width + this.#boxOf(lot, samples.length)])
+      touched = true;
+    const missed = this.#movesWithinDay[lot]! && this.#staysInChanged(lot, air);
+    if (!touched && !missed) return undefined;
+    const estimate = this.#estimate(lot, end ?? this.#endBeyond(lot, air), unripeShift, daily);
+    return missed ? { ...estimate, doubtful: true } : estimate;
   }
 
   /** Where a lot on record would be found to end in this way, without any change: what estimates are compared with. */
@@ -82,6 +96,10 @@ export class Estimator {
     return carryOn(simulated.produce, state, rates, this.#base.inner.samples.length, this.#scratch);
   }
 
+  #staysInChanged(lot: number, air: ChangedAir): boolean {
+    return this.#base.inner.running[lot]!.stays.some(({ box }) => air.changes.ever[box] === 1);
+  }
+
   #boxOf(lot: number, sample: number): number {
     const { tape, running, samples } = this.#base.inner;
     const step = samples[sample] ?? tape.intervals - 1;
@@ -89,20 +107,20 @@ export class Estimator {
   }
 
   /** Adds what the changed air does in a day. Says whether it does anything. */
-  #addDay(lot: number, day: number, air: SampledAir): boolean {
+  #addDay(lot: number, day: number, air: ChangedAir): boolean {
     if (!this.#differenceAt(lot, day, air)) return false;
     for (let index = 0; index < size; index++) this.#shift[index]! += this.#difference[index]!;
     return true;
   }
 
   /** Sets the difference that the changed air makes to the rates at a sample. False where it makes none. */
-  #differenceAt(lot: number, sample: number, air: SampledAir): boolean {
+  #differenceAt(lot: number, sample: number, air: ChangedAir): boolean {
     const { tape, running, samples, sampleRates } = this.#base.inner;
     const last = sample === samples.length;
     const entry = (samples[sample] ?? tape.intervals - 1) * running.length + lot;
     const stay = running[lot]!.stays[tape.stays[entry]!]!;
     const where = sample * air.width + stay.box;
-    if (air.changed[where] === 0 && this.#shift[position.ripeness] === 0) return false;
+    if (air.changes.onDay[where] === 0 && this.#shift[position.ripeness] === 0) return false;
     const given = last ? tape.end.lots : tape.start.lots;
     const [emission, surface] = [given[entry * perLot + 2]!, given[entry * perLot + 3]!];
     airAround(stay, surface, emission, air.density[where]!, air.ethylene[where]!, this.#conditions);
@@ -144,7 +162,7 @@ export class Estimator {
     return undefined;
   }
 
-  #endBeyond(lot: number, air: SampledAir): End {
+  #endBeyond(lot: number, air: ChangedAir): End {
     const { samples, running } = this.#base.inner;
     const { rates, lot: simulated } = running[lot]!;
     if (!this.#differenceAt(lot, samples.length, air)) this.#difference.fill(0);

@@ -1,9 +1,10 @@
+import { airChanges } from "./airChanges.js";
+import { DayAirRecorder } from "./dayAir.js";
 import { Estimator } from "./estimate.js";
 import type { JudgedLot, JudgeOptions, LotChange } from "./judgement.js";
 import { lotOutcome } from "./outcome.js";
 import { Run } from "./run.js";
 import { type RunningLot, runningLot } from "./runningLot.js";
-import { SampledAir } from "./sampledAir.js";
 import type { LotOutcome, SimulatedLot } from "./simulation.js";
 import type { Trajectory } from "./trajectory.js";
 import { backgroundWithout } from "./without.js";
@@ -57,7 +58,7 @@ class Judge {
   readonly #followed = new Map<number, RunningLot>();
   readonly #inputs = new Map<number, SimulatedLot>();
   #shifted: { lot: number; outcome: LotOutcome }[] = [];
-  #air: SampledAir | undefined;
+  #air: DayAirRecorder | undefined;
 
   constructor(base: Trajectory, changes: readonly LotChange[], daily: boolean) {
     this.#base = base;
@@ -73,14 +74,14 @@ class Judge {
 
   /** Runs the lots that are to be followed in the air of those that are not. */
   follow(): void {
-    const { compiler, tree, grid, running, tape, samples } = this.#base.inner;
+    const { compiler, tree, grid, running, tape } = this.#base.inner;
     this.#followed.clear();
     for (const [index, lot] of this.#inputs) this.#followed.set(index, compiler.lot(lot, tree));
     for (const index of this.#leftOut) {
       const unchanged = running[index]!;
       if (this.#again.has(index)) this.#followed.set(index, runningLot(unchanged.lot, unchanged.stays));
     }
-    this.#air = new SampledAir(tree, tape, samples);
+    this.#air = new DayAirRecorder(tree, grid);
     const background = backgroundWithout(tape, tree, running, this.#leftOut);
     const lots = [...this.#followed.values()];
     new Run(tree, grid, lots, { background, listener: this.#air, daily: this.#daily }).run();
@@ -90,10 +91,12 @@ class Judge {
   shifted(tolerance: number): number[] {
     const doubtful: number[] = [];
     this.#shifted = [];
-    this.#air!.compare();
+    const { days, width, density, ethylene } = this.#air!;
+    const changes = airChanges(this.#base.inner.air, this.#air!, this.#base.inner.tree);
+    const air = { days, width, density, ethylene, changes };
     for (let lot = 0; lot < this.#base.lots.length; lot++) {
       if (this.#leftOut.includes(lot)) continue;
-      const estimate = this.#estimator.of(lot, this.#air!);
+      const estimate = this.#estimator.of(lot, air);
       if (!estimate) continue;
       if (estimate.doubtful || estimate.error > tolerance) doubtful.push(lot);
       this.#shifted.push({ lot, outcome: estimate.outcome });

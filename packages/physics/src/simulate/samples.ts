@@ -1,6 +1,7 @@
 import { stateNames } from "../produce/lotState.js";
 import { stateRates } from "../produce/stateRates.js";
 import { airAround, blankConditions } from "./airAround.js";
+import type { DayAir } from "./dayAir.js";
 import type { Grid } from "./grid.js";
 import type { RunningLot } from "./runningLot.js";
 import { perLot, type Tape } from "./tape.js";
@@ -19,23 +20,25 @@ export function sampleSteps(tape: Tape, grid: Grid, time: number): number[] {
   return samples;
 }
 
-/** d(state)/dt of each lot at each sample and, as one sample more, at the horizon; flat by sample, lot and state. */
+/**
+ * d(state)/dt of each lot at each sample in the mean air of its day and, as one sample more, at the horizon; flat by sample, lot and state.
+ */
 export function sampleRates(
   tape: Tape,
   running: readonly RunningLot[],
   samples: readonly number[],
-  boxes: number,
+  air: DayAir,
 ): Float64Array {
   const out = new Float64Array((samples.length + 1) * running.length * size);
   const conditions = blankConditions();
   for (const [sample, step] of [...samples, tape.intervals - 1].entries()) {
-    const { lots, density, ethylene } = sample < samples.length ? tape.start : tape.end;
+    const { lots } = sample < samples.length ? tape.start : tape.end;
     for (let lot = 0; lot < running.length; lot++) {
       const entry = step * running.length + lot;
       const stay = running[lot]!.stays[tape.stays[entry]!]!;
-      const air = step * (boxes + 1) + stay.box;
+      const where = sample * air.width + stay.box;
       const [emission, surface] = [lots[entry * perLot + 2]!, lots[entry * perLot + 3]!];
-      airAround(stay, surface, emission, density[air]!, ethylene[air]!, conditions);
+      airAround(stay, surface, emission, air.density[where]!, air.ethylene[where]!, conditions);
       const state = tape.states.subarray(entry * size, entry * size + size);
       const to = (sample * running.length + lot) * size;
       stateRates(stay.at, state, conditions, out.subarray(to, to + size));

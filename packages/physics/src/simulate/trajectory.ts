@@ -1,6 +1,7 @@
 import { type AirTree, airTree } from "../climate/airTree.js";
 import type { End } from "./carryOn.js";
 import { LotCompiler } from "./compiler.js";
+import { type DayAir, dayAirOf } from "./dayAir.js";
 import { Estimator } from "./estimate.js";
 import { type Grid, timeGrid } from "./grid.js";
 import { lotOutcome } from "./outcome.js";
@@ -26,7 +27,8 @@ export interface TrajectoryRecord {
   readonly tape: Tape;
   /** Step whose start stands for each day: the one nearest its middle. */
   readonly samples: readonly number[];
-  /** d(state)/dt of each lot there, flat by sample, lot and state. */
+  readonly air: DayAir;
+  /** d(state)/dt of each lot there, in the mean air of the day; flat by sample, lot and state. */
   readonly sampleRates: Float64Array;
   /** Step that begins with each whole day of the horizon. */
   readonly dayStarts: readonly number[];
@@ -54,6 +56,7 @@ export function trajectory(
   new Run(tree, grid, running, { daily: simulation.outcome !== "ends", listener: recorder }).run();
   const tape = recorder.tape();
   const samples = sampleSteps(tape, grid, 0.5);
+  const air = dayAirOf(tape, tree, grid);
   const inner: TrajectoryRecord = {
     compiler,
     tree,
@@ -61,7 +64,8 @@ export function trajectory(
     running,
     tape,
     samples,
-    sampleRates: sampleRates(tape, running, samples, tree.size),
+    air,
+    sampleRates: sampleRates(tape, running, samples, air),
     dayStarts: sampleSteps(tape, grid, 0),
     unchanged: [],
   };
