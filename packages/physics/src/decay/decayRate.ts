@@ -1,4 +1,5 @@
 import type { Class } from "@keepwright/catalogue";
+import { within } from "../within.js";
 
 /**
  * All weights of decay but the Q10 are common practice, with no source: the trade agrees on their direction and order, nobody gives their size. They are
@@ -6,13 +7,15 @@ import type { Class } from "@keepwright/catalogue";
  */
 export const decayWeights = {
   /**
-   * Share of the decay dose used up over the published life by ripe, whole, dry produce at its recommended conditions is twice these
-   * (once for being there, once for being ripe): under 1, so that only very prone kinds rot before their published life is over.
+   * Twice these is the decay dose that ripe, whole, dry produce takes up over its published life at its recommended conditions. Under 1, save for very prone kinds: the
+   * published life is told until something ends it, rot among the rest, so rot by itself may end it sooner only where a lot is kept worse.
    */
-  proneness: { "very low": 0.1, low: 0.2, moderate: 0.3, high: 0.4, "very high": 0.55 } satisfies Record<
+  proneness: { "very low": 0.05, low: 0.1, moderate: 0.2, high: 0.3, "very high": 0.55 } satisfies Record<
     Class,
     number
   >,
+  /** How fast it rots unripe, ripe and over-ripe: infections lie quiet in unripe fruit and wake as it ripens. */
+  ripeness: { unripe: 0.25, ripe: 2, overRipe: 4 },
   /**
    * How many times faster for each 10 K warmer. Strawberries decay ten times as fast at 20 °C as at 0 °C, a Q10 of 3.2 (UC Davis Postharvest, questions and
    * answers, Gorny), rounded and taken for all kinds.
@@ -40,5 +43,14 @@ export function decayDampFactor(relativeHumidity: number, dryAbove: number): num
   return over > 0 ? 1 + (decayWeights.damp - 1) * over : 1;
 }
 
-/** Factor of ripeness [1]: unripe 1, ripe 2, over-ripe 3. Common practice, no source. */
-export const decayRipenessFactor = (ripeness: number): number => 1 + ripeness;
+const logUnripe = Math.log(decayWeights.ripeness.unripe);
+const logRipe = Math.log(decayWeights.ripeness.ripe);
+
+/**
+ * Factor of ripeness [1]: from unripe (0) to ripe (1) straight in the logarithm, from ripe to over-ripe (2) straight; held outside. Common practice, no source.
+ */
+export function decayRipenessFactor(ripeness: number): number {
+  const { ripe, overRipe } = decayWeights.ripeness;
+  if (ripeness >= 1) return ripe + (overRipe - ripe) * within(ripeness - 1, 0, 1);
+  return Math.exp(logUnripe + (logRipe - logUnripe) * within(ripeness, 0, 1));
+}

@@ -31,6 +31,12 @@ describe("decay", () => {
       }),
     );
   });
+  test("of unripe fruit sleeps, and wakes as it ripens without a jump", () => {
+    expect([0, 1, 2].map((ripeness) => Number(decayRipenessFactor(ripeness).toFixed(9)))).toEqual([
+      0.25, 2, 4,
+    ]);
+    expect(decayRipenessFactor(1 - 1e-9)).toBeCloseTo(decayRipenessFactor(1), 6);
+  });
   test("of kinds stored dry is untouched in their own air and fivefold in saturated air", () => {
     expect(decayDampFactor(0.7, 0.7)).toBe(1);
     expect(decayDampFactor(1, 0.7)).toBeCloseTo(decayWeights.damp, 12);
