@@ -7,6 +7,7 @@ export * from "./view/amount.js";
 export * from "./view/context.js";
 export * from "./view/eating.js";
 export * from "./view/itemView.js";
+export * from "./view/kindNames.js";
 export * from "./view/kitchenView.js";
 export * from "./view/lives.js";
 export * from "./view/moves.js";

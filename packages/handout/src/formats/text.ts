@@ -31,14 +31,28 @@ const item = (text: string, indent = "  "): string[] => wrapped(`- ${text}`, ind
 const section = (heading: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [heading.toLocaleUpperCase(), ...lines, blankLine];
 
-function placeLines({ speaker }: HandoutContext, place: PlaceView): string[] {
+function placeLines(place: PlaceView): string[] {
   const head = wrapped(
     [`${place.name}: ${place.air}; ${place.room}.`, place.setting].filter(Boolean).join(" "),
     "  ",
   );
-  const entries = [...place.entries.map(({ line }) => line), ...place.later];
-  const rows = entries.length > 0 ? entries : [speaker.say("place.empty")];
+  const rows = [...place.entries.map(({ line }) => line), ...place.later];
   return [...head, ...rows.flatMap((row) => item(row, "    "))];
+}
+
+/** Places in use, each with what goes in it; then the rest in a line. */
+function placesLines({ speaker }: HandoutContext, places: readonly PlaceView[]): string[] {
+  const used = places.filter(({ entries, later }) => entries.length + later.length > 0);
+  const empty = places.filter((place) => !used.includes(place)).map(({ name }) => name);
+  const rest =
+    empty.length > 0 ? wrapped(speaker.say("place.empty", { places: speaker.list(empty) }), "  ") : [];
+  return [...used.flatMap(placeLines), ...rest];
+}
+
+/** Days up to the last on which something is planned: nothing is gained by a list of empty days. */
+function eatingDays({ eating }: PlanView): string[] {
+  const last = eating.days.findLastIndex(({ lots }) => lots.length > 0);
+  return eating.days.slice(0, last + 1).map(({ line }) => line);
 }
 
 export function kitchenText(view: KitchenView): string[] {
@@ -63,7 +77,7 @@ export function readingText({ speaker }: HandoutContext, view: ReadingView): str
 export function planText(context: HandoutContext, view: PlanView): string {
   const { speaker } = context;
   const moves = view.moves.length > 0 ? view.moves.map(({ line }) => line) : [speaker.say("move.none")];
-  const eating = [...view.eating.days.map(({ line }) => line), ...view.eating.ready, ...view.eating.left];
+  const eating = [...eatingDays(view), ...view.eating.ready, ...view.eating.left];
   const lines = [
     view.title,
     ...view.summary.flatMap((line) => wrapped(line)),
@@ -74,10 +88,7 @@ export function planText(context: HandoutContext, view: PlanView): string {
       speaker.say("heading.prepare"),
       view.preparation.flatMap(({ line }) => item(line)),
     ),
-    ...section(
-      speaker.say("heading.places"),
-      view.places.flatMap((place) => placeLines(context, place)),
-    ),
+    ...section(speaker.say("heading.places"), placesLines(context, view.places)),
     ...section(
       speaker.say("heading.moves"),
       moves.flatMap((line) => item(line)),

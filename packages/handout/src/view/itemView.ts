@@ -3,7 +3,7 @@ import { percentWords, temperatureWords } from "../words/amounts.js";
 import { plainText } from "../words/plainText.js";
 import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
-import { kindName } from "./names.js";
+import { kindName } from "./kindNames.js";
 import { preparationLine } from "./preparation.js";
 import { endsLine } from "./reasons.js";
 

@@ -38,7 +38,10 @@ export function lifeViews(
         span,
         endedBy: speaker.say(`ending.${lot.endedBy}`),
         checkFrom,
-        checkFromLine: speaker.say("life.checkFrom", { date: dayWords(speaker, checkFrom) }),
+        checkFromLine:
+          lot.life.middle < 1
+            ? speaker.say("life.today")
+            : speaker.say("life.checkFrom", { date: dayWords(speaker, checkFrom) }),
         reasons: reasonLines(context, plan, lot),
         line: speaker.say("life.line", { name, span }),
       };

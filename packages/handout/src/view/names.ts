@@ -1,25 +1,7 @@
-import type { Commodity } from "@keepwright/catalogue";
 import type { Plan, PlannedLot } from "@keepwright/planner";
 import { plainText } from "../words/plainText.js";
 import { commodityIn, type HandoutContext } from "./context.js";
-
-/** Names of the kind in the speaker's language, English where the catalogue has no other. */
-const namesIn = (context: HandoutContext, commodity: Commodity) =>
-  context.speaker.tag.startsWith("es") ? commodity.names.es : commodity.names.en;
-
-/** "avocados": the kind as it is spoken of in an amount; its id where the catalogue does not know it. */
-export function kindName(context: HandoutContext, id: string, number: "one" | "many" = "many"): string {
-  const commodity = commodityIn(context, id);
-  return plainText(commodity ? namesIn(context, commodity)[number] : id.replaceAll("-", " "));
-}
-
-/** Grams of one piece, where the kind is counted in pieces. */
-function gramsEach(commodity: Commodity | undefined): number | undefined {
-  const unit = commodity?.household.countUnit;
-  return unit?.startsWith("each")
-    ? commodity?.household.units.find(({ name }) => name === unit)?.grams
-    : undefined;
-}
+import { stateName } from "./kindNames.js";
 
 type Stage = "unripe" | "turning" | "ripe" | "very ripe";
 
@@ -34,20 +16,14 @@ function stageOf(context: HandoutContext, lot: PlannedLot): Stage | undefined {
 /** Leaves that are twisted off first are gone by the time the lot is spoken of. */
 const keepsTops = (lot: PlannedLot): boolean => lot.tops && !lot.preparation.includes("twist off leaves");
 
-/** What a lot is called by itself: its kind, one or many of it, cut or with its leaves. */
-function bareName(context: HandoutContext, lot: PlannedLot): string {
-  const each = gramsEach(commodityIn(context, lot.commodity));
-  const single = each !== undefined && lot.grams < 1.4 * each;
-  const name = kindName(context, lot.commodity, single ? "one" : "many");
-  if (lot.form === "cut") return context.speaker.say("lot.cut", { name });
-  return keepsTops(lot) ? context.speaker.say("lot.tops", { name }) : name;
-}
+const bareName = (context: HandoutContext, lot: PlannedLot): string =>
+  stateName(context, { ...lot, tops: keepsTops(lot) });
 
 const kindKey = (lot: PlannedLot): string => `${lot.commodity}|${lot.form}|${keepsTops(lot)}`;
 
 /**
- * Names of every lot of a plan by its id, as within a sentence. Lots of a kind that came at different ripeness are told apart by it; what
- * would still be called the same is numbered as parts.
+ * Names of every lot of a plan by its id, as within a sentence. Lots of a kind that came at different ripeness are told
+ * apart by it; what would still be called the same is numbered as parts.
  */
 export function lotNames(context: HandoutContext, plan: Plan): ReadonlyMap<string, string> {
   const stage = (lot: PlannedLot) => stageOf(context, lot);

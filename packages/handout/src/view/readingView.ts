@@ -2,7 +2,7 @@ import type { Question, Reading, UnderstoodLot } from "@keepwright/planner";
 import { massWords } from "../words/amounts.js";
 import { shortText } from "../words/plainText.js";
 import type { HandoutContext } from "./context.js";
-import { kindName } from "./names.js";
+import { kindName, stateName } from "./kindNames.js";
 
 export interface ReadingView {
   /** One line for each thing found in the text, in its order. */
@@ -34,13 +34,21 @@ export function questionLine(context: HandoutContext, question: Question): strin
   return speaker.say(`ask.${question.ask}`, { word });
 }
 
+/** The lot with every state that was understood, so that a wrong one can be seen. */
+function understoodName(context: HandoutContext, lot: UnderstoodLot["lot"]): string {
+  const { speaker } = context;
+  const name = stateName(context, lot);
+  const washed = lot.washed ? speaker.say("lot.washed", { name }) : name;
+  return typeof lot.ripeness === "string" ? speaker.say(`lot.now.${lot.ripeness}`, { name: washed }) : washed;
+}
+
 function understoodLine(context: HandoutContext, item: UnderstoodLot): string {
   const { speaker, units } = context;
   const mass = massWords(speaker, units, item.lot.grams);
   const { pieces } = item.lot;
   const values = {
     typed: shortText(item.typed),
-    name: kindName(context, item.lot.commodity, pieces === 1 ? "one" : "many"),
+    name: understoodName(context, item.lot),
     amount:
       pieces === undefined
         ? speaker.say("amount.mass", { mass })

@@ -15,6 +15,9 @@ export function wasteLine({ speaker, units }: HandoutContext, plan: Plan): strin
   if (Math.max(here, unsorted) < nextToNothing) return speaker.say("waste.neither");
   if (Math.abs(here - unsorted) < sameShare * Math.max(here, unsorted))
     return speaker.say("waste.equal", values);
-  if (here > unsorted) return speaker.say("waste.worse", values);
+  if (here > unsorted) {
+    const better = plan.objective.total < plan.unsorted.objective.total;
+    return speaker.say(better ? "waste.worse" : "waste.worseAll", values);
+  }
   return here < nextToNothing ? speaker.say("waste.none", values) : speaker.say("waste.both", values);
 }

@@ -1,0 +1,32 @@
+import type { Messages } from "../message.js";
+
+/** Amounts and spans of time. */
+export const amountsWords = {
+  // Amounts
+  "amount.pieces": "{pieces} (about {mass})",
+  "amount.mass": "about {mass}",
+  "amount.quarts": "{value} qt",
+  "amount.litres": "{value} L",
+  "amount.ethylene": "{value} µL/L",
+  "amount.ethylene.little": "less than {value} µL/L",
+
+  // Spans of time, never finer than the biology allows
+  "span.none": "less than a day",
+  "span.days.one": "about a day",
+  "span.days.upTo": { one: "up to {count} day", other: "up to {count} days" },
+  "span.days.about": "about {days} days",
+  "span.days": "{low} to {high} days",
+  "span.daysToWeeks": { one: "{low} days to a week", other: "{low} days to {count} weeks" },
+  "span.dayToWeeks": { one: "a day to a week", other: "a day to {count} weeks" },
+  "span.weeks.about": "about {weeks} weeks",
+  "span.weeks": "{low} to {high} weeks",
+  "span.daysToMonths": "{low} days to {high} months",
+  "span.weeksToMonths": { one: "a week to {high} months", other: "{count} weeks to {high} months" },
+  "span.months.about": "about {months} months",
+  "span.months": "{low} to {high} months",
+  "span.overYear": "more than a year",
+  "span.monthsToOverYear": {
+    one: "a month to more than a year",
+    other: "{count} months to more than a year",
+  },
+} as const satisfies Messages;

@@ -1,0 +1,40 @@
+import type { Messages } from "../message.js";
+
+/** One kind by itself, and a kitchen. */
+export const itemWords = {
+  // One kind, by itself
+  "item.names": "Also called {names}.",
+  "item.conditions": "At {temperature}, {humidity} humid, {ethylene} of ethylene (ripening gas): {span}.",
+  "item.recommended": "Recommended: {low} to {high}, {lowHumidity} to {highHumidity} humid.",
+  "item.recommendedOne": "Recommended: {low}, {lowHumidity} to {highHumidity} humid.",
+  "item.respiration": "It breathes out {value} mg of carbon dioxide per kilogram and hour.",
+  "item.ethylene": "It gives off {value} µL of ethylene per kilogram and hour.",
+  "item.share": "{ending}: {percent} of the way when it ends.",
+  "item.belongs": "{place}: {span}, ended by {ending} ({wrap}).",
+  "item.belongsRipe":
+    "First {place} until it is ripe ({wrap}), then {next} ({nextWrap}): {span} in all, ended by {ending}.",
+  "item.elsewhere": "{place}: {span}, ended by {ending}.",
+  "item.source": "{figure}: {citation} ({where}).",
+  "item.sourcePractice": "{figure}: common practice, no source.",
+  "item.sourceInferred": "{figure}: inferred ({where}).",
+  "item.sourceMemory": "{figure}: {citation} ({where}; recalled, not checked in print).",
+  "item.figure.temperature": "storage temperature",
+  "item.figure.humidity": "storage humidity",
+  "item.figure.life": "storage life",
+  "item.figure.respiration": "breathing",
+  "item.figure.ethylene": "ethylene given off",
+  "item.figure.sensitivity": "harm from ethylene",
+  "item.figure.water": "water loss",
+  "item.figure.chilling": "lowest safe temperature",
+  "item.figure.ripening": "ripening",
+  "item.figure.decay": "mould and rot",
+
+  // A kitchen
+  "kitchen.room": "Room: {temperature}, air {humidity} humid.",
+  "kitchen.refrigerator": "Refrigerator “{name}”: {litres} of air at {temperature}.",
+  "kitchen.refrigeratorOnly": "Refrigerator: {litres} of air at {temperature}.",
+  "kitchen.place": "{name} ({kind}): {temperature}, room for {litres}.",
+  "kitchen.placeWithVent": "{name} ({kind}): {temperature}, room for {litres}. {vent}",
+  "kitchen.wraps": "Wraps at hand: {wraps}.",
+  "kitchen.noWraps": "No wraps at hand.",
+} as const satisfies Messages;

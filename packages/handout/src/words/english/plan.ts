@@ -1,0 +1,148 @@
+import type { Messages } from "../message.js";
+
+/** A plan: headings, places, what to do, moves, eating and waste. */
+export const planWords = {
+  // Title and summary of a plan
+  "plan.title": "Where everything goes, from {from} to {to}",
+  "plan.household": {
+    one: "For {count} person eating about {portions} portions of fruit and vegetables a day.",
+    other: "For {count} people, each eating about {portions} portions of fruit and vegetables a day.",
+  },
+  "plan.kitchen": "Kitchen: {kitchen}.",
+  "plan.ordinaryKitchen":
+    "No kitchen was given, so this plan is for an ordinary one: {kitchen}. Yours may be warmer, colder or smaller.",
+  "plan.away": "Nobody eats at home on {dates}.",
+
+  // Headings
+  "heading.understood": "What was understood",
+  "heading.questions": "Please check",
+  "heading.kitchen": "The kitchen this is worked out for",
+  "heading.prepare": "Do this first",
+  "heading.places": "Where each thing goes",
+  "heading.moves": "Move later",
+  "heading.eat": "Eat in this order",
+  "heading.lives": "How long each will last, and why",
+  "heading.waste": "What this is worth",
+  "heading.cautions": "Take care",
+  "heading.sources": "Where the figures come from",
+  "heading.belongs": "Where it belongs",
+  "heading.lasts": "How long, and why",
+  "heading.elsewhere": "In the other places of an ordinary kitchen",
+
+  // Places
+  "place.air": "{temperature}, air about {humidity} humid",
+  "place.room": "{taken} of {litres} taken",
+  "place.empty": "Nothing goes in these this time: {places}.",
+  "place.kind.refrigerator shelf": "refrigerator shelf",
+  "place.kind.refrigerator door": "refrigerator door",
+  "place.kind.crisper drawer": "crisper drawer",
+  "place.kind.counter": "counter",
+  "place.kind.cool dark cupboard": "cool dark cupboard",
+  "place.kind.cellar": "cellar",
+  "vent.open": "Set the vent open.",
+  "vent.half": "Set the vent half open.",
+  "vent.closed": "Set the vent closed.",
+  "vent.choose": "Its vent can be set.",
+  entry: "{name}, {amount}: {wrap}",
+  "entry.from": "{name}, {amount}: {wrap} (from {date})",
+  "wrap.none": "loose, no wrap",
+  "wrap.paper bag": "in a paper bag, folded shut",
+  "wrap.perforated bag": "in a bag with holes",
+  "wrap.closed film bag": "in a closed plastic bag",
+  "wrap.damp towel": "wrapped in a damp towel",
+  "wrap.beeswax cloth": "wrapped in beeswax cloth",
+  "wrap.foil": "wrapped in foil",
+  "wrap.lidded box": "in a box with a lid",
+  "wrap.glass of water": "standing in a glass of water",
+
+  "wrapName.paper bag": "paper bags",
+  "wrapName.perforated bag": "bags with holes",
+  "wrapName.closed film bag": "plastic bags that close",
+  "wrapName.damp towel": "towels to dampen",
+  "wrapName.beeswax cloth": "beeswax cloths",
+  "wrapName.foil": "foil",
+  "wrapName.lidded box": "boxes with lids",
+  "wrapName.glass of water": "glasses for water",
+
+  // Names of lots
+  "lot.part": "{name}, part {part} of {parts}",
+  "lot.cut": "{name}, cut",
+  "lot.tops": "{name} with leaves on",
+  "lot.now.unripe": "{name}, unripe",
+  "lot.washed": "{name}, washed",
+  "lot.now.turning": "{name}, half ripe",
+  "lot.now.ripe": "{name}, ripe",
+  "lot.now.very ripe": "{name}, very ripe",
+  "lot.came.unripe": "{name} (came unripe)",
+  "lot.came.ripe": "{name} (came ripe)",
+  "lot.came.very ripe": "{name} (came very ripe)",
+  "lot.came.turning": "{name} (came half ripe)",
+
+  // Preparation: what, then why
+  "prepare.line": "{names}: {task} {why}",
+  "prepare.practice": "{names}: {task} {why} (Common practice, no source.)",
+  "prepare.do.keep dry and unwashed": "keep dry and do not wash yet.",
+  "prepare.do.twist off leaves": "twist off the leaves.",
+  "prepare.do.trim stem ends": "trim the ends of the stems.",
+  "prepare.do.remove bands and bruised leaves": "take off bands and any bruised leaves.",
+  "prepare.do.dry well": "dry well before putting away.",
+  "prepare.do.keep husk on": "leave the husk on.",
+  "prepare.do.keep in the dark": "keep in the dark.",
+  "prepare.do.cure first": "let the skin dry and harden before storing.",
+  "prepare.do.sort out damaged pieces": "pick out damaged pieces and eat those first.",
+  "prepare.do.wrap crown": "wrap the crown.",
+  "prepare.do.keep on the vine": "leave on the vine.",
+  "prepare.do.wash just before use": "wash just before you eat it, not now.",
+  "prepare.do.leave whole": "leave whole until you need it.",
+  "prepare.do.break up bunch": "part the bunch.",
+  "prepare.do.remove from sealed bag": "take out of the sealed bag.",
+  "prepare.why.keep dry and unwashed": "Water on the skin lets mould start.",
+  "prepare.why.twist off leaves": "Leaves keep drawing water out of the root.",
+  "prepare.why.trim stem ends": "A fresh cut lets the stem take up water.",
+  "prepare.why.remove bands and bruised leaves": "Pressed and bruised parts rot first and spread it.",
+  "prepare.why.dry well": "Water left on the surface lets rot start.",
+  "prepare.why.keep husk on": "The husk keeps it from drying out.",
+  "prepare.why.keep in the dark": "Light turns it green and bitter.",
+  "prepare.why.light": "It keeps longer out of the light.",
+  "prepare.why.cure first": "Hard, dry skin heals small cuts and keeps rot out.",
+  "prepare.why.sort out damaged pieces": "One that rots spoils those that touch it.",
+  "prepare.why.wrap crown": "Ripening gas leaves at the crown.",
+  "prepare.why.keep on the vine": "Every place where the stem is torn off is a small wound.",
+  "prepare.why.wash just before use": "Water left on the surface lets rot start.",
+  "prepare.why.leave whole": "Cut sides dry out and rot sooner.",
+  "prepare.why.break up bunch": "Air can reach each stem, and bad ones come out.",
+  "prepare.why.remove from sealed bag": "Trapped damp lets rot start.",
+
+  // Moves
+  "move.day": "{date}. {name}: move from {from} to {to} ({wrap}).",
+  "move.ripe": "When ripe, about {date}. {name}: move from {from} to {to} ({wrap}).",
+  "move.rewrap": "{date}. {name}: stays in {from}, but from now on {wrap}.",
+  "move.none": "Nothing needs to be moved.",
+
+  // Eating
+  "eat.day": "{date}: {list}",
+  "eat.away": "{date}: nobody at home",
+  "eat.nothing": "{date}: nothing planned",
+  "eat.entry": { one: "{name} ({count} portion)", other: "{name} ({count} portions)" },
+  "eat.left": {
+    one: "Still there at the end: {name} ({count} portion).",
+    other: "Still there at the end: {name} ({count} portions).",
+  },
+  "eat.ready": "{name}: ready to eat about {date}.",
+  "eat.notReady": "{name}: will not get ripe where it lies.",
+
+  // Waste
+  "waste.both":
+    "Expected waste with this plan: {plan}. With everything put unsorted in the refrigerator: {unsorted}.",
+  "waste.none":
+    "Next to nothing should go to waste with this plan. With everything put unsorted in the refrigerator: {unsorted}.",
+  "waste.equal":
+    "This plan and putting everything unsorted in the refrigerator should waste about the same: {plan}. It is eaten soon enough either way.",
+  "waste.neither":
+    "Next to nothing should go to waste, with this plan or with everything unsorted in the refrigerator: it is eaten soon enough.",
+  "waste.worse":
+    "Expected waste with this plan: {plan}. With everything put unsorted in the refrigerator it would be less: {unsorted}. The plan gives that up for better eating.",
+  "waste.worseAll":
+    "Expected waste with this plan: {plan}. Everything unsorted in the refrigerator would do better here: {unsorted}.",
+  "waste.note": "These are averages worked out from the model, for edible weight. A single week may differ.",
+} as const satisfies Messages;

@@ -1,0 +1,25 @@
+import type { Messages } from "../message.js";
+
+/** Cautions. Their figures are the safety limits of the catalogue; a test compares them. */
+export const safetyWords = {
+  // Cautions. Their figures are the safety limits of the catalogue; a test compares them.
+  "caution.no-refrigerator-for-cut-produce":
+    "There is no refrigerator for what is cut. Eat it within two hours (one hour where it is hotter than 32 °C or 90 °F), or throw it away.",
+  "caution.cut-produce":
+    "Cut fruit and vegetables: cover them and put them in the refrigerator within two hours of cutting (one hour where it is hotter than 32 °C or 90 °F).",
+  "caution.cut-ready-to-eat":
+    "Cut melon, cut tomato and cut leaves: keep them at 5 °C (41 °F) or colder. Eat them within seven days at most, counting the day they were cut, even if they still look good.",
+  "caution.refrigerator-too-warm": "The refrigerator is warmer than 40 °F (4.4 °C). Turn it colder.",
+  "caution.green-potatoes":
+    "Potatoes: cut away green parts and sprouts; throw the potato out if it is green through or bitter.",
+  "caution.mould-soft":
+    "Soft fruit and vegetables with mould: throw the piece away, however small the spot, and look over those next to it.",
+  "caution.mould-firm":
+    "Firm fruit and vegetables with a small spot of mould: cut away at least 2.5 cm (1 inch) around and below it, and keep the knife out of the mould.",
+  "caution.garlic-in-oil":
+    "Home-made garlic in oil: refrigerate it at once, use it within four days, and never leave it at room temperature.",
+  "caution.washed-greens": "Ready-washed leaves: keep cold all the time and use by the date on the bag.",
+  "caution.overflow": "{place} would be over-full by about {litres}. Eat or give away some first.",
+  "caution.unnamed": "Take care: {name}.",
+  "caution.local": "Check with your local food-safety authority. When in doubt, throw it out.",
+} as const satisfies Messages;
