@@ -50,3 +50,21 @@ describe("water loss at 5 °C and 80 % relative humidity against the classes of 
     }
   });
 });
+
+test("tomatoes at 10 °C and 90 % lose 1.41 % in 15 days (AIMS Agriculture and Food 2020, 5(2):272, stored at once after harvest; read)", () => {
+  const { transpiration } = produceFromCommodity(commodityOf(catalogue(), "tomato"));
+  const [recorded] = record("water-loss-tomato", [
+    {
+      room: "water loss",
+      what: "water loss of tomato at 10 °C and 90 % in 15 days",
+      model: 15 * percentPerDay(transpiration, (surfaceWaterActivity - 0.9) * saturationPressure(10)),
+      published: 1.41,
+      unit: "%",
+      source: "AIMS Agriculture and Food 2020, 5(2):272 (abstract): immediate storage",
+      fromMemory: false,
+      use: "check",
+      tolerance: 1.5,
+    },
+  ]);
+  expect(recorded!.within, String(recorded!.ratio)).toBe(true);
+});
