@@ -22,7 +22,7 @@ import type { LotForm } from "./lotState.js";
 import type { Produce } from "./produce.js";
 
 /** Temperature [°C] for which lives of cut produce are given in the catalogue. */
-const cutLifeTemperature = 5;
+export const cutLifeTemperature = 5;
 
 /** A named ethylene injury at one temperature: rate [1/d] for each tenfold above its onset, and the onset's logarithm. */
 export interface InjuryAtTemperature {

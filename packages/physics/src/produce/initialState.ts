@@ -1,13 +1,19 @@
 import { decayRipenessFactor } from "../decay/decayRate.js";
+import { cutSafetyRate } from "../safety/cutSafetyRate.js";
 import { within } from "../within.js";
+import { cutLifeTemperature } from "./atTemperature.js";
 import { at as index, type LotForm, type LotState, stateNames } from "./lotState.js";
 import type { Produce } from "./produce.js";
+
+/** Share of the safe time that cut produce used up while it spent a share of its cut life at 5 °C [1]. */
+const safetySpent = (produce: Produce, share: number): number =>
+  share * produce.cutLifeDaysAt5 * cutSafetyRate(cutLifeTemperature, produce.timeTemperatureControl);
 
 /**
  * State of a lot on arrival.
  *
- * The share of its storage life already spent is its senescence dose, and brings the decay dose that the same share of that life at recommended
- * conditions would have brought; cut produce was cut just now and brings no decay. Ripeness is held to 0…2, the share to 0…1.
+ * The share of its life already spent (its cut life, once cut) is its senescence dose, and brings the decay dose and the share of safe time that the same share of
+ * that life at recommended conditions would have brought. Ripeness is held to 0…2, the share to 0…1.
  */
 export function initialState(produce: Produce, form: LotForm, ripeness: number, spent: number): LotState {
   const state = new Float64Array(stateNames.length);
@@ -15,6 +21,7 @@ export function initialState(produce: Produce, form: LotForm, ripeness: number, 
   state[index.ripeness] = within(ripeness, 0, 2);
   state[index.senescence] = share;
   const ripenessFactor = decayRipenessFactor(produce.ripening ? state[index.ripeness]! : 1);
-  state[index.decay] = form.cut ? 0 : share * produce.decayFactor * ripenessFactor;
+  state[index.decay] = share * produce.decayFactor * ripenessFactor;
+  state[index.safety] = form.cut ? within(safetySpent(produce, share), 0, 1) : 0;
   return state;
 }
