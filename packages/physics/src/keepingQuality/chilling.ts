@@ -44,10 +44,18 @@ export function chillingRate({ deficits, rates }: ChillingCurve, deficit: number
   return Math.max(0, rate);
 }
 
+/** Ripeness from which a fruit begins to bear colder air. Inferred: it has to be past turning (0.5), well on its way to ripe (1). */
+const ripenessBearingCold = 0.75;
+
 /**
- * Lowest safe temperature [°C] at a ripeness (0 unripe … 1 ripe and beyond): moves evenly from the unripe to the ripe value.
+ * How far the lowest safe temperature has moved from the unripe to the ripe value, 0…1, at a ripeness (0 unripe … 2 over-ripe).
  *
- * Source: ripe tomatoes and avocados bear colder air than unripe ones (Handbook 66, chapters on both); the even move is inferred.
+ * Source: ripe tomatoes and avocados bear colder air than unripe ones (Handbook 66, chapters on both). That it moves late is inferred: half-ripe
+ * fruit is stored at the unripe fruit's temperature (bananas with green tips at 13 °C), and the error is on the safe side.
  */
+export const ripeThresholdShare = (ripeness: number): number =>
+  within((ripeness - ripenessBearingCold) / (1 - ripenessBearingCold), 0, 1);
+
+/** Lowest safe temperature [°C] at a ripeness, from the unripe and the ripe value. See `ripeThresholdShare`. */
 export const chillingThreshold = (unripe: number, ripe: number, ripeness: number): number =>
-  unripe + (ripe - unripe) * within(ripeness, 0, 1);
+  unripe + (ripe - unripe) * ripeThresholdShare(ripeness);

@@ -1,9 +1,8 @@
 import { decayDampFactor, decayRipenessFactor, decayWetnessFactor } from "../decay/decayRate.js";
 import { actionFactor } from "../ethylene/actionFactor.js";
 import { heldEthylene, referenceEthylene } from "../ethylene/concentration.js";
-import { chillingRate } from "../keepingQuality/chilling.js";
+import { chillingRate, ripeThresholdShare } from "../keepingQuality/chilling.js";
 import { transpirationRate } from "../waterLoss/transpirationRate.js";
-import { within } from "../within.js";
 import type { ProduceAtTemperature } from "./atTemperature.js";
 import { type Conditions, at as index, type LotState } from "./lotState.js";
 
@@ -25,7 +24,7 @@ const {
 } = index;
 
 function chillingRateNow(lot: ProduceAtTemperature, ripe: number): number {
-  const deficit = lot.chillingDeficit + lot.chillingDeficitChange * within(ripe, 0, 1);
+  const deficit = lot.chillingDeficit + lot.chillingDeficitChange * ripeThresholdShare(ripe);
   return (deficit > 0 ? chillingRate(lot.chillingCurve, deficit) : 0) + lot.freezingRate;
 }
 

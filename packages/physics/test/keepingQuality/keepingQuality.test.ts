@@ -46,9 +46,9 @@ describe("chilling", () => {
   test("refuses a point that is not below the threshold", () => {
     expect(() => chillingCurve(7, { temperatures: [8], values: [3] })).toThrow(/8 °C/);
   });
-  test("the threshold moves from unripe to ripe and stays", () => {
-    expect([-1, 0, 0.5, 1, 2].map((ripeness) => chillingThreshold(13, 9, ripeness))).toEqual([
-      13, 13, 11, 9, 9,
+  test("the threshold stays while unripe, moves as it turns ripe, and stays", () => {
+    expect([-1, 0.5, 0.75, 0.875, 1, 2].map((ripeness) => chillingThreshold(13, 9, ripeness))).toEqual([
+      13, 13, 13, 11, 9, 9,
     ]);
   });
 });
