@@ -16,7 +16,11 @@ function isEmpty(given: unknown): boolean {
 /** Checks what may be a haul: shape, amounts, ids, and that the catalogue knows every kind. Never throws. */
 export function checkHaul(given: unknown, catalogue: Catalogue): HaulCheck {
   if (isEmpty(given)) {
-    const empty = { thing: "haul", value: "it is empty", remedy: "Add at least one kind of produce with its amount." };
+    const empty = {
+      thing: "haul",
+      value: "it is empty",
+      remedy: "Add at least one kind of produce with its amount.",
+    };
     return { ok: false, problems: [empty] };
   }
   const parsed = haulSchema.safeParse(given);
@@ -25,7 +29,8 @@ export function checkHaul(given: unknown, catalogue: Catalogue): HaulCheck {
   const problems = parsed.data.lots.flatMap((lot): Finding[] => {
     const thing = `lot ${shownValue(lot.id)}`;
     const findings: Finding[] = [];
-    if (seen.has(lot.id)) findings.push({ thing, value: "this id is used more than once", remedy: "Give each lot its own id." });
+    if (seen.has(lot.id))
+      findings.push({ thing, value: "this id is used more than once", remedy: "Give each lot its own id." });
     seen.add(lot.id);
     if (!catalogue.commodities.has(lot.commodity)) {
       findings.push({

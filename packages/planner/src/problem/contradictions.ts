@@ -29,7 +29,11 @@ function whereItStands(place: Place, refrigerators: ReadonlyMap<string, Refriger
   const belongsInside = refrigeratorKinds.includes(place.kind);
   if (belongsInside && place.refrigerator === undefined) {
     return [
-      { thing: named(place), value: `a ${place.kind} without a refrigerator`, remedy: 'Name its refrigerator: "refrigerator": "…".' },
+      {
+        thing: named(place),
+        value: `a ${place.kind} without a refrigerator`,
+        remedy: 'Name its refrigerator: "refrigerator": "…".',
+      },
     ];
   }
   if (!belongsInside && place.refrigerator !== undefined) {
@@ -68,7 +72,11 @@ function vents(place: Place): Finding[] {
   if (!three) return [];
   if (place.vent === undefined) {
     return [
-      { thing: named(place), value: "three air exchanges but no vent", remedy: 'Write "vent": "choose", or one of open, half, closed.' },
+      {
+        thing: named(place),
+        value: "three air exchanges but no vent",
+        remedy: 'Write "vent": "choose", or one of open, half, closed.',
+      },
     ];
   }
   if (rates.open < rates.half || rates.half < rates.closed) {
@@ -117,7 +125,11 @@ function refrigeratorTemperatures(refrigerator: Refrigerator, kitchen: Kitchen):
     });
   }
   if (temperature < coldestPlace) {
-    findings.push({ thing, value: `${temperature} °C`, remedy: "That is a freezer; only fresh produce is planned for." });
+    findings.push({
+      thing,
+      value: `${temperature} °C`,
+      remedy: "That is a freezer; only fresh produce is planned for.",
+    });
   }
   if (coil.temperature >= temperature) {
     findings.push({
@@ -133,8 +145,14 @@ function refrigeratorTemperatures(refrigerator: Refrigerator, kitchen: Kitchen):
 export function contradictions(kitchen: Kitchen): Finding[] {
   const refrigerators = new Map(kitchen.refrigerators.map((one) => [one.id, one]));
   return [
-    ...repeatedIds(kitchen.places.map((place) => place.id), "place"),
-    ...repeatedIds(kitchen.refrigerators.map((one) => one.id), "refrigerator"),
+    ...repeatedIds(
+      kitchen.places.map((place) => place.id),
+      "place",
+    ),
+    ...repeatedIds(
+      kitchen.refrigerators.map((one) => one.id),
+      "refrigerator",
+    ),
     ...kitchen.refrigerators.flatMap((one) => refrigeratorTemperatures(one, kitchen)),
     ...kitchen.places.flatMap((place) => [
       ...whereItStands(place, refrigerators),

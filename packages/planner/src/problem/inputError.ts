@@ -8,8 +8,7 @@ export interface Finding {
   readonly remedy: string;
 }
 
-export const sentence = (finding: Finding): string =>
-  `${finding.thing}: ${finding.value}. ${finding.remedy}`;
+export const sentence = (finding: Finding): string => `${finding.thing}: ${finding.value}. ${finding.remedy}`;
 
 /** Input that no plan can be made from. The message holds every finding, one a line; `findings` holds them as data. */
 export class InputError extends Error {

@@ -23,7 +23,13 @@ export function kitchenWarnings(kitchen: Kitchen): Finding[] {
   const places = kitchen.places.flatMap((place) => {
     const thing = `place ${shownValue(place.id)}`;
     if (place.temperature < 0) {
-      return [{ thing, value: `${place.temperature} °C`, remedy: "Some produce freezes there; check the thermometer." }];
+      return [
+        {
+          thing,
+          value: `${place.temperature} °C`,
+          remedy: "Some produce freezes there; check the thermometer.",
+        },
+      ];
     }
     if (place.kind === "counter" && Math.abs(place.temperature - kitchen.room.temperature) > counterOffset) {
       return [

@@ -38,7 +38,9 @@ export interface Choice {
 /** A text that is equal for equal programmes. */
 export const programmeKey = (programme: Programme): string =>
   `${programme.leavesOff ? "off " : ""}${programme.dried ? "dry " : ""}${programme.stays
-    .map((stay) => `${stay.place}/${stay.wrap}/${typeof stay.until === "object" ? stay.until.day : stay.until}`)
+    .map(
+      (stay) => `${stay.place}/${stay.wrap}/${typeof stay.until === "object" ? stay.until.day : stay.until}`,
+    )
     .join(" > ")}`;
 
 /** A text that is equal for equal choices. */

@@ -1,6 +1,6 @@
 import type { LotOutcome } from "@keepwright/physics";
-import type { Part } from "../problem/programme.js";
 import type { Problem } from "../problem/problem.js";
+import type { Part } from "../problem/programme.js";
 
 /** Room a part takes in one of its stays [L], wrap included, with all its portions there. */
 export function litresInStay(problem: Problem, part: Part, stay: number): number {

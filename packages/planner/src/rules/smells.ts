@@ -1,8 +1,8 @@
 import type { LotOutcome } from "@keepwright/physics";
+import type { Problem } from "../problem/problem.js";
+import type { Part } from "../problem/programme.js";
 import { isAirtight } from "./airtight.js";
 import { stayOnDay } from "./capacity.js";
-import type { Part } from "../problem/programme.js";
-import type { Problem } from "../problem/problem.js";
 import { weights } from "./weights.js";
 
 /** A part taking up another's smell: both by their place in the list of parts. */
@@ -40,7 +40,9 @@ export function takenSmells(
     });
   return problem.catalogue.odours.flatMap(({ giver, taker }) =>
     (kinds.get(giver) ?? []).flatMap((from) =>
-      (kinds.get(taker) ?? []).filter((to) => to !== from && meet(from, to)).map((to) => ({ giver: from, taker: to })),
+      (kinds.get(taker) ?? [])
+        .filter((to) => to !== from && meet(from, to))
+        .map((to) => ({ giver: from, taker: to })),
     ),
   );
 }

@@ -27,7 +27,13 @@ export const emptyNetwork = (nodes: number): FlowNetwork => ({
 });
 
 /** Adds an arc and returns its number; the flow on it is the capacity of its reverse, arc + 1. */
-export function addArc(network: FlowNetwork, tail: number, head: number, capacity: number, cost: number): number {
+export function addArc(
+  network: FlowNetwork,
+  tail: number,
+  head: number,
+  capacity: number,
+  cost: number,
+): number {
   const arc = network.heads.length;
   network.heads.push(head, tail);
   network.capacities.push(capacity, 0);
@@ -57,7 +63,11 @@ function nearestOpen({ distances, done }: Tree): number {
   return nearest;
 }
 
-function relax({ leaving, capacities, costs, heads, potentials }: FlowNetwork, tree: Tree, node: number): void {
+function relax(
+  { leaving, capacities, costs, heads, potentials }: FlowNetwork,
+  tree: Tree,
+  node: number,
+): void {
   const base = tree.distances[node]! + potentials[node]!;
   for (const arc of leaving[node]!) {
     if (capacities[arc]! <= 0) continue;

@@ -16,7 +16,7 @@ export interface PartCosts {
   readonly qualityLeft: number;
   /** Share of the best life to be had in this kitchen that is lost where it lies, 0…1. */
   readonly lifeLost: number;
-  /** Cost of one portion [g] on each planned day (Infinity before it is ripe), and left over. */
+  /** Cost of one portion [g] on each planned day (Infinity before it is ripe and on days away), and left over. */
   readonly costs: Float64Array;
   readonly costLeft: number;
 }
@@ -77,7 +77,7 @@ export function partCosts(
     chancePast.push(chance);
     quality.push(good);
     costs[day] =
-      day < readyDay
+      day < readyDay || household.daysAway.includes(day)
         ? Number.POSITIVE_INFINITY
         : lot.gramsPerPortion * (gramCost(chance, good) + weights.lifeLostEaten * lifeLost + tie * day);
   }

@@ -40,7 +40,12 @@ interface EatingTerms {
 }
 
 /** Waste, quality and life lost of one part, given when it is eaten [g]. */
-export function eatingTerms(costs: PartCosts, eaten: readonly number[], left: number, gramsPerPortion: number): EatingTerms {
+export function eatingTerms(
+  costs: PartCosts,
+  eaten: readonly number[],
+  left: number,
+  gramsPerPortion: number,
+): EatingTerms {
   let waste = left * costs.chancePastLeft;
   let qualityLost = left * (1 - costs.chancePastLeft) * (1 - costs.qualityLeft);
   let portions = 0;
@@ -91,7 +96,14 @@ function objectiveOf(
   });
   const effort = choiceEffort(choice.parts);
   const overflow = over.reduce((sum, litres) => sum + litres, 0) * weights.overflowLitre;
-  return { waste, qualityLost, lifeLost, effort, overflow, total: waste + qualityLost + lifeLost + effort + overflow };
+  return {
+    waste,
+    qualityLost,
+    lifeLost,
+    effort,
+    overflow,
+    total: waste + qualityLost + lifeLost + effort + overflow,
+  };
 }
 
 /** Judges a choice in full: the whole kitchen simulated together, exact eating days, room, smells, the objective. Without memory. */

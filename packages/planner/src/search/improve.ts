@@ -59,7 +59,9 @@ const turnVents = (search: Search): boolean =>
  */
 export function descend(search: Search, thorough: boolean): void {
   const quick = [improveParts, turnVents, exchange, joinParts];
-  const kinds = thorough ? [improveParts, turnVents, improveSettled, exchange, splitParts, joinParts, improvePairs] : quick;
+  const kinds = thorough
+    ? [improveParts, turnVents, improveSettled, exchange, splitParts, joinParts, improvePairs]
+    : quick;
   let kind = 0;
   while (kind < kinds.length) kind = kinds[kind]!(search) ? 0 : kind + 1;
 }

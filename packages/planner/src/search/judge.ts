@@ -1,4 +1,4 @@
-import { judgeChange, type JudgedLot, type LotChange } from "@keepwright/physics";
+import { type JudgedLot, judgeChange, type LotChange } from "@keepwright/physics";
 import type { Part } from "../problem/programme.js";
 import { simulatedPart } from "../problem/simulationOf.js";
 import { programmeEffort } from "../rules/effort.js";
@@ -39,18 +39,28 @@ export class Judge {
   }
 
   estimate(current: Evaluation, changes: readonly PartChange[]): EstimatedChange {
+    const { cost, overflow } = this.consider(current, changes);
+    return { cost, overflow };
+  }
+
+  /** The estimate, with what becomes of every part the change touches. */
+  consider(current: Evaluation, changes: readonly PartChange[]): EstimatedChange & { judged: JudgedLot[] } {
     const { problem } = this.#prepared;
     const parts = changedParts(current, changes);
-    const judged = judgeChange(current.trajectory, changes.map(({ part, to }): LotChange => {
-      const lot = to && simulatedPart(problem, problem.lots[to.lot]!, to.portions, to.programme);
-      return { lot: part, to: lot };
-    }), { daily: true });
+    const judged = judgeChange(
+      current.trajectory,
+      changes.map(({ part, to }): LotChange => {
+        const lot = to && simulatedPart(problem, problem.lots[to.lot]!, to.portions, to.programme);
+        return { lot: part, to: lot };
+      }),
+      { daily: true },
+    );
     const cost =
       this.#eatingChange(current, changes, parts, judged) +
       effortChange(current, changes) +
       this.#smellChange(current, parts, judged);
     const over = litresOver(this.#prepared, current, changes, judged);
-    return { cost, overflow: (over - sum(current.over)) * weights.overflowLitre };
+    return { judged, cost, overflow: (over - sum(current.over)) * weights.overflowLitre };
   }
 
   /** Cost of a part by itself, at the table's present prices. */
@@ -65,7 +75,9 @@ export class Judge {
   priceNow(current: Evaluation, index: number): number {
     let known = this.#priced.get(current);
     if (!known) {
-      known = Float64Array.from(current.choice.parts, (part, at) => this.price(current, part, current.costs[at]!));
+      known = Float64Array.from(current.choice.parts, (part, at) =>
+        this.price(current, part, current.costs[at]!),
+      );
       this.#priced.set(current, known);
     }
     return known[index]!;
@@ -89,14 +101,22 @@ export class Judge {
     return change;
   }
 
-  #smellChange(current: Evaluation, parts: readonly (Part | undefined)[], judged: readonly JudgedLot[]): number {
+  #smellChange(
+    current: Evaluation,
+    parts: readonly (Part | undefined)[],
+    judged: readonly JudgedLot[],
+  ): number {
     const { problem, smelling } = this.#prepared;
     if (smelling.size === 0) return 0;
     const outcomes = [...current.outcomes];
     for (const { lot, outcome } of judged) outcomes[lot] = outcome;
     const present = parts.flatMap((part, index) => (part ? [{ part, outcome: outcomes[index]! }] : []));
     const after = present.map(({ part }) => part);
-    const smells = takenSmells(problem, after, present.map(({ outcome }) => outcome));
+    const smells = takenSmells(
+      problem,
+      after,
+      present.map(({ outcome }) => outcome),
+    );
     return smellCost(problem, after, smells) - smellCost(problem, current.choice.parts, current.smells);
   }
 }

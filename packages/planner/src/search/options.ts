@@ -107,11 +107,15 @@ function pairs(solos: Solos, lot: BoundLot, preparation: Preparation): Tried[] {
     stays.map((stay) => tryOut(solos, ripe, { ...preparation, stays: [stay] }, own)),
     firstPlace,
   ).map((tried) => [...tried].sort((a, b) => a.costs[0]! - b.costs[0]!)[0]!.option.programme.stays[0]!);
-  const tried = bySingle.flatMap(ripeningStays).flatMap((first) =>
-    lastStays
-      .filter((last) => last.place !== first.place)
-      .map((last) => tryOut(solos, lot, { ...preparation, stays: untilRipe(first.place, first.wrap, last) }, own)),
-  );
+  const tried = bySingle
+    .flatMap(ripeningStays)
+    .flatMap((first) =>
+      lastStays
+        .filter((last) => last.place !== first.place)
+        .map((last) =>
+          tryOut(solos, lot, { ...preparation, stays: untilRipe(first.place, first.wrap, last) }, own),
+        ),
+    );
   const best = (group: Tried[]): Tried => [...group].sort((a, b) => a.costs[0]! - b.costs[0]!)[0]!;
   const firstStay = (one: Tried): string => `${firstPlace(one)} ${one.option.programme.stays[0]!.wrap}`;
   return [...new Set([...groupBy(tried, firstStay).map(best), ...groupBy(tried, lastPlace).map(best)])];
@@ -120,7 +124,8 @@ function pairs(solos: Solos, lot: BoundLot, preparation: Preparation): Tried[] {
 /** Keeps every way of preparing for the best place only, the best way for all places. */
 function overPreparations(byWay: readonly Tried[][]): Tried[] {
   if (byWay.length <= 1) return byWay.flat();
-  const cheapest = (tried: readonly Tried[]): Tried => [...tried].sort((a, b) => a.costs[0]! - b.costs[0]!)[0]!;
+  const cheapest = (tried: readonly Tried[]): Tried =>
+    [...tried].sort((a, b) => a.costs[0]! - b.costs[0]!)[0]!;
   const ordered = [...byWay].sort((a, b) => cheapest(a).costs[0]! - cheapest(b).costs[0]!);
   return [...ordered[0]!, ...ordered.slice(1).map(cheapest)];
 }

@@ -15,7 +15,11 @@ function plannedVents({ problem }: Prepared, { choice }: Evaluation): Plan["vent
   });
 }
 
-const plannedPlaces = ({ problem }: Prepared, evaluation: Evaluation, air: SimulationOutcome): Plan["places"] =>
+const plannedPlaces = (
+  { problem }: Prepared,
+  evaluation: Evaluation,
+  air: SimulationOutcome,
+): Plan["places"] =>
   problem.places.map(({ place, index }) => ({
     place: place.id,
     name: place.name,

@@ -1,8 +1,8 @@
 import { lifeRange, type SimulationOutcome } from "@keepwright/physics";
 import { addDays } from "@keepwright/quantities";
 import type { PlannedLot } from "../problem/plan.js";
-import type { Part } from "../problem/programme.js";
 import type { Problem } from "../problem/problem.js";
+import type { Part } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
 import { type Evaluation, eatingTerms } from "./evaluate.js";
 import { placeAir } from "./placeAir.js";
@@ -35,7 +35,9 @@ function plannedStays(problem: Problem, part: Part, starts: readonly number[]): 
       ...(to !== undefined && { to: addDays(problem.from, to) }),
       fromDay: starts[index]!,
       ...(to !== undefined && { toDay: to }),
-      ...(stay.until !== "never" && { moveWhen: stay.until === "ripe" ? ("ripe" as const) : ("day" as const) }),
+      ...(stay.until !== "never" && {
+        moveWhen: stay.until === "ripe" ? ("ripe" as const) : ("day" as const),
+      }),
     };
   });
 }
@@ -116,7 +118,11 @@ export const longestNamed = 3650;
 const finite = (days: number): number => Math.min(days, longestNamed);
 
 /** Every part of the plan, as the plan's readers see it. */
-export function plannedLots(prepared: Prepared, evaluation: Evaluation, air: SimulationOutcome): PlannedLot[] {
+export function plannedLots(
+  prepared: Prepared,
+  evaluation: Evaluation,
+  air: SimulationOutcome,
+): PlannedLot[] {
   const ids = partIds(prepared.problem, evaluation.choice.parts);
   return ids.map((id, index) => plannedLot(prepared, evaluation, air, index, id));
 }

@@ -13,7 +13,7 @@ export interface RankedOption extends EstimatedChange {
 }
 
 /** The part with another programme. */
-const partWith = (current: Evaluation, index: number, option: Option): Part => ({
+export const partWith = (current: Evaluation, index: number, option: Option): Part => ({
   ...current.choice.parts[index]!,
   programme: option.programme,
 });
@@ -22,7 +22,7 @@ const partWith = (current: Evaluation, index: number, option: Option): Part => (
  * The least an option could cost: the part as if alone in the kitchen, its air dry or damp as suits it best. Neighbours
  * only add ethylene.
  */
-function hopefulCost({ prepared, judge }: Search, current: Evaluation, part: Part): number {
+export function hopefulCost({ prepared, judge }: Search, current: Evaluation, part: Part): number {
   const lot = prepared.problem.lots[part.lot]!;
   const place = part.programme.stays.at(-1)!.place;
   const costs = prepared.solos
@@ -38,8 +38,15 @@ function costWithHarm({ judge }: Search, current: Evaluation, index: number): nu
   return -gone.cost - weights.split;
 }
 
-/** Hope is judged without neighbours and at a longer step: an option may be a little better than hoped. */
-const allowance = 2;
+/** Hope is judged without neighbours and at a longer step: an option may be better than hoped by this share of its grams. */
+const allowance = 0.003;
+
+/** The part's cost now with the harm it does, and a little more: an option hoped to cost less is worth a look. */
+export const costToBeat = (search: Search, current: Evaluation, index: number): number => {
+  const part = current.choice.parts[index]!;
+  const { gramsPerPortion } = search.prepared.problem.lots[part.lot]!;
+  return costWithHarm(search, current, index) + allowance * part.portions * gramsPerPortion;
+};
 
 /** Options looked at in earnest: the most hopeful for every last place, and the most hopeful of all. Small hauls: all. */
 const mostHopeful = 3;
@@ -68,7 +75,7 @@ export function rankedOptions(search: Search, index: number): RankedOption[] {
   const { current, prepared, judge } = search;
   const part = current.choice.parts[index]!;
   const own = programmeKey(part.programme);
-  const now = costWithHarm(search, current, index) + allowance;
+  const now = costToBeat(search, current, index);
   const hopeful = prepared
     .options(part.lot)
     .filter((option) => option.key !== own)
@@ -90,7 +97,12 @@ export const byChange = (a: RankedOption, b: RankedOption): number =>
   a.cost + a.overflow - b.cost - b.overflow || (a.option.key < b.option.key ? -1 : 1);
 
 /** A few options of a part away from some places, cheapest by hope, judged: for one that is to make room. */
-export function waysOut(search: Search, index: number, places: ReadonlySet<number>, most: number): RankedOption[] {
+export function waysOut(
+  search: Search,
+  index: number,
+  places: ReadonlySet<number>,
+  most: number,
+): RankedOption[] {
   const { current, prepared, judge } = search;
   const { lot } = current.choice.parts[index]!;
   return prepared

@@ -1,9 +1,9 @@
 import { type AirBox, type LotOutcome, type RoomAir, simulate } from "@keepwright/physics";
-import { untouchedVent } from "../problem/bindKitchen.js";
 import type { BoundLot } from "../problem/bindHaul.js";
+import { untouchedVent } from "../problem/bindKitchen.js";
 import type { VentSetting } from "../problem/kitchen.js";
 import type { Problem } from "../problem/problem.js";
-import { type Programme, programmeKey } from "../problem/programme.js";
+import type { Programme } from "../problem/programme.js";
 import { roomAir, simulatedPart } from "../problem/simulationOf.js";
 
 /** A kitchen with nothing else in it, in one state of its vents and its air. */

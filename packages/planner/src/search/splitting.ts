@@ -68,7 +68,8 @@ export function joinParts(search: Search): boolean {
   const { choice } = search.current;
   return choice.parts.some((part, first) =>
     choice.parts.some(
-      (other, second) => second !== first && other.lot === part.lot && search.attempt(withJoin(choice, first, second)),
+      (other, second) =>
+        second !== first && other.lot === part.lot && search.attempt(withJoin(choice, first, second)),
     ),
   );
 }

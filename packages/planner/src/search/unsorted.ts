@@ -1,6 +1,6 @@
 import { type BoundPlace, untouchedVent } from "../problem/bindKitchen.js";
-import type { Choice, Part, Programme } from "../problem/programme.js";
 import type { Problem } from "../problem/problem.js";
+import type { Choice, Part, Programme } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
 import { allowedPlaces } from "../rules/cutInRefrigerator.js";
 

@@ -14,10 +14,13 @@ const part = (days: number) =>
   fc.record({
     group: fc.integer({ min: 0, max: 3 }),
     portions: fc.integer({ min: 1, max: 9 }),
-    costs: fc.array(fc.oneof({ weight: 5, arbitrary: fc.integer({ min: 0, max: 90 }) }, fc.constant(Infinity)), {
-      minLength: days,
-      maxLength: days,
-    }),
+    costs: fc.array(
+      fc.oneof({ weight: 5, arbitrary: fc.integer({ min: 0, max: 90 }) }, fc.constant(Infinity)),
+      {
+        minLength: days,
+        maxLength: days,
+      },
+    ),
     costLeft: fc.integer({ min: 0, max: 120 }),
   });
 
@@ -128,7 +131,10 @@ describe("eating days", () => {
           });
         });
         places.forEach((room, day) => {
-          const atTable = parts.reduce((sum, one, index) => sum + (one.takesPlace ? eaten[index]![day]! : 0), 0);
+          const atTable = parts.reduce(
+            (sum, one, index) => sum + (one.takesPlace ? eaten[index]![day]! : 0),
+            0,
+          );
           expect(atTable).toBeLessThanOrEqual(room);
         });
         for (const one of parts) {
@@ -170,7 +176,13 @@ describe("eating days", () => {
         const priced = parts.reduce(
           (sum, one) =>
             sum +
-            pricedCost(one.portions, one.costs, one.costLeft, one.takesPlace ? dayPrices : free, one.dailyLimit),
+            pricedCost(
+              one.portions,
+              one.costs,
+              one.costLeft,
+              one.takesPlace ? dayPrices : free,
+              one.dailyLimit,
+            ),
           0,
         );
         const table = places.reduce((sum, room, day) => sum + room * dayPrices[day]!, 0);
