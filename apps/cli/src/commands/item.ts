@@ -1,6 +1,7 @@
 import { catalogue, findKind, findKinds } from "@keepwright/catalogue";
 import {
   answerItem,
+  type HandoutContext,
   handoutContext,
   itemText,
   itemView,
@@ -76,10 +77,12 @@ export function itemCommand(program: Command, door: Door): void {
 const mostOffered = 6;
 
 /** The one kind meant. Throws UserError with the kinds it may be when it is not sure. */
-function kindMeant(name: string, units: UnitSystem): string {
+function kindMeant(door: Door, context: HandoutContext, name: string): string {
   const sure = findKind(catalogue(), name);
-  if (sure) return sure.id;
-  const context = handoutContext(catalogue(), { units });
+  if (sure) {
+    if (sure.by === "spelling") door.err(`${quoted(name)} is taken for ${quoted(sure.name)}.\n`);
+    return sure.id;
+  }
   const candidates = findKinds(catalogue(), name, mostOffered).map(({ id }) => id);
   const names = context.speaker.choices(candidates.map((id) => kindName(context, id, "one")));
   const thing = `name ${quoted(name)}`;
@@ -91,7 +94,8 @@ function kindMeant(name: string, units: UnitSystem): string {
 }
 
 function runItem(door: Door, name: string, options: ItemOptions): void {
-  const id = kindMeant(name, options.units);
+  const context = handoutContext(catalogue(), { units: options.units });
+  const id = kindMeant(door, context, name);
   const answer = answerItem(catalogue(), id, kitchenFor(door, options.kitchen), {
     temperature: options.at,
     relativeHumidity: options.rh,
@@ -102,6 +106,5 @@ function runItem(door: Door, name: string, options: ItemOptions): void {
     door.out(jsonText(answer));
     return;
   }
-  const context = handoutContext(catalogue(), { units: options.units });
   door.out(itemText(context, itemView(context, answer)));
 }

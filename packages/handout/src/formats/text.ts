@@ -4,6 +4,7 @@ import type { KitchenView } from "../view/kitchenView.js";
 import type { PlaceView } from "../view/places.js";
 import type { PlanView } from "../view/planView.js";
 import type { ReadingView } from "../view/readingView.js";
+import type { MessageKey, Speaker } from "../words/speaker.js";
 
 /** Widest line of plain text: fits an ordinary terminal and a printed page. */
 const width = 88;
@@ -27,15 +28,14 @@ export function wrapped(text: string, indent = ""): string[] {
 
 const item = (text: string, indent = "  "): string[] => wrapped(`- ${text}`, indent);
 
+type Heading = Extract<MessageKey, `heading.${string}`>;
+
 /** A heading with its lines below, or nothing where there are none. */
-const section = (heading: string, lines: readonly string[]): string[] =>
-  lines.length === 0 ? [] : [heading.toLocaleUpperCase(), ...lines, blankLine];
+const section = ({ say, tag }: Speaker, heading: Heading, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : [say(heading).toLocaleUpperCase(tag), ...lines, blankLine];
 
 function placeLines(place: PlaceView): string[] {
-  const head = wrapped(
-    [`${place.name}: ${place.air}; ${place.room}.`, place.setting].filter(Boolean).join(" "),
-    "  ",
-  );
+  const head = wrapped(place.line, "  ");
   const rows = [...place.entries.map(({ line }) => line), ...place.later];
   return [...head, ...rows.flatMap((row) => item(row, "    "))];
 }
@@ -63,11 +63,13 @@ export function kitchenText(view: KitchenView): string[] {
 export function readingText({ speaker }: HandoutContext, view: ReadingView): string[] {
   return [
     ...section(
-      speaker.say("heading.understood"),
+      speaker,
+      "heading.understood",
       view.understood.flatMap((line) => item(line)),
     ),
     ...section(
-      speaker.say("heading.questions"),
+      speaker,
+      "heading.questions",
       view.questions.flatMap((line) => item(line)),
     ),
   ];
@@ -83,33 +85,39 @@ export function planText(context: HandoutContext, view: PlanView): string {
     ...view.summary.flatMap((line) => wrapped(line)),
     blankLine,
     ...(view.reading ? readingText(context, view.reading) : []),
-    ...(view.kitchen ? section(speaker.say("heading.kitchen"), kitchenText(view.kitchen)) : []),
+    ...(view.kitchen ? section(speaker, "heading.kitchen", kitchenText(view.kitchen)) : []),
     ...section(
-      speaker.say("heading.prepare"),
+      speaker,
+      "heading.prepare",
       view.preparation.flatMap(({ line }) => item(line)),
     ),
-    ...section(speaker.say("heading.places"), placesLines(context, view.places)),
+    ...section(speaker, "heading.places", placesLines(context, view.places)),
     ...section(
-      speaker.say("heading.moves"),
+      speaker,
+      "heading.moves",
       moves.flatMap((line) => item(line)),
     ),
     ...section(
-      speaker.say("heading.eat"),
+      speaker,
+      "heading.eat",
       eating.flatMap((line) => item(line)),
     ),
     ...section(
-      speaker.say("heading.lives"),
+      speaker,
+      "heading.lives",
       view.lives.flatMap((life) => [
-        ...item(`${life.line}. ${life.checkFromLine}`),
+        ...item(`${life.line} ${life.checkFromLine}`),
         ...life.reasons.flatMap((reason) => wrapped(reason, "      ")),
       ]),
     ),
     ...section(
-      speaker.say("heading.waste"),
+      speaker,
+      "heading.waste",
       [view.waste, speaker.say("waste.note")].flatMap((line) => wrapped(line, "  ")),
     ),
     ...section(
-      speaker.say("heading.cautions"),
+      speaker,
+      "heading.cautions",
       view.cautions.flatMap((line) => item(line)),
     ),
   ];
@@ -123,12 +131,12 @@ export function itemText({ speaker }: HandoutContext, view: ItemView): string {
     view.title,
     ...(view.alsoCalled ? wrapped(view.alsoCalled) : []),
     blankLine,
-    ...section(speaker.say("heading.belongs"), items(view.belongs)),
-    ...section(speaker.say("heading.elsewhere"), items(view.elsewhere)),
-    ...section(speaker.say("heading.lasts"), [...wrapped(view.conditions, "  "), ...items(view.why)]),
-    ...section(speaker.say("heading.prepare"), items(view.preparation)),
-    ...section(speaker.say("heading.sources"), items([...view.figures, ...view.sources])),
-    ...section(speaker.say("heading.cautions"), items([view.caution])),
+    ...section(speaker, "heading.belongs", items(view.belongs)),
+    ...section(speaker, "heading.elsewhere", items(view.elsewhere)),
+    ...section(speaker, "heading.lasts", [...wrapped(view.conditions, "  "), ...items(view.why)]),
+    ...section(speaker, "heading.prepare", items(view.preparation)),
+    ...section(speaker, "heading.sources", items([...view.figures, ...view.sources])),
+    ...section(speaker, "heading.cautions", items([view.caution])),
   ];
   return `${lines.join("\n").trimEnd()}\n`;
 }

@@ -19,7 +19,8 @@ const keepsTops = (lot: PlannedLot): boolean => lot.tops && !lot.preparation.inc
 const bareName = (context: HandoutContext, lot: PlannedLot): string =>
   stateName(context, { ...lot, tops: keepsTops(lot) });
 
-const kindKey = (lot: PlannedLot): string => `${lot.commodity}|${lot.form}|${keepsTops(lot)}`;
+const kindKey = (lot: PlannedLot): string =>
+  `${lot.commodity}|${lot.form === "cut" ? "cut" : keepsTops(lot)}`;
 
 /**
  * Names of every lot of a plan by its id, as within a sentence. Lots of a kind that came at different ripeness are told

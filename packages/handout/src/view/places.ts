@@ -24,6 +24,8 @@ export interface PlaceView {
   readonly setting: string | undefined;
   readonly air: string;
   readonly room: string;
+  /** Name, air, room and setting in a line. */
+  readonly line: string;
   /** Share of the room taken on the fullest day; above 1 it does not fit. */
   readonly taken: number;
   readonly entries: readonly PlaceEntry[];
@@ -58,6 +60,28 @@ function laterLines(
     });
 }
 
+type Place = Plan["places"][number];
+
+/** The place itself: name, setting, air and room, each alone and all in a line. */
+function placeWords({ speaker, units }: HandoutContext, plan: Plan, place: Place) {
+  const vent = plan.vents.find((setting) => setting.place === place.place);
+  const name = plainText(place.name);
+  const air = speaker.say("place.air", {
+    temperature: temperatureWords(speaker, units, place.temperature),
+    humidity: humidityWords(speaker, place.relativeHumidity),
+  });
+  const room = speaker.say("place.room", {
+    taken: roomWords(speaker, units, place.litresTaken),
+    litres: roomWords(speaker, units, place.litres),
+  });
+  const setting = vent && speaker.say(`vent.${vent.setting}`);
+  const line =
+    setting === undefined
+      ? speaker.say("place.line", { name, air, room })
+      : speaker.say("place.lineWithSetting", { name, air, room, setting });
+  return { name, kind: speaker.say(`place.kind.${place.placeKind}`), setting, air, room, line };
+}
+
 /** Every place of the plan with its setting, its air, its room and what lies in it, in the kitchen's own order. */
 export function placeViews(
   context: HandoutContext,
@@ -65,29 +89,14 @@ export function placeViews(
   names: ReadonlyMap<string, string>,
   counted?: CountedLots,
 ): PlaceView[] {
-  const { speaker, units } = context;
   const nameOf = (lot: PlannedLot) => names.get(lot.id) ?? lot.id;
-  return plan.places.map((place) => {
-    const vent = plan.vents.find((setting) => setting.place === place.place);
-    const values = {
-      taken: roomWords(speaker, units, place.litresTaken),
-      litres: roomWords(speaker, units, place.litres),
-    };
-    return {
-      place: place.place,
-      name: plainText(place.name),
-      kind: speaker.say(`place.kind.${place.placeKind}`),
-      setting: vent && speaker.say(`vent.${vent.setting}`),
-      air: speaker.say("place.air", {
-        temperature: temperatureWords(speaker, units, place.temperature),
-        humidity: humidityWords(speaker, place.relativeHumidity),
-      }),
-      room: speaker.say("place.room", values),
-      taken: place.litresTaken / place.litres,
-      entries: plan.lots
-        .filter((lot) => lot.stays[0]?.place === place.place)
-        .map((lot) => entry(context, lot, nameOnArrival(context, plan, lot, nameOf(lot)), counted)),
-      later: plan.lots.flatMap((lot) => laterLines(context, place.place, lot, nameOf(lot), counted)),
-    };
-  });
+  return plan.places.map((place) => ({
+    place: place.place,
+    ...placeWords(context, plan, place),
+    taken: place.litresTaken / place.litres,
+    entries: plan.lots
+      .filter((lot) => lot.stays[0]?.place === place.place)
+      .map((lot) => entry(context, lot, nameOnArrival(context, plan, lot, nameOf(lot)), counted)),
+    later: plan.lots.flatMap((lot) => laterLines(context, place.place, lot, nameOf(lot), counted)),
+  }));
 }

@@ -31,6 +31,8 @@ export const planWords = {
 
   // Places
   "place.air": "{temperature}, air about {humidity} humid",
+  "place.line": "{name}: {air}; {room}.",
+  "place.lineWithSetting": "{name}: {air}; {room}. {setting}",
   "place.room": "{taken} of {litres} taken",
   "place.empty": "Nothing goes in these this time: {places}.",
   "place.kind.refrigerator shelf": "refrigerator shelf",

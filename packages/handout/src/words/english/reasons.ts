@@ -3,7 +3,7 @@ import type { Messages } from "../message.js";
 /** How long a lot lasts, what ends it and why it lies where it does. */
 export const reasonsWords = {
   // Lives and reasons
-  "life.line": "{name}: {span}",
+  "life.line": "{name}: {span}.",
   "life.today": "Eat it the same day.",
   "life.checkFrom": "Check from {date} on.",
   "reason.lasts": "Worked out for {temperature} and air about {humidity} humid.",
