@@ -10,6 +10,7 @@ export * from "./view/itemView.js";
 export * from "./view/kindNames.js";
 export * from "./view/kitchenView.js";
 export * from "./view/lives.js";
+export * from "./view/lotReasonLines.js";
 export * from "./view/moves.js";
 export * from "./view/names.js";
 export * from "./view/places.js";

@@ -106,7 +106,7 @@ export function planText(context: HandoutContext, view: PlanView): string {
       speaker,
       "heading.lives",
       view.lives.flatMap((life) => [
-        ...item(`${life.line} ${life.checkFromLine}`),
+        ...item(`${life.line} ${life.lookByLine}`),
         ...life.reasons.flatMap((reason) => wrapped(reason, "      ")),
       ]),
     ),

@@ -12,8 +12,8 @@ export interface LifeView {
   readonly span: string;
   readonly endedBy: string;
   /** The last day on which nine in ten are still good: check it from then on. */
-  readonly checkFrom: string;
-  readonly checkFromLine: string;
+  readonly lookBy: string;
+  readonly lookByLine: string;
   readonly reasons: readonly string[];
   /** Name and span in a line. */
   readonly line: string;
@@ -31,17 +31,17 @@ export function lifeViews(
     .map((lot) => {
       const name = speaker.capital(names.get(lot.id) ?? lot.id);
       const span = spanWords(speaker, lot.life.early, lot.life.late);
-      const checkFrom = addDays(plan.from, Math.max(0, lot.life.early));
+      const lookBy = addDays(plan.from, Math.max(0, lot.life.early));
       return {
         lot: lot.id,
         name,
         span,
         endedBy: speaker.say(`ending.${lot.endedBy}`),
-        checkFrom,
-        checkFromLine:
+        lookBy,
+        lookByLine:
           lot.life.middle < 1
             ? speaker.say("life.today")
-            : speaker.say("life.checkFrom", { date: dayWords(speaker, checkFrom) }),
+            : speaker.say("life.checkFrom", { date: dayWords(speaker, lookBy) }),
         reasons: reasonLines(context, plan, lot),
         line: speaker.say("life.line", { name, span }),
       };

@@ -34,7 +34,7 @@ export function questionLine(context: HandoutContext, question: Question): strin
   return speaker.say(`ask.${question.ask}`, { word });
 }
 
-/** The lot with every state that was understood, so that a wrong one can be seen. */
+/** A lot with every state that was understood, so that a wrong one can be seen. */
 function understoodName(context: HandoutContext, lot: UnderstoodLot["lot"]): string {
   const { speaker } = context;
   const name = stateName(context, lot);
@@ -42,22 +42,27 @@ function understoodName(context: HandoutContext, lot: UnderstoodLot["lot"]): str
   return typeof lot.ripeness === "string" ? speaker.say(`lot.now.${lot.ripeness}`, { name: washed }) : washed;
 }
 
-function understoodLine(context: HandoutContext, item: UnderstoodLot): string {
+/** "avocados, ripe, 2 (about 400 g)", with what was taken for granted. */
+export function lotLine(
+  context: HandoutContext,
+  lot: UnderstoodLot["lot"],
+  assumed: UnderstoodLot["assumed"] = [],
+): string {
   const { speaker, units } = context;
-  const mass = massWords(speaker, units, item.lot.grams);
-  const { pieces } = item.lot;
-  const values = {
-    typed: shortText(item.typed),
-    name: understoodName(context, item.lot),
-    amount:
-      pieces === undefined
-        ? speaker.say("amount.mass", { mass })
-        : speaker.say("amount.pieces", { pieces, mass }),
-  };
-  if (item.assumed.length === 0) return speaker.say("reading.lot", values);
-  const assumed = speaker.list(item.assumed.map((name) => speaker.say(`assumed.${name}`)));
-  return speaker.say("reading.lotAssuming", { ...values, assumed });
+  const mass = massWords(speaker, units, lot.grams);
+  const { pieces } = lot;
+  const amount =
+    pieces === undefined
+      ? speaker.say("amount.mass", { mass })
+      : speaker.say("amount.pieces", { pieces, mass });
+  const values = { name: understoodName(context, lot), amount };
+  if (assumed.length === 0) return speaker.say("lot.line", values);
+  const names = assumed.map((name) => speaker.say(`assumed.${name}`));
+  return speaker.say("lot.lineAssuming", { ...values, assumed: speaker.list(names) });
 }
+
+const understoodLine = (context: HandoutContext, { typed, lot, assumed }: UnderstoodLot): string =>
+  context.speaker.say("reading.lot", { typed: shortText(typed), lot: lotLine(context, lot, assumed) });
 
 /** What was understood of a typed haul, with what was taken for granted, and what has to be asked. */
 export function readingView(context: HandoutContext, reading: Reading): ReadingView {

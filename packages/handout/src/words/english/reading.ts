@@ -3,8 +3,9 @@ import type { Messages } from "../message.js";
 /** What was understood of a haul, and what has to be asked. */
 export const readingWords = {
   // What was understood of a haul
-  "reading.lot": "“{typed}” → {name}, {amount}",
-  "reading.lotAssuming": "“{typed}” → {name}, {amount} (taken for granted: {assumed})",
+  "reading.lot": "“{typed}” → {lot}",
+  "lot.line": "{name}, {amount}",
+  "lot.lineAssuming": "{name}, {amount} (taken for granted: {assumed})",
   "reading.notUnderstood": "“{typed}” → not understood",
   "assumed.usual amount": "the usual amount",
   "assumed.usual size": "the usual size",

@@ -28,6 +28,12 @@ export const reasonsWords = {
   "reason.damp": "Damp air keeps it from drying out: about {here} humid here, {there} in {place}.",
   "reason.gives": "It gives off much ethylene, the ripening gas, which would age its neighbours.",
 
+  // Beside other places and without neighbours
+  "why.elsewhere": "In {place} ({wrap}): {span}, ended by {ending}.",
+  "why.tooFull": "In {place} ({wrap}): {span}, ended by {ending}; but there is no room.",
+  "why.notRipe": "In {place} it would not get ripe.",
+  "why.neighbour": "Without {name} in the kitchen it would keep {span} instead of {now}.",
+
   // Short words for what ends a lot
   "ending.senescence": "ageing",
   "ending.water": "drying out",
