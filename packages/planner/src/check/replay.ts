@@ -74,6 +74,8 @@ function stayAgain(
 function partAgain(subject: Subject, air: Airs, part: PlannedLot): SimulatedLot {
   const produce = produceFromCommodity(kindOf(subject, part));
   const { extraDays } = lotOf(subject, part);
+  // Days since it was cut count against the life it has once cut, as the physics reads the share spent.
+  const wholeLife = part.form === "cut" ? produce.cutLifeDaysAt5 : produce.storageLifeDays;
   return {
     produce,
     kilograms: part.grams / 1000,
@@ -83,7 +85,7 @@ function partAgain(subject: Subject, air: Airs, part: PlannedLot): SimulatedLot 
       wet: part.washed && !part.preparation.includes("dry well"),
     },
     ripeness: part.ripeness,
-    spent: Math.min(mostSpent, extraDays / produce.storageLifeDays),
+    spent: Math.min(mostSpent, extraDays / wholeLife),
     stays: part.stays.map((stay, index) => stayAgain(subject, air, stay, index === part.stays.length - 1)),
   };
 }

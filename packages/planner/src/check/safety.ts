@@ -32,12 +32,21 @@ function daysAllowed(subject: Subject, part: PlannedLot, placeId: string): numbe
     : limit(subject, "unrefrigerated-cut-at-most") / hoursPerDay;
 }
 
-/** Share of its safe time a cut part has used up by a day. */
-const timeUsed = (subject: Subject, part: PlannedLot, day: number): number =>
-  part.stays.reduce((used, stay) => {
-    const spent = Math.min(day, stay.toDay ?? day) - stay.fromDay;
-    return used + Math.max(0, spent) / daysAllowed(subject, part, stay.place);
-  }, 0);
+/**
+ * Share of its safe time a cut part has used up by a day. Days since it was cut, where they were told, count as spent in the
+ * cold: the first day of a time limit is the day of preparation, not the day it came home.
+ */
+function timeUsed(subject: Subject, part: PlannedLot, day: number): number {
+  const limited = kindOf(subject, part).cut.timeTemperatureControl.value;
+  const daysBefore = limited ? lotOf(subject, part).extraDays : 0;
+  return part.stays.reduce(
+    (used, stay) => {
+      const spent = Math.min(day, stay.toDay ?? day) - stay.fromDay;
+      return used + Math.max(0, spent) / daysAllowed(subject, part, stay.place);
+    },
+    daysBefore / (limit(subject, "cut-ready-to-eat-days") - 1),
+  );
+}
 
 /**
  * Cut produce lies in a refrigerator from the first day where there is one. Otherwise the plan must carry the caution that

@@ -64,7 +64,7 @@ export const safety: readonly Mutation[] = [
     what: "spinach lies in a drawer below its freezing point",
     change: (_, request) => {
       const kitchen = request.kitchen as { places: { id: string; temperature: number }[] };
-      kitchen.places.find(({ id }) => id === "free")!.temperature = -0.9;
+      kitchen.places.find(({ id }) => id === "stuck")!.temperature = -0.9;
     },
   },
   {

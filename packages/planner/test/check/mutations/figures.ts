@@ -1,4 +1,4 @@
-import { type Mutation, part, place } from "./mutation.js";
+import { type Mutation, moveTo, part, place } from "./mutation.js";
 
 // What the plan tells, against itself and against the simulation.
 
@@ -73,7 +73,7 @@ export const replays: readonly Mutation[] = [
     },
   },
   {
-    rule: "replayed life",
+    rule: "replayed air",
     what: "the vent is set otherwise",
     change: (plan) => {
       plan.vents[0]!.setting = "closed";
@@ -81,10 +81,8 @@ export const replays: readonly Mutation[] = [
   },
   {
     rule: "replayed life",
-    what: "spinach lies bare",
-    change: (plan) => {
-      part(plan, "spinach").stays[0]!.wrap = "none";
-    },
+    what: "apples lie on the counter instead",
+    change: (plan) => moveTo(part(plan, "apples"), "counter", "counter"),
   },
   {
     rule: "replayed ending",
@@ -120,7 +118,7 @@ export const replays: readonly Mutation[] = [
     rule: "replayed air",
     what: "ethylene is played down",
     change: (plan) => {
-      place(plan, "stuck").ethylene /= 2;
+      place(plan, "free").ethylene /= 2;
     },
   },
   {

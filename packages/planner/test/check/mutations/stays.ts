@@ -92,14 +92,14 @@ export const room: readonly Mutation[] = [
     rule: "litres",
     what: "a place is told to hold less",
     change: (plan) => {
-      place(plan, "stuck").litresTaken -= 1;
+      place(plan, "free").litresTaken -= 1;
     },
   },
   {
     rule: "litres",
     what: "a place grows",
     change: (plan) => {
-      place(plan, "stuck").litres += 1;
+      place(plan, "free").litres += 1;
     },
   },
   {
@@ -107,7 +107,7 @@ export const room: readonly Mutation[] = [
     what: "a drawer is overfilled",
     change: (_, request) => {
       const kitchen = request.kitchen as { places: { id: string; litres: number }[] };
-      kitchen.places.find(({ id }) => id === "free")!.litres = 4;
+      kitchen.places.find(({ id }) => id === "free")!.litres = 2;
     },
   },
   {

@@ -1,0 +1,84 @@
+import { ventSettings } from "../../src/problem/kitchen.js";
+import type { Problem } from "../../src/problem/problem.js";
+import type { Choice, Part, Programme, ProgrammeStay } from "../../src/problem/programme.js";
+import { evaluate } from "../../src/search/evaluateChoice.js";
+
+/** Every way to choose one item from each list. */
+export function* everyWay<Item>(lists: readonly (readonly Item[])[]): Generator<readonly Item[]> {
+  const [first, ...rest] = lists;
+  if (first === undefined) {
+    yield [];
+    return;
+  }
+  for (const item of first) for (const others of everyWay(rest)) yield [item, ...others];
+}
+
+/**
+ * Every programme of a lot, none left out as unpromising: each place, each wrap, each preparation; for what still ripens also
+ * each pair of places, moved when ripe. Restated here from the rules, not taken from the search: cut produce lies in the
+ * refrigerator where there is one, and covered where a cover is at hand; only stems stand in water.
+ */
+export function everyProgramme({ places, kitchen, lots }: Problem, index: number): Programme[] {
+  const { form, commodity, produce, ripeness } = lots[index]!;
+  const cold = places.filter((place) => place.place.refrigerator !== undefined);
+  const allowed = form.cut && cold.length > 0 ? cold : places;
+  const stands = commodity.standsInWater?.value === true && !form.cut;
+  const atHand = ["none", ...kitchen.wraps.filter((wrap) => wrap !== "glass of water" || stands)] as const;
+  const covers = atHand.filter((wrap) =>
+    ["closed film bag", "lidded box", "beeswax cloth", "foil"].includes(wrap),
+  );
+  const wraps = form.cut && covers.length > 0 ? covers : atHand;
+  const stay = (place: number, wrap: ProgrammeStay["wrap"], until: ProgrammeStay["until"]) => ({
+    place,
+    wrap,
+    until,
+  });
+  const stays = allowed.flatMap((place) => wraps.map((wrap) => stay(place.index, wrap, "never")));
+  const ripens = produce.ripening !== undefined && ripeness < 1 && !form.cut;
+  const moved = stays.flatMap((first) =>
+    stays
+      .filter((then) => ripens && then.place !== first.place)
+      .map((then) => [{ ...first, until: "ripe" as const }, then]),
+  );
+  const preparations = [
+    ...everyWay([form.tops ? [false, true] : [false], form.wet ? [false, true] : [false]]),
+  ];
+  return preparations.flatMap(([leavesOff, dried]) =>
+    [...stays.map((one) => [one]), ...moved].map((path) => ({
+      leavesOff: leavesOff!,
+      dried: dried!,
+      stays: path,
+    })),
+  );
+}
+
+/** Number of choices: ways for each lot, times settings for each vent. */
+export const countChoices = (ways: readonly (readonly unknown[])[], vents: number): number =>
+  ways.reduce((product, { length }) => product * length, ventSettings.length ** vents);
+
+/** Every way to leave a lot whole or to part it in two, in whole pieces, each part with a programme of its own. */
+export function everyDivision({ lots }: Problem, index: number, programmes: readonly Programme[]): Part[][] {
+  const { portions, splitUnit } = lots[index]!;
+  const part = (count: number, programme: Programme): Part => ({ lot: index, portions: count, programme });
+  const whole = programmes.map((programme) => [part(portions, programme)]);
+  const divided: Part[][] = [];
+  for (let first = splitUnit; first < portions; first += splitUnit) {
+    for (const [one, other] of everyWay([programmes, programmes])) {
+      if (one !== other) divided.push([part(first, one!), part(portions - first, other!)]);
+    }
+  }
+  return [...whole, ...divided];
+}
+
+/** The best of all choices, each judged exactly: one division for each lot, one setting for each vent. */
+export function bestOfAll(problem: Problem, divisions: readonly (readonly (readonly Part[])[])[]) {
+  let best: { choice: Choice; total: number } | undefined;
+  for (const vents of everyWay(problem.vents.map(() => ventSettings))) {
+    for (const chosen of everyWay(divisions)) {
+      const choice = { parts: chosen.flat(), vents };
+      const { total } = evaluate(problem, choice).objective;
+      if (best === undefined || total < best.total) best = { choice, total };
+    }
+  }
+  return best!;
+}
