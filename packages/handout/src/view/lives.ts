@@ -1,5 +1,5 @@
-import type { Plan } from "@keepwright/planner";
-import { addDays } from "@keepwright/quantities";
+import type { Plan, PlannedLot } from "@keepwright/planner";
+import { addDays, type CalendarDate } from "@keepwright/quantities";
 import { dayWords } from "../words/dates.js";
 import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
@@ -17,6 +17,11 @@ export interface LifeView {
   readonly reasons: readonly string[];
   /** Name and span in a line. */
   readonly line: string;
+}
+
+function lookByLine({ speaker }: HandoutContext, { life, endedBy }: PlannedLot, date: CalendarDate): string {
+  if (life.middle >= 1) return speaker.say("life.checkFrom", { date: dayWords(speaker, date) });
+  return speaker.say(endedBy === "safety" ? "life.atOnce" : "life.today");
 }
 
 /** Every lot's life in words, shortest first. */
@@ -38,10 +43,7 @@ export function lifeViews(
         span,
         endedBy: speaker.say(`ending.${lot.endedBy}`),
         lookBy,
-        lookByLine:
-          lot.life.middle < 1
-            ? speaker.say("life.today")
-            : speaker.say("life.checkFrom", { date: dayWords(speaker, lookBy) }),
+        lookByLine: lookByLine(context, lot, lookBy),
         reasons: reasonLines(context, plan, lot),
         line: speaker.say("life.line", { name, span }),
       };

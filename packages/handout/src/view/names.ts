@@ -7,7 +7,7 @@ type Stage = "unripe" | "turning" | "ripe" | "very ripe";
 
 /** The word for its ripeness on arrival; undefined where ripeness does not change what is done with it. */
 function stageOf(context: HandoutContext, lot: PlannedLot): Stage | undefined {
-  if (!commodityIn(context, lot.commodity)?.climacteric || lot.form === "cut") return undefined;
+  if (!commodityIn(context, lot.commodity)?.ripening || lot.form === "cut") return undefined;
   if (lot.ripeness < 0.25) return "unripe";
   if (lot.ripeness < 0.9) return "turning";
   return lot.ripeness < 1.4 ? "ripe" : "very ripe";

@@ -5,6 +5,7 @@ import { addDays } from "@keepwright/quantities";
 import { ethyleneWords, humidityWords, percentWords, temperatureWords } from "../words/amounts.js";
 import { dayWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
+import { isCold } from "./coldPlaces.js";
 import { commodityIn, type HandoutContext } from "./context.js";
 
 type PlanPlace = Plan["places"][number];
@@ -21,9 +22,6 @@ interface Grounds {
   readonly stay: Stay;
   readonly place: PlanPlace;
 }
-
-const isCold = (place: PlanPlace): boolean =>
-  place.placeKind.startsWith("refrigerator") || place.placeKind === "crisper drawer";
 
 /** The stay it spends the most days of its life in. */
 function longestStay(lot: PlannedLot): Stay {
@@ -100,7 +98,7 @@ function ripensFirst({ context, plan, lot }: Grounds): string[] {
   const [warm, cold] = [temperatureOf(first), second && temperatureOf(second)];
   if (!warm) return [];
   const { speaker, units } = context;
-  const date = dayWords(speaker, addDays(plan.from, lot.readyOnDay));
+  const date = dayWords(speaker, first.to ?? addDays(plan.from, lot.readyOnDay));
   const ripens = speaker.say("reason.ripensFirst", {
     temperature: temperatureWords(speaker, units, warm.temperature),
     date,

@@ -1,5 +1,6 @@
 import type { Plan } from "@keepwright/planner";
 import { massWords } from "../words/amounts.js";
+import { isCold } from "./coldPlaces.js";
 import type { HandoutContext } from "./context.js";
 
 /** Below this much a figure is next to nothing [g]: a bite or two, far inside what the model can tell. */
@@ -12,6 +13,7 @@ export function wasteLine({ speaker, units }: HandoutContext, plan: Plan): strin
   const here = plan.expectedWaste.value;
   const unsorted = plan.unsorted.expectedWaste.value;
   const values = { plan: massWords(speaker, units, here), unsorted: massWords(speaker, units, unsorted) };
+  if (!plan.places.some(isCold)) return speaker.say("waste.alone", { plan: values.plan });
   if (Math.max(here, unsorted) < nextToNothing) return speaker.say("waste.neither");
   if (Math.abs(here - unsorted) < sameShare * Math.max(here, unsorted))
     return speaker.say("waste.equal", values);

@@ -63,6 +63,16 @@ describe("a plan in words", () => {
       }).waste;
     expect(waste(500, 510)).toMatch(/about the same/);
     expect(waste(500, 300)).toMatch(/would be less/);
+    const warm = handMadePlan.places.filter(({ placeKind }) => placeKind === "counter");
+    expect(view({ ...handMadePlan, places: warm }).waste).toBe("Expected waste with this plan: 120 g.");
+    const worse = {
+      ...handMadePlan,
+      objective: { ...handMadePlan.objective, waste: 900, total: 2000 },
+      expectedWaste: { value: 900, unit: "g" as const },
+    };
+    expect(
+      view({ ...worse, unsorted: { ...worse.unsorted, expectedWaste: { value: 500, unit: "g" } } }).waste,
+    ).toMatch(/would do better/);
     expect(waste(3, 4)).toMatch(/Next to nothing/);
     expect(waste(3, 400)).toMatch(/^Next to nothing should go to waste with this plan/);
     expect(waste(100, 400)).toMatch(/^Expected waste with this plan: 100/);

@@ -24,6 +24,9 @@ describe("figures in cautions are the catalogue's safety limits", () => {
       expect(text).toContain(`${limits.get("hot-surroundings-above")} °C`);
     }
   });
+  it("what must be eaten at once", () => {
+    expect(english.say("life.atOnce")).toContain(`${word("refrigerate-cut-within")} hours`);
+  });
   it("cut ready-to-eat produce", () => {
     const text = english.say("caution.cut-ready-to-eat");
     expect(text).toContain(`${limits.get("controlled-cold-holding-at-most")} °C`);

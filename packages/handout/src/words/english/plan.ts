@@ -139,12 +139,13 @@ export const planWords = {
   "waste.none":
     "Next to nothing should go to waste with this plan. With everything put unsorted in the refrigerator: {unsorted}.",
   "waste.equal":
-    "This plan and putting everything unsorted in the refrigerator should waste about the same: {plan}. It is eaten soon enough either way.",
+    "This plan and putting everything unsorted in the refrigerator should waste about the same: {plan}.",
   "waste.neither":
     "Next to nothing should go to waste, with this plan or with everything unsorted in the refrigerator: it is eaten soon enough.",
   "waste.worse":
     "Expected waste with this plan: {plan}. With everything put unsorted in the refrigerator it would be less: {unsorted}. The plan gives that up for better eating.",
   "waste.worseAll":
     "Expected waste with this plan: {plan}. Everything unsorted in the refrigerator would do better here: {unsorted}.",
+  "waste.alone": "Expected waste with this plan: {plan}.",
   "waste.note": "These are averages worked out from the model, for edible weight. A single week may differ.",
 } as const satisfies Messages;

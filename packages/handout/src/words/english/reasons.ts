@@ -4,6 +4,7 @@ import type { Messages } from "../message.js";
 export const reasonsWords = {
   // Lives and reasons
   "life.line": "{name}: {span}.",
+  "life.atOnce": "Eat it at once, within two hours; do not keep it.",
   "life.today": "Eat it the same day.",
   "life.checkFrom": "Check from {date} on.",
   "reason.lasts": "Worked out for {temperature} and air about {humidity} humid.",
