@@ -32,6 +32,13 @@ export class VapourSolver {
     this.#gain = new Float64Array(tree.size);
   }
 
+  /** Starts from the first guess again, so that what was solved before leaves no trace. */
+  reset(): void {
+    for (let box = 0; box < this.#dries.length; box++)
+      this.#dries[box] = this.#tree.coilExchange[box]! > 0 ? 1 : 0;
+    this.#condenses.fill(0);
+  }
+
   /**
    * @param conductance, supply of the produce in each box [m³/s] and [kg/s]: it gives off supply − conductance · c
    * @param out vapour density of each box and of the room [kg/m³]

@@ -7,26 +7,33 @@ import type { DayAir } from "./dayAir.js";
  */
 const sameEthylene = 1e-2;
 const sameVapour = 2e-3;
+/** A change this many times as large matters even within a part of a day. */
+const large = 10;
 
-/** Where air is other than it was: 1 by day and box, and 1 by box where it ever is. */
+/** Where air is other than it was: 1 by day and box, and 1 by box where it ever is by much. */
 export interface AirChanges {
   readonly onDay: Uint8Array;
   readonly ever: Uint8Array;
 }
 
-export function airChanges(was: DayAir, is: DayAir, tree: AirTree): AirChanges {
-  const onDay = new Uint8Array(is.density.length);
-  const ever = new Uint8Array(is.width);
+export const noChanges = (air: DayAir): AirChanges => ({
+  onDay: new Uint8Array(air.density.length),
+  ever: new Uint8Array(air.width),
+});
+
+/** Sets where the air of one run is other than that of another. */
+export function noteAirChanges(was: DayAir, is: DayAir, tree: AirTree, { onDay, ever }: AirChanges): void {
+  onDay.fill(0);
+  ever.fill(0);
   for (let day = 0; day <= is.days; day++) {
     for (let box = 0; box < tree.size; box++) {
       const entry = day * is.width + box;
       const vapour = Math.abs(is.density[entry]! - was.density[entry]!);
       const ethylene = Math.abs(is.ethylene[entry]! - was.ethylene[entry]!);
       const most = sameVapour * (tree.saturationDensity[box]! - is.density[entry]!);
-      if (vapour <= most && ethylene <= sameEthylene * is.ethylene[entry]!) continue;
-      onDay[entry] = 1;
-      ever[box] = 1;
+      const change = Math.max(vapour / most, ethylene / (sameEthylene * is.ethylene[entry]!));
+      if (change > 1) onDay[entry] = 1;
+      if (change > large) ever[box] = 1;
     }
   }
-  return { onDay, ever };
 }

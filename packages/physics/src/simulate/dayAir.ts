@@ -30,6 +30,12 @@ export class DayAirRecorder implements StepListener, DayAir {
     this.ethylene = new Float64Array((this.days + 1) * this.width);
   }
 
+  /** Forgets everything, for the next run. */
+  clear(): void {
+    this.density.fill(0);
+    this.ethylene.fill(0);
+  }
+
   start(day: number, length: number, air: StageAir): void {
     this.add(day, length, air.density, air.ethylene, 0);
   }

@@ -13,22 +13,20 @@ import type { Trajectory } from "./trajectory.js";
 
 const size = stateNames.length;
 
-/** The air of a changed run, day by day, and where it is other than on record. */
-export interface ChangedAir extends DayAir {
-  readonly changes: AirChanges;
-}
-
 export interface Estimate {
   readonly outcome: LotOutcome;
   /** By how much it may be wrong, as a share of the life: its shift, less so the more days (and with them samples) the life has. */
   readonly error: number;
   /** Fruit ripens at another pace, which changes what it gives off and when it is moved. */
   readonly doubtful: boolean;
+  /** Share by which the ethylene of a box it is in would change by that, at most. */
+  readonly airShift: number;
 }
 
-/** Shift of ripeness from which a lot is followed again: what it gives off then changes by about 3 %; less where it moves when ripe. */
-const ripenessThatMatters = 0.01;
-const ripenessThatMoves = 0.003;
+/** Shift of ripeness from which a lot is followed again: what it gives off then changes by about 5 %. */
+const ripenessThatMatters = 0.015;
+/** Growth of what fruit gives off with ripeness, in the logarithm: thirtyfold from unripe to ripe, a usual factor. */
+const emissionByRipeness = 3.4;
 /** Share of the life on record from which an end is looked for. One that comes even earlier is found there: such a lot is followed again. */
 const lookedThrough = 0.5;
 
@@ -40,7 +38,6 @@ export class Estimator {
   readonly #base: Trajectory;
   /** Of each lot, whether it moves within a day: then a sample a day may miss a stay. */
   readonly #movesWithinDay: readonly boolean[];
-  readonly #daily: boolean;
   readonly #conditions: MutableConditions = blankConditions();
   readonly #difference = new Float64Array(size);
   readonly #shift = new Float64Array(size);
@@ -50,18 +47,18 @@ export class Estimator {
   #nextProgress = new Float64Array(endings.length);
   readonly #scratch = carryOnScratch();
 
-  constructor(base: Trajectory, daily: boolean) {
+  constructor(base: Trajectory) {
     this.#base = base;
     this.#movesWithinDay = base.lots.map(({ stayStarts }) =>
       stayStarts.some((day) => Number.isFinite(day) && !Number.isInteger(day)),
     );
-    this.#daily = daily;
   }
 
   /** The estimate for one lot, or undefined where its air is as it was. */
-  of(lot: number, air: ChangedAir): Estimate | undefined {
+  of(lot: number, air: DayAir, changes: AirChanges, keepDays: boolean): Estimate | undefined {
     const { samples } = this.#base.inner;
     const base = this.#base.lots[lot]!;
+    if (!this.#touches(lot, changes)) return undefined;
     this.#shift.fill(0);
     const lookFrom = Math.floor(lookedThrough * Math.min(base.endDay, samples.length));
     const daily: LotState[] = [];
@@ -69,18 +66,17 @@ export class Estimator {
     let unripeShift = 0;
     let end: End | undefined;
     for (let day = 0; day <= samples.length; day++) {
-      if (this.#daily) daily.push(this.#stateOn(lot, day).slice());
-      if (day === samples.length || (end && !this.#daily)) break;
+      if (keepDays) daily.push(this.#stateOn(lot, day).slice());
+      if (day === samples.length || (end && !keepDays)) break;
       if (day === lookFrom) this.#progressOn(lot, day, this.#progress);
-      if (this.#addDay(lot, day, air)) touched = true;
+      if (this.#addDay(lot, day, air, changes)) touched = true;
       if (day < base.ripeDay) unripeShift = this.#shift[position.ripeness]!;
       if (day >= lookFrom) end ??= this.#endWithin(lot, day);
     }
-    if (!end && air.changes.onDay[samples.length * air.width + this.#boxOf(lot, samples.length)])
-      touched = true;
-    const missed = this.#movesWithinDay[lot]! && this.#staysInChanged(lot, air);
+    if (!end && changes.onDay[samples.length * air.width + this.#boxOf(lot, samples.length)]) touched = true;
+    const missed = this.#movesWithinDay[lot]! && this.#staysInChanged(lot, changes);
     if (!touched && !missed) return undefined;
-    const estimate = this.#estimate(lot, end ?? this.#endBeyond(lot, air), unripeShift, daily);
+    const estimate = this.#estimate(lot, end ?? this.#endBeyond(lot, air, changes), unripeShift, daily);
     return missed ? { ...estimate, doubtful: true } : estimate;
   }
 
@@ -96,8 +92,21 @@ export class Estimator {
     return carryOn(simulated.produce, state, rates, this.#base.inner.samples.length, this.#scratch);
   }
 
-  #staysInChanged(lot: number, air: ChangedAir): boolean {
-    return this.#base.inner.running[lot]!.stays.some(({ box }) => air.changes.ever[box] === 1);
+  /** Whether the air changes where the lot is, while it matters to it. */
+  #touches(lot: number, changes: AirChanges): boolean {
+    const { tape, running, samples, tree } = this.#base.inner;
+    const { stays } = running[lot]!;
+    const until = Math.min(samples.length, Math.ceil(this.#base.lots[lot]!.endDay));
+    for (let day = 0; day <= until; day++) {
+      const step = samples[day] ?? tape.intervals - 1;
+      const { box } = stays[tape.stays[step * running.length + lot]!]!;
+      if (changes.onDay[day * (tree.size + 1) + box] === 1) return true;
+    }
+    return this.#movesWithinDay[lot]! && this.#staysInChanged(lot, changes);
+  }
+
+  #staysInChanged(lot: number, changes: AirChanges): boolean {
+    return this.#base.inner.running[lot]!.stays.some(({ box }) => changes.ever[box] === 1);
   }
 
   #boxOf(lot: number, sample: number): number {
@@ -107,20 +116,20 @@ export class Estimator {
   }
 
   /** Adds what the changed air does in a day. Says whether it does anything. */
-  #addDay(lot: number, day: number, air: ChangedAir): boolean {
-    if (!this.#differenceAt(lot, day, air)) return false;
+  #addDay(lot: number, day: number, air: DayAir, changes: AirChanges): boolean {
+    if (!this.#differenceAt(lot, day, air, changes)) return false;
     for (let index = 0; index < size; index++) this.#shift[index]! += this.#difference[index]!;
     return true;
   }
 
   /** Sets the difference that the changed air makes to the rates at a sample. False where it makes none. */
-  #differenceAt(lot: number, sample: number, air: ChangedAir): boolean {
+  #differenceAt(lot: number, sample: number, air: DayAir, changes: AirChanges): boolean {
     const { tape, running, samples, sampleRates } = this.#base.inner;
     const last = sample === samples.length;
     const entry = (samples[sample] ?? tape.intervals - 1) * running.length + lot;
     const stay = running[lot]!.stays[tape.stays[entry]!]!;
     const where = sample * air.width + stay.box;
-    if (air.changes.onDay[where] === 0 && this.#shift[position.ripeness] === 0) return false;
+    if (changes.onDay[where] === 0 && this.#shift[position.ripeness] === 0) return false;
     const given = last ? tape.end.lots : tape.start.lots;
     const [emission, surface] = [given[entry * perLot + 2]!, given[entry * perLot + 3]!];
     airAround(stay, surface, emission, air.density[where]!, air.ethylene[where]!, this.#conditions);
@@ -162,22 +171,35 @@ export class Estimator {
     return undefined;
   }
 
-  #endBeyond(lot: number, air: ChangedAir): End {
+  #endBeyond(lot: number, air: DayAir, changes: AirChanges): End {
     const { samples, running } = this.#base.inner;
     const { rates, lot: simulated } = running[lot]!;
-    if (!this.#differenceAt(lot, samples.length, air)) this.#difference.fill(0);
+    if (!this.#differenceAt(lot, samples.length, air, changes)) this.#difference.fill(0);
     for (let index = 0; index < size; index++) this.#rates[index] = rates[index]! + this.#difference[index]!;
     const state = this.#stateOn(lot, samples.length);
     return carryOn(simulated.produce, state, this.#rates, samples.length, this.#scratch);
   }
 
+  #airShift(lot: number, ripenessShift: number): number {
+    const { tape, running, samples, tree } = this.#base.inner;
+    const share = Math.min(1, emissionByRipeness * ripenessShift);
+    let most = 0;
+    for (const step of samples) {
+      const entry = step * running.length + lot;
+      const { box } = running[lot]!.stays[tape.stays[entry]!]!;
+      if (box === tree.size) continue;
+      const adds = tape.start.lots[entry * perLot + 2]! / tree.litresPerHour[box]!;
+      most = Math.max(most, (share * adds) / tape.start.ethylene[step * (tree.size + 1) + box]!);
+    }
+    return most;
+  }
+
   #estimate(lot: number, end: End, unripeShift: number, daily: LotState[]): Estimate {
     const { running, unchanged, grid } = this.#base.inner;
-    const { lot: simulated, ripens, stays } = running[lot]!;
+    const { lot: simulated, ripens } = running[lot]!;
     const base = this.#base.lots[lot]!;
     const later = end.day - unchanged[lot]!.day;
     const endDay = Number.isNaN(later) ? base.endDay : Math.max(0, base.endDay + later);
-    const matters = stays.length > 1 ? ripenessThatMoves : ripenessThatMatters;
     const outcome: LotOutcome = {
       ...base,
       endDay,
@@ -189,7 +211,8 @@ export class Estimator {
     };
     const life = Math.max(1, Math.min(base.endDay, endDay));
     const error = Number.isNaN(later) ? 0 : Math.abs(later) / (life * life);
-    return { outcome, error, doubtful: ripens && Math.abs(unripeShift) > matters };
+    const doubtful = ripens && Math.abs(unripeShift) > ripenessThatMatters;
+    return { outcome, error, doubtful, airShift: doubtful ? this.#airShift(lot, Math.abs(unripeShift)) : 0 };
   }
 }
 

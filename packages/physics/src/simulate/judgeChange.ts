@@ -1,23 +1,24 @@
-import { airChanges } from "./airChanges.js";
-import { DayAirRecorder } from "./dayAir.js";
-import { Estimator } from "./estimate.js";
+import { noteAirChanges } from "./airChanges.js";
 import type { JudgedLot, JudgeOptions, LotChange } from "./judgement.js";
 import { lotOutcome } from "./outcome.js";
 import { Run } from "./run.js";
 import { type RunningLot, runningLot } from "./runningLot.js";
 import type { LotOutcome, SimulatedLot } from "./simulation.js";
 import type { Trajectory } from "./trajectory.js";
-import { backgroundWithout } from "./without.js";
+import { setBackgroundWithout } from "./without.js";
+import { type Workspace, workspaceOf } from "./workspace.js";
 
 /** Share of its life by which an estimated end may be wrong before the lot is followed again. */
 const usualTolerance = 0.01;
+/** Share by which a lot would change the ethylene of its box, by ripening at another pace, before the air is settled anew with it. */
+const airThatMatters = 0.01;
 
 /**
  * What a change to some lots does, without simulating everything again.
  *
  * The changed lots are followed, together, by the same time-stepper, in the air that all others make as they did on record. For the
- * others the end is shifted by an estimate, day by day, of what the changed air does to them; those it shifts by much, and fruit that would
- * ripen at another pace, are then followed too, together with the changed ones. Lots whose air does not change are left out of the answer.
+ * others the end is shifted by an estimate, day by day, of what the changed air does to them. Those it shifts by much are run again in that air;
+ * fruit that would ripen at another pace, and so change the air itself, is followed together with the changed lots. Lots whose air does not change are left out of the answer.
  * Agreement with `simulate` and speed: docs/model/time-stepping.md. Pure.
  */
 export function judgeChange(
@@ -41,29 +42,29 @@ export function judgeChange(
  */
 export function followLot(base: Trajectory, lot: SimulatedLot, without: readonly number[] = []): LotOutcome {
   const { compiler, tree, grid, running, tape } = base.inner;
+  const { space, background } = workspaceOf(base);
   const followed = compiler.lot(lot, tree);
-  const background = backgroundWithout(tape, tree, running, without);
-  new Run(tree, grid, [followed], { background, daily: true }).run();
+  setBackgroundWithout(tape, tree, running, without, background);
+  new Run(tree, grid, [followed], { background, space, daily: true }).run();
   return lotOutcome(followed);
 }
 
 class Judge {
   readonly #base: Trajectory;
   readonly #daily: boolean;
-  readonly #estimator: Estimator;
+  readonly #work: Workspace;
   /** Lots taken out of the record's air: changed, taken away, or followed again. */
   readonly #leftOut: number[] = [];
   /** Those of them that are unchanged and followed again. */
   readonly #again = new Set<number>();
   readonly #followed = new Map<number, RunningLot>();
   readonly #inputs = new Map<number, SimulatedLot>();
-  #shifted: { lot: number; outcome: LotOutcome }[] = [];
-  #air: DayAirRecorder | undefined;
+  #shifted: JudgedLot[] = [];
 
   constructor(base: Trajectory, changes: readonly LotChange[], daily: boolean) {
     this.#base = base;
     this.#daily = daily;
-    this.#estimator = new Estimator(base, daily);
+    this.#work = workspaceOf(base);
     let next = base.lots.length;
     for (const { lot, to } of changes) {
       const index = lot === "new" ? next++ : lot;
@@ -75,33 +76,38 @@ class Judge {
   /** Runs the lots that are to be followed in the air of those that are not. */
   follow(): void {
     const { compiler, tree, grid, running, tape } = this.#base.inner;
+    const { space, background, air: listener } = this.#work;
     this.#followed.clear();
     for (const [index, lot] of this.#inputs) this.#followed.set(index, compiler.lot(lot, tree));
-    for (const index of this.#leftOut) {
-      const unchanged = running[index]!;
-      if (this.#again.has(index)) this.#followed.set(index, runningLot(unchanged.lot, unchanged.stays));
+    for (const index of this.#again) {
+      this.#followed.set(index, runningLot(running[index]!.lot, running[index]!.stays));
     }
-    this.#air = new DayAirRecorder(tree, grid);
-    const background = backgroundWithout(tape, tree, running, this.#leftOut);
+    setBackgroundWithout(tape, tree, running, this.#leftOut, background);
+    listener.clear();
     const lots = [...this.#followed.values()];
-    new Run(tree, grid, lots, { background, listener: this.#air, daily: this.#daily }).run();
+    new Run(tree, grid, lots, { background, space, listener, daily: this.#daily }).run();
   }
 
-  /** Estimates what the air does to all others. Returns those it does so much to that they had better be followed. */
+  /** Estimates what the air does to all others. Returns those that would change the air themselves: they had better be followed. */
   shifted(tolerance: number): number[] {
+    const { air, changes, estimator } = this.#work;
     const doubtful: number[] = [];
     this.#shifted = [];
-    const { days, width, density, ethylene } = this.#air!;
-    const changes = airChanges(this.#base.inner.air, this.#air!, this.#base.inner.tree);
-    const air = { days, width, density, ethylene, changes };
+    noteAirChanges(this.#base.inner.air, air.means, this.#base.inner.tree, changes);
     for (let lot = 0; lot < this.#base.lots.length; lot++) {
       if (this.#leftOut.includes(lot)) continue;
-      const estimate = this.#estimator.of(lot, air);
+      const estimate = estimator.of(lot, air.means, changes, this.#daily);
       if (!estimate) continue;
-      if (estimate.doubtful || estimate.error > tolerance) doubtful.push(lot);
-      this.#shifted.push({ lot, outcome: estimate.outcome });
+      if (estimate.airShift > airThatMatters) doubtful.push(lot);
+      const followed = estimate.doubtful || estimate.error > tolerance;
+      const outcome = followed ? this.#replayed(lot) : estimate.outcome;
+      this.#shifted.push({ lot, outcome, followed });
     }
     return doubtful;
+  }
+
+  #replayed(lot: number): LotOutcome {
+    return lotOutcome(this.#work.replay.of(this.#base.inner.running[lot]!, this.#daily));
   }
 
   followToo(lots: readonly number[]): void {
@@ -113,12 +119,10 @@ class Judge {
   }
 
   judged(): JudgedLot[] {
-    const followed = [...this.#followed].map(([lot, running]) => ({
-      lot,
-      outcome: lotOutcome(running),
-      followed: true,
-    }));
-    const shifted = this.#shifted.map(({ lot, outcome }) => ({ lot, outcome, followed: false }));
-    return [...followed, ...shifted].sort((one, other) => one.lot - other.lot);
+    const judged = this.#shifted;
+    for (const [lot, running] of this.#followed) {
+      judged.push({ lot, outcome: lotOutcome(running), followed: true });
+    }
+    return judged.sort((one, other) => one.lot - other.lot);
   }
 }

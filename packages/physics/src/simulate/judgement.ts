@@ -7,7 +7,7 @@ export interface LotChange {
 }
 
 export interface JudgeOptions {
-  /** A lot whose estimated end may be wrong by more than this share of its life is followed again. 0.01 unless told. */
+  /** A lot whose estimated end may be wrong by more than this share of its life is run again. 0.01 unless told. */
   readonly tolerance?: number;
   /** How often lots are looked for that are to be followed again; 1 unless told. More rounds see what those do to others. */
   readonly rounds?: number;

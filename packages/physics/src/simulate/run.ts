@@ -21,7 +21,22 @@ export interface RunOptions {
   readonly listener?: StepListener | undefined;
   /** Keep the state of every lot at every whole day. */
   readonly daily: boolean;
+  /** Room for working, to be used again by the next run with the same boxes; made anew unless given. */
+  readonly space?: RunSpace | undefined;
 }
+
+/** Room for a run to work in. Nothing in it carries over from one run to the next. */
+export interface RunSpace {
+  readonly settler: AirSettler;
+  readonly first: StageAir;
+  readonly second: StageAir;
+}
+
+export const runSpace = (tree: AirTree): RunSpace => ({
+  settler: new AirSettler(tree),
+  first: stageAir(tree),
+  second: stageAir(tree),
+});
 
 /**
  * Integrates lots and the air they share from day 0 to the horizon. This is the one time-stepper: a whole simulation, one
@@ -39,15 +54,17 @@ export class Run {
     this.#grid = grid;
     this.#lots = lots;
     this.#options = options;
-    this.#settler = new AirSettler(tree, options.background);
-    this.#air = { start: stageAir(tree), end: stageAir(tree) };
+    const { settler, first, second } = options.space ?? runSpace(tree);
+    settler.reset();
+    this.#settler = settler;
+    this.#air = { start: first, end: second };
   }
 
   run(): void {
     const { steps, stepDays, stepsPerDay } = this.#grid;
     const background = this.#options.background;
     const intervals = background?.intervals ?? steps;
-    this.#open();
+    openRun(this.#lots, this.#options.daily);
     let wholeDay = 1;
     for (let interval = 0; interval < intervals; interval++) {
       const from = background ? background.days[interval]! : interval / stepsPerDay;
@@ -58,15 +75,7 @@ export class Run {
         for (const lot of this.#lots) lot.record.daily.push(lot.state.slice());
       }
     }
-    for (const lot of this.#lots) this.#close(lot);
-  }
-
-  #open(): void {
-    for (const lot of this.#lots) {
-      if (isRipe(lot)) lot.record.ripeDay = 0;
-      endingProgress(lot.lot.produce, lot.state, lot.record.progress);
-      if (this.#options.daily) lot.record.daily.push(lot.state.slice());
-    }
+    closeRun(this.#lots, steps * stepDays);
   }
 
   /** One interval of the grid, cut wherever a lot moves. */
@@ -94,7 +103,7 @@ export class Run {
       giveOff(this.#lots[lot]!, this.#lots[lot]!.state);
       this.#lots[lot]!.ratesHold = false;
     }
-    this.#settler.settle(this.#lots, this.#air.start, interval, share);
+    this.#settler.settle(this.#lots, this.#air.start, this.#options.background, interval, share);
     return true;
   }
 
@@ -116,15 +125,27 @@ export class Run {
       foresee(lots[lot]!, length, start, this.#conditions);
       giveOff(lots[lot]!, lots[lot]!.foreseen);
     }
-    this.#settler.settle(lots, end, interval, share);
+    this.#settler.settle(lots, end, this.#options.background, interval, share);
     this.#options.listener?.end(day, length, end, lots);
     for (let lot = 0; lot < lots.length; lot++) step(lots[lot]!, day, length, this.#air, this.#conditions);
   }
+}
 
-  #close(lot: RunningLot): void {
-    if (lot.record.endState) return;
+/** Notes where lots begin. */
+export function openRun(lots: readonly RunningLot[], daily: boolean): void {
+  for (const lot of lots) {
+    if (isRipe(lot)) lot.record.ripeDay = 0;
+    endingProgress(lot.lot.produce, lot.state, lot.record.progress);
+    if (daily) lot.record.daily.push(lot.state.slice());
+  }
+}
+
+/** Notes where lots that have not ended are at the horizon. */
+export function closeRun(lots: readonly RunningLot[], horizon: number): void {
+  for (const lot of lots) {
+    if (lot.record.endState) continue;
     lot.record.endState = lot.state.slice();
     lot.record.endRates = lot.rates.slice();
-    lot.record.endSeen = this.#grid.steps * this.#grid.stepDays;
+    lot.record.endSeen = horizon;
   }
 }

@@ -47,8 +47,12 @@ export interface RunningLot {
 
 export function runningLot(lot: SimulatedLot, stays: readonly CompiledStay[]): RunningLot {
   if (stays.length === 0) throw new RangeError(`“${lot.produce.id}” is nowhere. Give it at least one stay.`);
-  const blank = (): Float64Array => new Float64Array(stateNames.length);
-  const state = Float64Array.from(initialState(lot.produce, lot.form, lot.ripeness, lot.spent));
+  // One piece of memory for all arrays: a plan makes a hundred thousand of these.
+  const size = stateNames.length;
+  const room = new Float64Array(6 * size);
+  const part = (index: number): Float64Array => room.subarray(index * size, (index + 1) * size);
+  const state = part(0);
+  state.set(initialState(lot.produce, lot.form, lot.ripeness, lot.spent));
   return {
     lot,
     stays,
@@ -56,11 +60,11 @@ export function runningLot(lot: SimulatedLot, stays: readonly CompiledStay[]): R
     record: lotRecord(stays.length, endings.length),
     stay: 0,
     state,
-    foreseen: blank(),
-    middle: blank(),
-    rates: blank(),
-    laterRates: blank(),
-    endRates: blank(),
+    foreseen: part(1),
+    middle: part(2),
+    rates: part(3),
+    laterRates: part(4),
+    endRates: part(5),
     ratesHold: false,
     ripensAt: 1,
     given: nothing(),

@@ -31,22 +31,30 @@ export class AirSettler {
   readonly #tree: AirTree;
   readonly #vapour: VapourSolver;
   readonly #through: Float64Array;
-  readonly #background: Background | undefined;
 
-  constructor(tree: AirTree, background: Background | undefined) {
+  constructor(tree: AirTree) {
     this.#tree = tree;
-    this.#background = background;
     this.#vapour = new VapourSolver(tree);
     this.#through = new Float64Array(tree.size);
+  }
+
+  reset(): void {
+    this.#vapour.reset();
   }
 
   /**
    * Air at a share (0…1) of an interval, from what the lots give off (see `giveOff`) on top of the background. Whether water condenses in
    * a wrap is chosen again until it stands; as with the boxes no choice comes back, so that ends.
    */
-  settle(lots: readonly RunningLot[], air: StageAir, interval: number, share: number): void {
+  settle(
+    lots: readonly RunningLot[],
+    air: StageAir,
+    background: Background | undefined,
+    interval: number,
+    share: number,
+  ): void {
     for (let pass = 0; pass <= 2 * lots.length; pass++) {
-      this.#gather(lots, air, interval, share);
+      this.#gather(lots, air, background, interval, share);
       this.#vapour.settle(air.conductance, air.supply, air.density, air.condensing);
       let changed = false;
       for (let lot = 0; lot < lots.length; lot++) if (chooseWrapAgain(lots[lot]!, air)) changed = true;
@@ -55,8 +63,13 @@ export class AirSettler {
     settleEthylene(this.#tree, air.emission, this.#through, air.ethylene);
   }
 
-  #gather(lots: readonly RunningLot[], air: StageAir, interval: number, share: number): void {
-    const background = this.#background;
+  #gather(
+    lots: readonly RunningLot[],
+    air: StageAir,
+    background: Background | undefined,
+    interval: number,
+    share: number,
+  ): void {
     if (background) fillFrom(background, air, interval * this.#tree.size, share);
     else {
       air.conductance.fill(0);

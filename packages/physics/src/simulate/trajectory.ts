@@ -51,6 +51,11 @@ export function trajectory(
 ): Trajectory {
   const tree = airTree(simulation.boxes, simulation.room);
   const grid = timeGrid(simulation.horizonDays, simulation.stepDays);
+  if (!Number.isInteger(simulation.horizonDays)) {
+    throw new RangeError(
+      `A horizon of ${simulation.horizonDays} days cannot be judged in. Give a whole number of days.`,
+    );
+  }
   const running = simulation.lots.map((lot) => compiler.lot(lot, tree));
   const recorder = new TapeRecorder(tree, running, grid.steps + mostCuts(running));
   new Run(tree, grid, running, { daily: simulation.outcome !== "ends", listener: recorder }).run();
@@ -70,6 +75,6 @@ export function trajectory(
     unchanged: [],
   };
   const made = { simulation, lots: running.map(lotOutcome), inner };
-  const estimator = new Estimator(made, false);
+  const estimator = new Estimator(made);
   return { ...made, inner: { ...inner, unchanged: running.map((_, lot) => estimator.unchanged(lot)) } };
 }

@@ -3,15 +3,31 @@ import type { RunningLot } from "./runningLot.js";
 import type { Background, GivenOffByBox } from "./settleAir.js";
 import { perLot, type Tape, type TapeSide } from "./tape.js";
 
-/** What all lots but some give off, from the record of a run: the air those some would be followed in. */
-export function backgroundWithout(
+/** A background of the size of a tape, to be filled by `setBackgroundWithout`. */
+export const emptyBackground = (tape: Tape, tree: AirTree): Background => ({
+  intervals: tape.intervals,
+  days: tape.days,
+  moved: tape.moved,
+  start: emptySums(tape.intervals * tree.size),
+  end: emptySums(tape.intervals * tree.size),
+});
+
+const emptySums = (length: number): GivenOffByBox => ({
+  conductance: new Float64Array(length),
+  supply: new Float64Array(length),
+  emission: new Float64Array(length),
+});
+
+/** Fills in what all lots but some give off, from the record of a run: the air those some would be followed in. */
+export function setBackgroundWithout(
   tape: Tape,
   tree: AirTree,
   running: readonly RunningLot[],
   leftOut: readonly number[],
-): Background {
-  const start = copyOf(tape.start, tape.intervals * tree.size);
-  const end = copyOf(tape.end, tape.intervals * tree.size);
+  { start, end }: Background,
+): void {
+  copy(tape.start, start);
+  copy(tape.end, end);
   for (const lot of leftOut) {
     const { stays } = running[lot]!;
     for (let step = 0; step < tape.intervals; step++) {
@@ -22,14 +38,15 @@ export function backgroundWithout(
       takeOut(end, tape.end, step * tree.size + box, entry * perLot);
     }
   }
-  return { intervals: tape.intervals, days: tape.days, moved: tape.moved, start, end };
 }
 
-const copyOf = (side: GivenOffByBox, length: number): GivenOffByBox => ({
-  conductance: side.conductance.slice(0, length),
-  supply: side.supply.slice(0, length),
-  emission: side.emission.slice(0, length),
-});
+function copy(from: GivenOffByBox, to: GivenOffByBox): void {
+  for (let entry = 0; entry < to.emission.length; entry++) {
+    to.conductance[entry] = from.conductance[entry]!;
+    to.supply[entry] = from.supply[entry]!;
+    to.emission[entry] = from.emission[entry]!;
+  }
+}
 
 /** Takes one lot out of a sum. What rounding leaves below nothing is nothing. */
 function takeOut(sums: GivenOffByBox, { lots }: TapeSide, sum: number, lot: number): void {
