@@ -30,8 +30,8 @@ export const weights = {
   move: 6,
   /** Each further part a lot is split into [g]. */
   split: 8,
-  /** Twisting leaves off; drying what is wet [g]. */
-  leavesOff: 2,
+  /** Twisting leaves off, which has to be done before eating anyway; drying what is wet [g]. */
+  leavesOff: 0,
   drying: 4,
   /** A litre over the room of a place [g]: more than a whole haul, so it is never chosen where anything fits. */
   overflowLitre: 1e6,

@@ -80,7 +80,7 @@ function build(parts: readonly PartToEat[], places: readonly number[]): Built {
  */
 export function eatingDays(parts: readonly PartToEat[], places: readonly number[]): EatingDays {
   const { network, sink, firstDay, arcs, leftArcs } = build(parts, places);
-  parts.forEach((part, node) => sendFlow(network, node, sink, part.portions));
+  for (const [node, part] of parts.entries()) sendFlow(network, node, sink, part.portions);
   const eaten = arcs.map((row) => row.map((arc) => (arc < 0 ? 0 : flowOn(network, arc))));
   const left = leftArcs.map((arc) => flowOn(network, arc));
   let cost = 0;

@@ -29,23 +29,25 @@ export const lifeLostShare = (endDay: number, bestDay: number): number =>
 export const gramCost = (chancePast: number, quality: number): number =>
   chancePast + (1 - chancePast) * (1 - quality) * weights.qualityLost;
 
+/** Chances of being past its best on each day from the first to the last on which something planned may be eaten. */
+function chances(outcome: LotOutcome, spread: number, days: number): Float64Array {
+  const life = { median: outcome.endDay, spread };
+  const last = days - 1 + Math.max(eatingHabits.lateDays, eatingHabits.leftOverDays);
+  return Float64Array.from({ length: last + 1 }, (_, day) => chancePastBest(life, day));
+}
+
 /**
- * Chance past its best, and quality of what is not, for a portion planned for a day: some portions are eaten late
+ * Quality of what is not past its best, for a portion planned for a day, given the chances: some portions are eaten late
  * (`eatingHabits.lateShare`, `lateDays`). Quality stays as on the last simulated day beyond it.
  */
-function whenEaten(outcome: LotOutcome, spread: number, days: number) {
+function qualityWhenEaten({ quality }: LotOutcome, past: Float64Array, day: number): number {
   const { lateShare, lateDays } = eatingHabits;
-  const life = { median: outcome.endDay, spread };
-  const qualityOn = (day: number): number => outcome.quality[Math.min(day, days)] ?? 0;
-  const past = (day: number): number =>
-    (1 - lateShare) * chancePastBest(life, day) + lateShare * chancePastBest(life, day + lateDays);
-  const worth = (day: number): number => {
-    const onTime = (1 - lateShare) * (1 - chancePastBest(life, day));
-    const late = lateShare * (1 - chancePastBest(life, day + lateDays));
-    const good = onTime + late;
-    return good > 0 ? (onTime * qualityOn(day) + late * qualityOn(day + lateDays)) / good : 0;
-  };
-  return { past, worth };
+  const last = quality.length - 1;
+  const onTime = (1 - lateShare) * (1 - past[day]!);
+  const late = lateShare * (1 - past[day + lateDays]!);
+  const good = onTime + late;
+  if (good <= 0) return 0;
+  return (onTime * (quality[day] ?? 0) + late * (quality[Math.min(day + lateDays, last)] ?? 0)) / good;
 }
 
 /**
@@ -65,15 +67,16 @@ export function partCosts(
 ): PartCosts {
   const { days } = household;
   const readyDay = firstReadyDay(outcome.ripeDay);
-  const { past, worth } = whenEaten(outcome, spread, days);
+  const { lateShare, lateDays } = eatingHabits;
+  const past = chances(outcome, spread, days);
   const lifeLost = lifeLostShare(outcome.endDay, bestDay);
   const tie = weights.tieOfDays / (1 + Math.min(outcome.endDay, 1e4));
   const costs = new Float64Array(days);
   const chancePast: number[] = [];
   const quality: number[] = [];
   for (let day = 0; day < days; day++) {
-    const chance = past(day);
-    const good = worth(day);
+    const chance = (1 - lateShare) * past[day]! + lateShare * past[day + lateDays]!;
+    const good = qualityWhenEaten(outcome, past, day);
     chancePast.push(chance);
     quality.push(good);
     costs[day] =
@@ -82,7 +85,7 @@ export function partCosts(
         : lot.gramsPerPortion * (gramCost(chance, good) + weights.lifeLostEaten * lifeLost + tie * day);
   }
   const leftDay = days - 1 + eatingHabits.leftOverDays;
-  const chancePastLeft = chancePastBest({ median: outcome.endDay, spread }, leftDay);
+  const chancePastLeft = past[leftDay]!;
   const qualityLeft = outcome.quality[days] ?? 0;
   const leftGram = gramCost(chancePastLeft, qualityLeft) + weights.lifeLostLeft * lifeLost + tie * leftDay;
   return {

@@ -3,7 +3,7 @@ import { type RankedOption, waysOut } from "./ranked.js";
 import type { Search } from "./search.js";
 
 /** Those that want to come, ways out of one that leaves, and exchanges judged in full: the most promising of each. */
-const mostComing = 6;
+const mostComing = 4;
 const mostWaysOut = 2;
 const mostTried = 6;
 

@@ -93,8 +93,9 @@ export class Judge {
     for (const { part, to } of changes) {
       if (part !== "new" && !to) change -= this.priceNow(current, part);
     }
-    for (const { lot, outcome } of judged) {
+    for (const { lot, outcome, followed } of judged) {
       const part = parts[lot]!;
+      if (!followed && hardlyShifted(current.outcomes[lot]!.endDay, outcome.endDay)) continue;
       change += this.price(current, part, costsOfPart(this.#prepared, part, outcome));
       if (lot < current.choice.parts.length) change -= this.priceNow(current, lot);
     }
@@ -120,6 +121,11 @@ export class Judge {
     return smellCost(problem, after, smells) - smellCost(problem, current.choice.parts, current.smells);
   }
 }
+
+/** Shift of a life, as a share, too small to change what it costs by more than its rounding. */
+const hardly = 3e-4;
+
+const hardlyShifted = (before: number, after: number): boolean => Math.abs(after - before) < hardly * before;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 

@@ -8,7 +8,7 @@ import { leastGain, type Search } from "./search.js";
 /** Lots up to which two parts are changed together: with few lots two can be locked in a worse arrangement. */
 const fewLots = 5;
 /** Pairs of options estimated for each two parts and vent setting, the most hopeful first; and judged in full of them. */
-const mostEstimated = 60;
+const mostEstimated = 24;
 const mostTried = 3;
 
 interface Hope {
