@@ -5,6 +5,7 @@ import { chances, life } from "./life.js";
 import { replayed } from "./replayed.js";
 import { room } from "./room.js";
 import { cautionsGiven, cutInRefrigerator, freezing, safetyLimit } from "./safety.js";
+import { spreads } from "./spread.js";
 import { dates, staysInOrder, vents, wraps } from "./stays.js";
 import { type CheckRequest, type Subject, subjectOf } from "./subject.js";
 import { objective, waste } from "./terms.js";
@@ -39,7 +40,7 @@ const rules: readonly ((subject: Subject) => PlanFault[])[] = [
  *
  * Without faults the list is empty. A plan of the wrong shape, or one that names what does not exist, is reported and not
  * checked further; a replay is made only where stays and vents make sense. What a plan does not tell cannot be
- * checked: the best life to be had elsewhere is believed, and so is the spread of a life apart from its form.
+ * checked: the best life to be had elsewhere is believed.
  */
 export function checkPlan(request: CheckRequest): PlanFault[] {
   const subject = subjectOf(request);
@@ -47,6 +48,8 @@ export function checkPlan(request: CheckRequest): PlanFault[] {
   const unknown = [...knownThings(subject), ...sameHousehold(subject)];
   if (unknown.length > 0) return unknown;
   const order = [...staysInOrder(subject), ...vents(subject)];
-  const faults = rules.flatMap((rule) => rule(subject));
-  return [...order, ...faults, ...(order.length === 0 ? replayed(subject) : [])];
+  const moves = order.filter(({ rule }) => rule === "move to somewhere");
+  // What a stay that is left out would cost and do is not known: neither terms nor replay mean anything then.
+  const faults = rules.flatMap((rule) => (moves.length > 0 && rule === objective ? [] : rule(subject)));
+  return [...order, ...faults, ...(order.length === 0 ? [...replayed(subject), ...spreads(subject)] : [])];
 }

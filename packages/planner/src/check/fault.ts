@@ -9,6 +9,7 @@ export type PlanRule =
   | "state on arrival"
   | "preparation"
   | "stays in order"
+  | "move to somewhere"
   | "wrap at hand"
   | "wrap suits"
   | "vents"
@@ -35,7 +36,8 @@ export type PlanRule =
   | "replayed chance"
   | "replayed quality"
   | "replayed waste"
-  | "replayed air";
+  | "replayed air"
+  | "replayed spread";
 
 /** One thing that is wrong with a plan: which rule, about what, the value found, and what it should have been. */
 export interface PlanFault {

@@ -7,8 +7,18 @@ type Stay = PlannedLot["stays"][number];
 
 function meets(part: PlannedLot, stay: Stay, next: Stay | undefined): PlanFault[] {
   const what = `${part.id} in ${stay.place}`;
-  if (next === undefined)
-    return unless(stay.toDay === undefined, "stays in order", what, stay.toDay ?? "", "no end", "d");
+  if (next === undefined) {
+    return [
+      ...unless(stay.toDay === undefined, "stays in order", what, stay.toDay ?? "", "no end", "d"),
+      ...unless(
+        stay.moveWhen === undefined,
+        "move to somewhere",
+        what,
+        stay.moveWhen ?? "",
+        "a place to go to",
+      ),
+    ];
+  }
   return [
     ...unless(stay.toDay === next.fromDay, "stays in order", what, stay.toDay ?? "no end", next.fromDay, "d"),
     ...unless((stay.toDay ?? 0) >= stay.fromDay, "stays in order", what, stay.toDay ?? 0, stay.fromDay, "d"),

@@ -89,7 +89,6 @@ export const objective = (subject: Subject): PlanFault[] => {
   const lifeLost = total(
     each.map(({ part, all }) => lifeLostOf(all, part.life.middle, part.bestLife?.value)),
   );
-  const work = effort(subject);
   const over = sum(plan.overflow.map(({ litres }) => litres)) * weights.overflowLitre;
   const is = (name: string, value: number, expected: number | undefined): PlanFault[] =>
     expected === undefined ? [] : unless(alike(value, expected), "objective", name, value, expected, "g");
@@ -105,14 +104,7 @@ export const objective = (subject: Subject): PlanFault[] => {
     ...is("waste", wasted, sum(each.map(({ all }) => wasteOf(all)))),
     ...is("qualityLost", qualityLost, quality === undefined ? undefined : quality + smellsTaken(subject)),
     ...is("lifeLost", told.lifeLost, lifeLost),
-    ...unless(
-      working >= work.least - 1e-9 && working <= work.most + 1e-9,
-      "objective",
-      "effort",
-      working,
-      `${work.least}…${work.most}`,
-      "g",
-    ),
+    ...is("effort", working, effort(subject)),
     ...is("overflow", overflow, over),
     ...is("total", told.total, summed(told)),
     ...is("total unsorted", plan.unsorted.objective.total, summed(plan.unsorted.objective)),

@@ -3,8 +3,11 @@ import {
   chancePastBest,
   type LotOutcome,
   lifeRange,
+  lifeSpread,
   produceFromCommodity,
+  type SimulatedLot,
   simulate,
+  usualSpentSpread,
 } from "@keepwright/physics";
 import { addDays } from "@keepwright/quantities";
 import type { Plan, PlannedLot } from "../../src/problem/plan.js";
@@ -14,7 +17,6 @@ import { type HandPart, handMadeHaul, handMadeHousehold, handMadeParts } from ".
 
 /** Written out here so that the test needs neither the planner nor the checker: what is known of each lot by hand. */
 const from = "2026-06-13";
-const spread = 0.3;
 const boxOf = { shelf: 0, free: 1, stuck: 2, cupboard: 3, counter: "room" } as const;
 const kindOfPlace = {
   shelf: "refrigerator shelf",
@@ -30,26 +32,48 @@ const lotOf = (part: HandPart) => handMadeHaul.lots.find(({ id }) => id === part
 const kindOf = (part: HandPart) => catalogue().commodities.get(lotOf(part).commodity)!;
 const temperatureOf = (place: string): number => (place === "counter" ? 20 : place === "cupboard" ? 17 : 4);
 
+const room = { temperature: 20, relativeHumidity: 0.5, ethylene: 0.02 };
+
+const simulated = (part: HandPart, kilograms: number, warmer = 0): SimulatedLot => ({
+  produce: produceFromCommodity(kindOf(part)),
+  kilograms,
+  form: { cut: lotOf(part).form === "cut", tops: false, wet: false },
+  ripeness: ripenessOnArrival[lotOf(part).commodity] ?? 1,
+  spent: 0,
+  stays: part.stays.map(({ place, wrap, untilRipe }) => ({
+    box: boxOf[place],
+    temperature: temperatureOf(place) + warmer,
+    wrap,
+    lit: place === "counter",
+    until: untilRipe ? ("ripe" as const) : ("never" as const),
+  })),
+});
+
 const outcomes = () =>
   simulate({
-    room: { temperature: 20, relativeHumidity: 0.5, ethylene: 0.02 },
+    room,
     boxes: handMadeBoxes,
     horizonDays: handMadeHousehold.days,
-    lots: handMadeParts.map((part) => ({
-      produce: produceFromCommodity(kindOf(part)),
-      kilograms: part.grams / 1000,
-      form: { cut: lotOf(part).form === "cut", tops: false, wet: false },
-      ripeness: ripenessOnArrival[lotOf(part).commodity] ?? 1,
-      spent: 0,
-      stays: part.stays.map(({ place, wrap, untilRipe }) => ({
-        box: boxOf[place],
-        temperature: temperatureOf(place),
-        wrap,
-        lit: place === "counter",
-        until: untilRipe ? ("ripe" as const) : ("never" as const),
-      })),
-    })),
+    lots: handMadeParts.map((part) => simulated(part, part.grams / 1000)),
   });
+
+/** The whole lot alone, the free drawer's vent half open (2 × 10 L/h), one degree warmer and one colder: the spread of every place is 1 °C. */
+function spreadOf(part: HandPart): number {
+  const boxes = handMadeBoxes.map((box) =>
+    box.name === "free" ? { ...box, exchange: { ...box.exchange, litresPerHour: 20 } } : box,
+  );
+  const life = (warmer: number): number => {
+    const lots = [simulated(part, lotOf(part).grams / 1000, warmer)];
+    return simulate({ room, boxes, horizonDays: handMadeHousehold.days, lots }).lots[0]!.endDay;
+  };
+  return lifeSpread({
+    biology: produceFromCommodity(kindOf(part)).lifeSpread,
+    temperatureSpread: 1,
+    temperatureSlope: Math.log(life(1) / life(-1)) / 2,
+    spent: 0,
+    spentSpread: usualSpentSpread,
+  });
+}
 
 const portionsOf = ({ eaten, left = 0 }: HandPart): number =>
   Object.values(eaten).reduce((total, portions) => total + portions, left);
@@ -71,6 +95,7 @@ function stays(part: HandPart, starts: readonly number[]): PlannedLot["stays"] {
 
 function plannedLot(part: HandPart, outcome: LotOutcome): PlannedLot {
   const size = part.grams / portionsOf(part);
+  const spread = spreadOf(part);
   const { lateShare, lateDays } = eatingHabits;
   const chance = (day: number): number => chancePastBest({ median: outcome.endDay, spread }, day);
   const quality = (day: number): number => outcome.quality[Math.min(day, 9)]!;

@@ -65,6 +65,15 @@ export const figures: readonly Mutation[] = [
 
 export const replays: readonly Mutation[] = [
   {
+    rule: "replayed spread",
+    what: "a life is told to be surer than it is",
+    change: (plan) => {
+      const { life } = part(plan, "apples");
+      life.early = life.middle / 1.05;
+      life.late = life.middle * 1.05;
+    },
+  },
+  {
     rule: "replayed life",
     what: "a life is a tenth longer than the simulation gives",
     change: (plan) => {

@@ -4,6 +4,13 @@ import { type Mutation, part, place } from "./mutation.js";
 
 export const stays: readonly Mutation[] = [
   {
+    rule: "move to somewhere",
+    what: "fruit is moved when ripe, but not told where to",
+    change: (plan) => {
+      part(plan, "apples").stays[0]!.moveWhen = "ripe";
+    },
+  },
+  {
     rule: "stays in order",
     what: "a stay is lengthened",
     change: (plan) => {

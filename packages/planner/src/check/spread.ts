@@ -1,0 +1,59 @@
+import { lifeSpread, type Simulation, simulate, usualSpentSpread } from "@keepwright/physics";
+import type { PlannedLot } from "../problem/plan.js";
+import { type PlanFault, unless } from "./fault.js";
+import { spreadOf } from "./life.js";
+import { simulationAgain } from "./replay.js";
+import { lotOf, placeOf, type Subject } from "./subject.js";
+
+/**
+ * How closely a spread must agree with one rebuilt here: a tenth. Both are the same sum of variances; only the time step with
+ * which the effect of temperature is found may differ.
+ */
+const share = 0.1;
+
+/** A spread is told for the whole lot alone in the kitchen with its vents half open: the kitchen as nobody has touched it. */
+const untouched = (subject: Subject): Subject => {
+  const vents = subject.plan.vents.map((vent) =>
+    placeOf(subject, vent.place).vent === "choose" ? { ...vent, setting: "half" as const } : vent,
+  );
+  return { ...subject, plan: { ...subject.plan, vents } };
+};
+
+/** Days until a part alone in the kitchen ends when every place is so many spreads warmer. */
+function endDay(
+  subject: Subject,
+  simulation: Simulation,
+  part: PlannedLot,
+  index: number,
+  warmer: number,
+): number {
+  const lot = simulation.lots[index]!;
+  const stays = lot.stays.map((stay, number) => {
+    const { temperatureSpread } = placeOf(subject, part.stays[number]!.place);
+    return { ...stay, temperature: stay.temperature + warmer * temperatureSpread };
+  });
+  return simulate({ ...simulation, lots: [{ ...lot, stays, kilograms: lotOf(subject, part).grams / 1000 }] })
+    .lots[0]!.endDay;
+}
+
+/** The spread of each life is that of its causes: the biology, the temperature of its places, its age on arrival. */
+export function spreads(subject: Subject): PlanFault[] {
+  const { boxOf: _, ...simulation } = simulationAgain(untouched(subject));
+  return subject.plan.lots.flatMap((part, index) => {
+    if (part.life.early <= 0) return [];
+    const { produce, spent } = simulation.lots[index]!;
+    const effect = Math.abs(
+      Math.log(endDay(subject, simulation, part, index, 1) / endDay(subject, simulation, part, index, -1)) /
+        2,
+    );
+    const expected = lifeSpread({
+      biology: produce.lifeSpread,
+      temperatureSpread: 1,
+      temperatureSlope: Number.isFinite(effect) ? effect : 0,
+      spent,
+      spentSpread: usualSpentSpread,
+    });
+    const told = spreadOf(part);
+    return unless(Math.abs(told / expected - 1) <= share, "replayed spread", part.id, told, expected);
+  });
+}
