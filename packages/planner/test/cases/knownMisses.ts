@@ -3,6 +3,6 @@
  * out; how far off the plans are is printed with the tests.
  */
 export const knownMisses: Readonly<Record<"whole" | "divided", ReadonlySet<number>>> = {
-  whole: new Set([17, 40, 42, 48]),
+  whole: new Set([8, 17, 40, 42, 48]),
   divided: new Set([64]),
 };
