@@ -72,5 +72,10 @@ export function hauls(seed) {
   };
 }
 
+const none = catalogue().wraps.get("none");
+const open = { ...none.vapourExchange, value: 100_000 };
+/** Nothing around the lot, not even the still air of its own heap: what bench/lib/odexSystem.mjs integrates. */
+export const openAir = new Map([["none", { ...none, vapourExchange: open, ethyleneExchange: open }]]);
+
 /** Processor time of this process [ms]: other processes on the machine disturb it less than the clock on the wall. */
 export const processorTime = () => process.cpuUsage().user / 1000;

@@ -1,5 +1,5 @@
 import { endingProgress } from "../produce/ending.js";
-import { endings, type LotState, at as position, stateNames } from "../produce/lotState.js";
+import { endings, at as position, stateNames } from "../produce/lotState.js";
 import { quality } from "../produce/quality.js";
 import { stateRates } from "../produce/stateRates.js";
 import { airAround, blankConditions, type MutableConditions } from "./airAround.js";
@@ -56,17 +56,17 @@ export class Estimator {
 
   /** The estimate for one lot, or undefined where its air is as it was. */
   of(lot: number, air: DayAir, changes: AirChanges, keepDays: boolean): Estimate | undefined {
-    const { samples } = this.#base.inner;
+    const { samples, running } = this.#base.inner;
     const base = this.#base.lots[lot]!;
     if (!this.#touches(lot, changes)) return undefined;
     this.#shift.fill(0);
     const lookFrom = Math.floor(lookedThrough * Math.min(base.endDay, samples.length));
-    const daily: LotState[] = [];
+    const qualities: number[] = [];
     let touched = false;
     let unripeShift = 0;
     let end: End | undefined;
     for (let day = 0; day <= samples.length; day++) {
-      if (keepDays) daily.push(this.#stateOn(lot, day).slice());
+      if (keepDays) qualities.push(quality(running[lot]!.lot.produce, this.#stateOn(lot, day)));
       if (day === samples.length || (end && !keepDays)) break;
       if (day === lookFrom) this.#progressOn(lot, day, this.#progress);
       if (this.#addDay(lot, day, air, changes)) touched = true;
@@ -76,7 +76,7 @@ export class Estimator {
     if (!end && changes.onDay[samples.length * air.width + this.#boxOf(lot, samples.length)]) touched = true;
     const missed = this.#movesWithinDay[lot]! && this.#staysInChanged(lot, changes);
     if (!touched && !missed) return undefined;
-    const estimate = this.#estimate(lot, end ?? this.#endBeyond(lot, air, changes), unripeShift, daily);
+    const estimate = this.#estimate(lot, end ?? this.#endBeyond(lot, air, changes), unripeShift, qualities);
     return missed ? { ...estimate, doubtful: true } : estimate;
   }
 
@@ -194,7 +194,7 @@ export class Estimator {
     return most;
   }
 
-  #estimate(lot: number, end: End, unripeShift: number, daily: LotState[]): Estimate {
+  #estimate(lot: number, end: End, unripeShift: number, qualities: number[]): Estimate {
     const { running, unchanged, grid } = this.#base.inner;
     const { lot: simulated, ripens } = running[lot]!;
     const base = this.#base.lots[lot]!;
@@ -206,8 +206,8 @@ export class Estimator {
       endedBy: end.endedBy,
       ripeDay: shiftedRipeDay(base.ripeDay, simulated.ripeness, unripeShift),
       beyondHorizon: endDay > grid.steps * grid.stepDays,
-      daily,
-      quality: daily.map((state) => quality(simulated.produce, state)),
+      daily: [],
+      quality: qualities,
     };
     const life = Math.max(1, Math.min(base.endDay, endDay));
     const error = Number.isNaN(later) ? 0 : Math.abs(later) / (life * life);

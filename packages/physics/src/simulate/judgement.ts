@@ -11,7 +11,7 @@ export interface JudgeOptions {
   readonly tolerance?: number;
   /** How often lots are looked for that are to be followed again; 1 unless told. More rounds see what those do to others. */
   readonly rounds?: number;
-  /** Keep quality and state at each whole day. False unless told. */
+  /** Give quality at each whole day, and for lots that were followed the state too. False unless told. */
   readonly daily?: boolean;
 }
 

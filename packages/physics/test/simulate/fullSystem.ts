@@ -8,6 +8,7 @@ import { endingProgress } from "../../src/produce/ending.js";
 import { initialState } from "../../src/produce/initialState.js";
 import { endings, at as position, stateNames } from "../../src/produce/lotState.js";
 import { stateRates } from "../../src/produce/stateRates.js";
+import { simulate } from "../../src/simulate/simulate.js";
 import type { AirBox, SimulatedLot, SimulatedStay, Simulation } from "../../src/simulate/simulation.js";
 
 /**
@@ -79,15 +80,17 @@ export class FullSystem {
     return this.ends;
   }
 
-  /** Boxes start with the room's air, as far as it is not over saturation there; wraps with that of their box. */
+  /** Boxes start with the air they hold when empty (what was there before the lots came), wraps with that of their place. */
   #initial(): number[] {
     const { room, boxes } = this.#simulation;
-    const roomDensity = room.relativeHumidity * saturated(room.temperature);
-    const gases = boxes.flatMap((box) => [Math.min(roomDensity, saturated(box.temperature)), room.ethylene]);
+    const empty = simulate({ ...this.#simulation, lots: [], horizonDays: 1 }).boxes;
+    const gases = boxes.flatMap((box, index) => [
+      empty[index]!.relativeHumidity[0]! * saturated(box.temperature),
+      room.ethylene,
+    ]);
     const lots = this.#parts.flatMap(({ lot }) => [
       ...initialState(lot.produce, lot.form, lot.ripeness, lot.spent),
-      Math.min(roomDensity, saturated(lot.stays[0]!.temperature)),
-      room.ethylene,
+      ...this.#airOf(lot.stays[0]!.box, gases),
     ]);
     return [...gases, ...lots];
   }
