@@ -7,6 +7,9 @@ const mostComing = 4;
 const mostWaysOut = 2;
 const mostTried = 6;
 
+/** A wrapped lot takes at most about this many times its bare room. */
+const mostExtraRoom = 2;
+
 interface Exchange {
   readonly comes: RankedOption;
   readonly leaves: RankedOption;
@@ -24,6 +27,20 @@ function exchangesFor(search: Search, comes: RankedOption): Exchange[] {
   });
 }
 
+/** Whether some place a part could lie in has too little room left for it: only then can others be in its way. */
+function couldBeBlocked({ current, prepared }: Search, index: number): boolean {
+  const part = current.choice.parts[index]!;
+  const lot = prepared.problem.lots[part.lot]!;
+  const litres = (lot.litres * part.portions) / lot.portions;
+  const places = new Set(
+    prepared.options(part.lot).flatMap(({ programme }) => programme.stays.map(({ place }) => place)),
+  );
+  return [...places].some((place) => {
+    const peak = current.taken[place]!.reduce((most, taken) => Math.max(most, taken), 0);
+    return peak + litres * mostExtraRoom > prepared.problem.places[place]!.place.litres;
+  });
+}
+
 /**
  * Two-lot exchanges: where a part would do better in a place without room for it, one that lies there leaves for its own
  * cheapest option elsewhere.
@@ -31,7 +48,7 @@ function exchangesFor(search: Search, comes: RankedOption): Exchange[] {
 export function exchange(search: Search): boolean {
   const { choice } = search.current;
   const coming = choice.parts
-    .flatMap((_, part) => search.ranked(part))
+    .flatMap((_, part) => (couldBeBlocked(search, part) ? search.ranked(part) : []))
     .filter(({ cost, overflow }) => overflow > 0 && cost < 0)
     .sort((a, b) => a.cost - b.cost)
     .slice(0, mostComing);

@@ -58,7 +58,7 @@ export class Judge {
     const cost =
       this.#eatingChange(current, changes, parts, judged) +
       effortChange(current, changes) +
-      this.#smellChange(current, parts, judged);
+      this.#smellChange(current, changes, parts, judged);
     const over = litresOver(this.#prepared, current, changes, judged);
     return { judged, cost, overflow: (over - sum(current.over)) * weights.overflowLitre };
   }
@@ -104,11 +104,13 @@ export class Judge {
 
   #smellChange(
     current: Evaluation,
+    changes: readonly PartChange[],
     parts: readonly (Part | undefined)[],
     judged: readonly JudgedLot[],
   ): number {
     const { problem, smelling } = this.#prepared;
-    if (smelling.size === 0) return 0;
+    const lots = changes.map(({ like }) => problem.lots[current.choice.parts[like]!.lot]!);
+    if (!lots.some(({ commodity }) => smelling.has(commodity.id))) return 0;
     const outcomes = [...current.outcomes];
     for (const { lot, outcome } of judged) outcomes[lot] = outcome;
     const present = parts.flatMap((part, index) => (part ? [{ part, outcome: outcomes[index]! }] : []));

@@ -24,7 +24,7 @@ function hopes(search: Search, base: Evaluation, index: number): Hope[] {
   const options = search.prepared.options(base.choice.parts[index]!.lot);
   const hoped = options.map((option) => ({
     option,
-    gain: now - hopefulCost(search, base, partWith(base, index, option)),
+    gain: now - hopefulCost(search, base, partWith(base, index, option), option),
   }));
   return [...hoped, { option: undefined, gain: 0 }];
 }

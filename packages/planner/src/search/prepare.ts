@@ -3,6 +3,7 @@ import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
 import { placesAtTable } from "../rules/portionsADay.js";
+import { type PartCosts, partCosts } from "../schedule/partCosts.js";
 import { type Option, optionsFor } from "./options.js";
 import { Solos } from "./solos.js";
 
@@ -17,6 +18,8 @@ export interface Prepared {
   readonly bestLife: (lot: number) => number;
   /** Standard deviation of ln(life) with a programme. */
   readonly spread: (lot: number, programme: Programme) => number;
+  /** Costs of a part of a lot alone with an option, in each of the airs worth trying. */
+  readonly soloCosts: (lot: number, option: Option) => readonly PartCosts[];
   /** Kinds in the haul that give or take smell from another kind in it. */
   readonly smelling: ReadonlySet<string>;
   /** The whole kitchen simulated together, on record. */
@@ -24,10 +27,10 @@ export interface Prepared {
 }
 
 function remembered<Key, Value>(find: (key: Key) => Value): (key: Key) => Value {
-  const known = new Map<Key, Value>();
+  const found = new Map<Key, Value>();
   return (key) => {
-    if (!known.has(key)) known.set(key, find(key));
-    return known.get(key)!;
+    if (!found.has(key)) found.set(key, find(key));
+    return found.get(key)!;
   };
 }
 
@@ -59,13 +62,26 @@ function spreadOf(solos: Solos, lotIndex: number, programme: Programme): number 
   });
 }
 
+function soloCostsOf(
+  { problem, solos, spread, bestLife }: Prepared,
+  index: number,
+  { programme }: Option,
+): PartCosts[] {
+  const lot = problem.lots[index]!;
+  return solos.airsFor(programme.stays.at(-1)!.place).map((air) => {
+    const outcome = solos.outcome(lot, programme, air);
+    return partCosts(lot, outcome, spread(index, programme), bestLife(index), problem.household);
+  });
+}
+
 function prepareAnew(problem: Problem): Prepared {
   const solos = new Solos(problem);
   const options = remembered((lot: number) => optionsFor(solos, problem.lots[lot]!));
   const spreads = new Map<string, number>();
+  const soloCosts = new Map<Option, PartCosts[]>();
   // What the first run works out about kinds and temperatures is handed on to all later ones.
   let compiler: Trajectory["inner"]["compiler"] | undefined;
-  return {
+  const prepared: Prepared = {
     problem,
     solos,
     table: placesAtTable(problem.household),
@@ -78,12 +94,18 @@ function prepareAnew(problem: Problem): Prepared {
       spreads.set(key, spread);
       return spread;
     },
+    soloCosts: (lot, option) => {
+      const costs = soloCosts.get(option) ?? soloCostsOf(prepared, lot, option);
+      soloCosts.set(option, costs);
+      return costs;
+    },
     simulate: (choice) => {
       const run = trajectory(simulationOf(problem, choice), compiler);
       compiler = run.inner.compiler;
       return run;
     },
   };
+  return prepared;
 }
 
 function smellingKinds({ lots, catalogue }: Problem): Set<string> {
@@ -92,11 +114,11 @@ function smellingKinds({ lots, catalogue }: Problem): Set<string> {
   return new Set(pairs.flatMap(({ giver, taker }) => [giver, taker]));
 }
 
-const prepared = new WeakMap<Problem, Prepared>();
+const known = new WeakMap<Problem, Prepared>();
 
 /** What belongs to a problem, made once for each. */
 export function prepare(problem: Problem): Prepared {
-  const known = prepared.get(problem) ?? prepareAnew(problem);
-  prepared.set(problem, known);
-  return known;
+  const prepared = known.get(problem) ?? prepareAnew(problem);
+  known.set(problem, prepared);
+  return prepared;
 }

@@ -1,7 +1,7 @@
 import { type Part, programmeKey } from "../problem/programme.js";
 import { programmeEffort } from "../rules/effort.js";
 import { weights } from "../rules/weights.js";
-import { costsOfPart, type Evaluation } from "./evaluate.js";
+import type { Evaluation } from "./evaluate.js";
 import type { EstimatedChange } from "./judge.js";
 import type { Option } from "./options.js";
 import type { Search } from "./search.js";
@@ -22,12 +22,13 @@ export const partWith = (current: Evaluation, index: number, option: Option): Pa
  * The least an option could cost: the part as if alone in the kitchen, its air dry or damp as suits it best. Neighbours
  * only add ethylene.
  */
-export function hopefulCost({ prepared, judge }: Search, current: Evaluation, part: Part): number {
-  const lot = prepared.problem.lots[part.lot]!;
-  const place = part.programme.stays.at(-1)!.place;
-  const costs = prepared.solos
-    .airsFor(place)
-    .map((air) => costsOfPart(prepared, part, prepared.solos.outcome(lot, part.programme, air)));
+export function hopefulCost(
+  { prepared, judge }: Search,
+  current: Evaluation,
+  part: Part,
+  option: Option,
+): number {
+  const costs = prepared.soloCosts(part.lot, option);
   return Math.min(...costs.map((cost) => judge.price(current, part, cost))) + programmeEffort(part.programme);
 }
 
@@ -80,7 +81,7 @@ export function rankedOptions(search: Search, index: number): RankedOption[] {
     .options(part.lot)
     .filter((option) => option.key !== own)
     .map((option) => ({ option, to: partWith(current, index, option) }))
-    .map((one) => ({ ...one, hope: hopefulCost(search, current, one.to) }))
+    .map((one) => ({ ...one, hope: hopefulCost(search, current, one.to, one.option) }))
     .filter(({ hope }) => hope < now)
     .sort((a, b) => a.hope - b.hope);
   return worthEstimating(search, hopeful)
@@ -109,7 +110,7 @@ export function waysOut(
     .options(lot)
     .filter(({ programme }) => !programme.stays.some((stay) => places.has(stay.place)))
     .map((option) => ({ option, to: partWith(current, index, option) }))
-    .map((one) => ({ ...one, hope: hopefulCost(search, current, one.to) }))
+    .map((one) => ({ ...one, hope: hopefulCost(search, current, one.to, one.option) }))
     .sort((a, b) => a.hope - b.hope)
     .slice(0, most)
     .map(({ option, to }) => ({

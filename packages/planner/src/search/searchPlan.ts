@@ -16,7 +16,7 @@ export interface Progress {
  * Rounds of perturbation: a fixed number, never a clock, so that a seed gives the same plan everywhere. Fewer for large
  * hauls, where a round costs more and a single lot weighs less.
  */
-export const roundsFor = (lots: number): number => (lots <= 5 ? 10 : lots <= 12 ? 6 : lots <= 30 ? 3 : 1);
+export const roundsFor = (lots: number): number => (lots <= 5 ? 10 : lots <= 12 ? 6 : lots <= 30 ? 2 : 1);
 
 /** The best choice found: constructed, improved, and improved again from perturbed copies. */
 export function searchPlan(prepared: Prepared, progress?: (progress: Progress) => void): Evaluation {

@@ -1,16 +1,15 @@
-import { type AirBox, type LotOutcome, type RoomAir, simulate } from "@keepwright/physics";
+import { followLot, type LotOutcome, type Trajectory, trajectory } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import { untouchedVent } from "../problem/bindKitchen.js";
 import type { VentSetting } from "../problem/kitchen.js";
 import type { Problem } from "../problem/problem.js";
 import type { Programme } from "../problem/programme.js";
-import { roomAir, simulatedPart } from "../problem/simulationOf.js";
+import { simulatedPart, simulationOf } from "../problem/simulationOf.js";
 
-/** A kitchen with nothing else in it, in one state of its vents and its air. */
+/** A kitchen with nothing in it, at one setting of its vents. */
 export interface SoloAir {
   readonly name: string;
-  readonly room: RoomAir;
-  readonly boxes: readonly AirBox[];
+  readonly empty: Trajectory;
 }
 
 /** Step [d] of a lone lot's simulation: half a day serves to put programmes in order; plans are judged at the usual step. */
@@ -42,12 +41,11 @@ export class Solos {
   constructor(problem: Problem) {
     this.problem = problem;
     this.#alikePlaces = alikePlaces(problem);
-    const room = roomAir(problem.kitchen);
-    const air = (name: string, setting: VentSetting): SoloAir => ({
-      name,
-      room,
-      boxes: problem.boxes(problem.vents.map(() => setting)),
-    });
+    const air = (name: string, setting: VentSetting): SoloAir => {
+      const vents = problem.vents.map(() => setting);
+      const empty = simulationOf(problem, { parts: [], vents });
+      return { name, empty: trajectory({ ...empty, stepDays: soloStep }, this.ownAir?.empty.inner.compiler) };
+    };
     this.ownAir = air("own", untouchedVent);
     this.#closedAir = air("closed", "closed");
   }
@@ -81,14 +79,6 @@ export class Solos {
       const { place } = problem.places[programme.stays[index]!.place]!;
       return { ...stay, temperature: stay.temperature + warmer * place.temperatureSpread };
     });
-    const outcome = simulate({
-      room: air.room,
-      boxes: air.boxes,
-      lots: [{ ...part, stays }],
-      horizonDays: problem.household.days,
-      stepDays: soloStep,
-      wraps: problem.catalogue.wraps,
-    });
-    return outcome.lots[0]!;
+    return followLot(air.empty, { ...part, stays });
   }
 }
