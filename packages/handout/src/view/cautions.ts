@@ -15,6 +15,18 @@ function cautionLine(context: HandoutContext, name: string): string {
   return limit ? plainText(limit.text) : context.speaker.say("caution.unnamed", { name: plainText(name) });
 }
 
+/** Cautions about something that can harm this very day, unlike those about what to look out for later. */
+const pressing = [
+  "no-refrigerator-for-cut-produce",
+  "cut-produce",
+  "cut-ready-to-eat",
+  "refrigerator-too-warm",
+];
+
+/** The cautions of a plan that must be read before anything is put away; none where nothing is unsafe now. */
+export const pressingCautionLines = (context: HandoutContext, plan: Plan): string[] =>
+  plan.cautions.filter((name) => pressing.includes(name)).map((name) => cautionLine(context, name));
+
 /** Cautions of a plan, what does not fit, and always the word to ask the local authority. */
 export function cautionLines(
   context: HandoutContext,

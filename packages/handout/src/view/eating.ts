@@ -8,6 +8,9 @@ export interface EatingDay {
   readonly date: string;
   readonly away: boolean;
   readonly lots: readonly { readonly lot: string; readonly portions: number }[];
+  /** The line in two parts: the date in words, and each thing eaten with its portions. */
+  readonly dateWords: string;
+  readonly entries: readonly string[];
   readonly line: string;
 }
 
@@ -36,7 +39,7 @@ function eatingDay(context: HandoutContext, plan: Plan, names: Names, day: numbe
   const values = { date: dayWords(speaker, date), list: speaker.list(list) };
   const line =
     list.length > 0 ? speaker.say("eat.day", values) : speaker.say(away ? "eat.away" : "eat.nothing", values);
-  return { day, date, away, lots, line };
+  return { day, date, away, lots, dateWords: values.date, entries: list, line };
 }
 
 function readyLines(context: HandoutContext, plan: Plan, names: Names): string[] {

@@ -15,6 +15,10 @@ export interface LifeView {
   readonly lookBy: string;
   readonly lookByLine: string;
   readonly reasons: readonly string[];
+  /** The one reason that tells most: why it lies there, or else the air it was worked out for. */
+  readonly lead: string;
+  /** The other reasons. */
+  readonly more: readonly string[];
   /** Name and span in a line. */
   readonly line: string;
 }
@@ -22,6 +26,12 @@ export interface LifeView {
 function lookByLine({ speaker }: HandoutContext, { life, endedBy }: PlannedLot, date: CalendarDate): string {
   if (life.middle >= 1) return speaker.say("life.checkFrom", { date: dayWords(speaker, date) });
   return speaker.say(endedBy === "safety" ? "life.atOnce" : "life.today");
+}
+
+/** Reasons begin with the air and with what ends the lot; what comes after says why it lies where it does. */
+function ledBy(reasons: readonly string[]) {
+  const lead = reasons[2] ?? reasons[0] ?? "";
+  return { reasons, lead, more: reasons.filter((reason) => reason !== lead) };
 }
 
 /** Every lot's life in words, shortest first. */
@@ -44,7 +54,7 @@ export function lifeViews(
         endedBy: speaker.say(`ending.${lot.endedBy}`),
         lookBy,
         lookByLine: lookByLine(context, lot, lookBy),
-        reasons: reasonLines(context, plan, lot),
+        ...ledBy(reasonLines(context, plan, lot)),
         line: speaker.say("life.line", { name, span }),
       };
     });

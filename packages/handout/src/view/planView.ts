@@ -3,7 +3,7 @@ import { addDays } from "@keepwright/quantities";
 import { dayWords, fullDateWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
 import type { CountedLots } from "./amount.js";
-import { cautionLines } from "./cautions.js";
+import { cautionLines, pressingCautionLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
 import { type EatingView, eatingView } from "./eating.js";
 import { type KitchenView, kitchenView } from "./kitchenView.js";
@@ -29,6 +29,8 @@ export interface PlanView {
   readonly lives: readonly LifeView[];
   readonly waste: string;
   readonly cautions: readonly string[];
+  /** Those of the cautions that must be read before anything is put away. */
+  readonly pressing: readonly string[];
 }
 
 /** What belongs beside the plan when it is known. */
@@ -70,5 +72,6 @@ export function planView(context: HandoutContext, plan: Plan, around: PlanSurrou
     lives: lifeViews(context, plan, names),
     waste: wasteLine(context, plan),
     cautions: cautionLines(context, plan, places),
+    pressing: pressingCautionLines(context, plan),
   };
 }

@@ -10,6 +10,11 @@ export interface PreparationView {
   readonly task: string;
   readonly lots: readonly string[];
   readonly line: string;
+  /** The line in two parts, for a page that sets the reason below: what to do, and why with how well it is founded. */
+  readonly what: string;
+  readonly why: string;
+  /** True for work to be done before putting away; false for what is to be left as it is, or kept so. */
+  readonly now: boolean;
   /** True where the advice is common practice and no publication was found. */
   readonly commonPractice: boolean;
 }
@@ -20,6 +25,16 @@ interface Task {
   readonly why: Why;
   readonly commonPractice: boolean;
 }
+
+/** What asks for nothing but patience: it is not on the list of things to do now. */
+const keptAsItIs: readonly Preparation[] = [
+  "keep dry and unwashed",
+  "keep husk on",
+  "keep in the dark",
+  "keep on the vine",
+  "wash just before use",
+  "leave whole",
+];
 
 const isPreparation = (name: string): name is Preparation =>
   (preparations as readonly string[]).includes(name);
@@ -37,6 +52,17 @@ function taskLine({ speaker }: HandoutContext, task: Task, names: readonly strin
     why: speaker.say(`prepare.why.${task.why}`),
   };
   return speaker.say(task.commonPractice ? "prepare.practice" : "prepare.line", values);
+}
+
+function whatAndWhy({ speaker }: HandoutContext, task: Task, names: readonly string[]) {
+  const why = speaker.say(`prepare.why.${task.why}`);
+  return {
+    what: speaker.say("prepare.what", {
+      names: speaker.capital(speaker.list(names)),
+      task: speaker.say(`prepare.do.${task.task}`),
+    }),
+    why: task.commonPractice ? speaker.say("prepare.whyPractice", { why }) : why,
+  };
 }
 
 /** Things to do first, each with its reason; lots that share one are named together. */
@@ -60,6 +86,8 @@ export function preparationViews(
     return {
       task: task.task,
       lots,
+      ...whatAndWhy(context, task, named),
+      now: !keptAsItIs.includes(task.task),
       commonPractice: task.commonPractice,
       line: taskLine(context, task, named),
     };

@@ -61,6 +61,17 @@ export function lotLine(
   return speaker.say("lot.lineAssuming", { ...values, assumed: speaker.list(names) });
 }
 
+/** What was taken for granted, in a line of its own; nothing when nothing was. */
+export function assumedLine(
+  { speaker }: HandoutContext,
+  assumed: UnderstoodLot["assumed"],
+): string | undefined {
+  if (assumed.length === 0) return undefined;
+  return speaker.say("lot.assumed", {
+    assumed: speaker.list(assumed.map((name) => speaker.say(`assumed.${name}`))),
+  });
+}
+
 const understoodLine = (context: HandoutContext, { typed, lot, assumed }: UnderstoodLot): string =>
   context.speaker.say("reading.lot", { typed: shortText(typed), lot: lotLine(context, lot, assumed) });
 

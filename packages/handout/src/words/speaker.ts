@@ -1,5 +1,5 @@
 import { english } from "./english.js";
-import type { Message, Values } from "./message.js";
+import type { Message, Messages, Values } from "./message.js";
 
 export type English = typeof english;
 export type MessageKey = keyof English;
@@ -35,23 +35,29 @@ function chosen(
   return message[plurals.select(Number(values.count))] ?? message.other;
 }
 
+/** Says any set of messages in a language: the handout's own, or those of a page of its own. */
+export function sayer<Own extends Messages>(tag: string, messages: { readonly [key in keyof Own]: Message }) {
+  const plurals = new Intl.PluralRules(tag);
+  const numbers = new Intl.NumberFormat(tag);
+  return <Key extends keyof Own & string>(key: Key, ...values: Values<Own[Key]>): string => {
+    const given = (values[0] ?? {}) as Record<string, string | number>;
+    return chosen(messages[key], plurals, given).replace(hole, (_, name: string) => {
+      const value = given[name] ?? "";
+      return typeof value === "number" ? numbers.format(value) : value;
+    });
+  };
+}
+
 /** Puts a language to work: sentences, numbers and lists as it writes them. */
 export function speaker(language: Language = englishLanguage): Speaker {
-  const plurals = new Intl.PluralRules(language.tag);
   const and = new Intl.ListFormat(language.tag, { type: "conjunction" });
   const or = new Intl.ListFormat(language.tag, { type: "disjunction" });
   const number = (value: number, options: Intl.NumberFormatOptions = {}) =>
     new Intl.NumberFormat(language.tag, options).format(value);
-  const text = (value: string | number) => (typeof value === "number" ? number(value) : value);
   return {
     tag: language.tag,
     number,
-    say: (key, ...[values]) => {
-      const given = (values ?? {}) as Record<string, string | number>;
-      return chosen(language.messages[key], plurals, given).replace(hole, (_, name: string) =>
-        text(given[name] ?? ""),
-      );
-    },
+    say: sayer<English>(language.tag, language.messages),
     list: (items) => and.format(items),
     choices: (items) => or.format(items),
     capital: (words) => words.charAt(0).toLocaleUpperCase(language.tag) + words.slice(1),

@@ -6,6 +6,7 @@ export const readingWords = {
   "reading.lot": "“{typed}” → {lot}",
   "lot.line": "{name}, {amount}",
   "lot.lineAssuming": "{name}, {amount} (taken for granted: {assumed})",
+  "lot.assumed": "Taken for granted: {assumed}.",
   "reading.notUnderstood": "“{typed}” → not understood",
   "assumed.usual amount": "the usual amount",
   "assumed.usual size": "the usual size",
