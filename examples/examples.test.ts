@@ -1,0 +1,60 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { catalogue } from "@keepwright/catalogue";
+import {
+  checkPlan,
+  type Kitchen,
+  kitchenFrom,
+  ordinaryKitchens,
+  planHaul,
+  planSchema,
+  readHaul,
+} from "@keepwright/planner";
+import { describe, expect, it } from "vitest";
+
+const folder = fileURLToPath(new URL(".", import.meta.url));
+const names = readdirSync(folder, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map((entry) => entry.name);
+
+function example(name: string) {
+  const scenario = JSON.parse(readFileSync(`${folder}${name}/scenario.json`, "utf8"));
+  const file = `${folder}${name}/kitchen.json`;
+  const kitchen: Kitchen = existsSync(file)
+    ? kitchenFrom(JSON.parse(readFileSync(file, "utf8")))
+    : ordinaryKitchens.ordinary;
+  const text = readFileSync(`${folder}${name}/haul.txt`, "utf8");
+  return { scenario, kitchen, text };
+}
+
+describe.each(names)("worked example %s", (name) => {
+  const { scenario, kitchen, text } = example(name);
+  const reading = readHaul(text, catalogue());
+  const lots = reading.items.flatMap((item, index) =>
+    item.kind === "lot" ? [{ ...item.lot, id: `lot-${index + 1}` }] : [],
+  );
+  const household = {
+    people: scenario.people,
+    portionsPerPersonPerDay: 5,
+    daysAway: scenario.daysAway,
+    days: scenario.days,
+  };
+  const haul = { lots };
+  const request = { haul, kitchen, household, from: scenario.from, seed: 1, catalogue: catalogue() };
+
+  it("is invented and says so", () => expect(scenario.invented).toBe(true));
+
+  it("is understood line by line, with at most a question about a word that means several kinds", () => {
+    const lines = text.split("\n").filter((line) => line.trim() !== "");
+    expect(lots.length).toBeGreaterThanOrEqual(lines.length);
+    expect(reading.items.filter((item) => item.kind === "question")).toEqual([]);
+  });
+
+  it("is planned without a fault that the independent checker finds, and no worse than unsorted", () => {
+    const plan = planHaul(request);
+    expect(planSchema.safeParse(plan).success).toBe(true);
+    expect(checkPlan({ plan, haul, kitchen, household, catalogue: catalogue() })).toEqual([]);
+    expect(plan.overflow).toEqual([]);
+    expect(plan.objective.total).toBeLessThanOrEqual(plan.unsorted.objective.total + 1e-6);
+  });
+});
