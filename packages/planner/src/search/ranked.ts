@@ -32,8 +32,20 @@ export function hopefulCost(
   return Math.min(...costs.map((cost) => judge.price(current, part, cost))) + programmeEffort(part.programme);
 }
 
+/** Ethylene [µL/h] at its most below which a part is taken to do its neighbours no harm: an apple gives off tens of times that. */
+const harmless = 0.5;
+
+function harmsNobody({ prepared }: Search, part: Part): boolean {
+  const { produce, commodity, gramsPerPortion } = prepared.problem.lots[part.lot]!;
+  const most = Math.max(...produce.ethyleneRipe.values) * ((part.portions * gramsPerPortion) / 1000);
+  return most < harmless && !prepared.smelling.has(commodity.id);
+}
+
 /** What the part costs now, with what the others would gain if it were gone [g]. */
-function costWithHarm({ judge }: Search, current: Evaluation, index: number): number {
+function costWithHarm(search: Search, current: Evaluation, index: number): number {
+  const { judge } = search;
+  const part = current.choice.parts[index]!;
+  if (harmsNobody(search, part)) return judge.priceNow(current, index) + programmeEffort(part.programme);
   const gone = judge.estimate(current, [{ part: index, like: index }]);
   // Taking a part away counts as joining two, which is not meant here.
   return -gone.cost - weights.split;
@@ -71,9 +83,22 @@ function worthEstimating({ prepared }: Search, hopeful: readonly Hopeful[]): Hop
   });
 }
 
+/** Estimates the hopeful ones, until the rest could not be better than the best found that has room. */
+function estimated(search: Search, index: number, hopeful: readonly Hopeful[], now: number): RankedOption[] {
+  const ranked: RankedOption[] = [];
+  let least = 0;
+  for (const { option, to, hope } of hopeful) {
+    if (hope - now >= least) break;
+    const change = search.judge.estimate(search.current, [{ part: index, like: index, to }]);
+    ranked.push({ part: index, option, ...change });
+    if (change.overflow <= 0) least = Math.min(least, change.cost + change.overflow);
+  }
+  return ranked.sort(byChange);
+}
+
 /** Options of a part other than its own that may better things, by estimated change, best first. */
 export function rankedOptions(search: Search, index: number): RankedOption[] {
-  const { current, prepared, judge } = search;
+  const { current, prepared } = search;
   const part = current.choice.parts[index]!;
   const own = programmeKey(part.programme);
   const now = costToBeat(search, current, index);
@@ -84,17 +109,11 @@ export function rankedOptions(search: Search, index: number): RankedOption[] {
     .map((one) => ({ ...one, hope: hopefulCost(search, current, one.to, one.option) }))
     .filter(({ hope }) => hope < now)
     .sort((a, b) => a.hope - b.hope);
-  return worthEstimating(search, hopeful)
-    .map(({ option, to }) => ({
-      part: index,
-      option,
-      ...judge.estimate(current, [{ part: index, like: index, to }]),
-    }))
-    .sort(byChange);
+  return estimated(search, index, worthEstimating(search, hopeful), now);
 }
 
 /** Best first; level ones in the order of their names. */
-export const byChange = (a: RankedOption, b: RankedOption): number =>
+const byChange = (a: RankedOption, b: RankedOption): number =>
   a.cost + a.overflow - b.cost - b.overflow || (a.option.key < b.option.key ? -1 : 1);
 
 /** A few options of a part away from some places, cheapest by hope, judged: for one that is to make room. */
