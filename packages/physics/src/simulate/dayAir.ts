@@ -1,4 +1,5 @@
 import type { AirTree } from "../climate/airTree.js";
+import type { CoarseSteps } from "./coarse.js";
 import type { Grid } from "./grid.js";
 import { sameTime } from "./lotMoves.js";
 import type { StepListener } from "./run.js";
@@ -65,20 +66,19 @@ export class DayAirRecorder implements StepListener, DayAir {
   }
 }
 
-/** The same means from the record of a run. */
-export function dayAirOf(tape: Tape, tree: AirTree, grid: Grid): DayAir {
+/** The same means from the record of a run, by the steps that changed lots are followed in, so that the two can be compared. */
+export function dayAirOf(
+  tape: Tape,
+  { count, first, last, days }: CoarseSteps,
+  tree: AirTree,
+  grid: Grid,
+): DayAir {
   const means = new DayAirRecorder(tree, grid);
-  const addSide = (side: TapeSide, step: number): void =>
-    means.add(
-      tape.days[step]!,
-      tape.days[step + 1]! - tape.days[step]!,
-      side.density,
-      side.ethylene,
-      step * means.width,
-    );
-  for (let step = 0; step < tape.intervals; step++) {
-    addSide(tape.start, step);
-    addSide(tape.end, step);
+  const add = (side: TapeSide, part: number, step: number): void =>
+    means.add(days[part]!, days[part + 1]! - days[part]!, side.density, side.ethylene, step * means.width);
+  for (let part = 0; part < count; part++) {
+    add(tape.start, part, first[part]!);
+    add(tape.end, part, last[part]!);
   }
   means.keepLast(tape.end.density, tape.end.ethylene, (tape.intervals - 1) * means.width);
   return means;

@@ -41,10 +41,10 @@ export function judgeChange(
  * share the air of its box with itself.
  */
 export function followLot(base: Trajectory, lot: SimulatedLot, without: readonly number[] = []): LotOutcome {
-  const { compiler, tree, grid, running, tape } = base.inner;
+  const { compiler, tree, grid, running, tape, steps } = base.inner;
   const { space, background } = workspaceOf(base);
   const followed = compiler.lot(lot, tree);
-  setBackgroundWithout(tape, tree, running, without, background);
+  setBackgroundWithout(tape, steps, tree, running, without, background);
   new Run(tree, grid, [followed], { background, space, daily: true }).run();
   return lotOutcome(followed);
 }
@@ -75,14 +75,14 @@ class Judge {
 
   /** Runs the lots that are to be followed in the air of those that are not. */
   follow(): void {
-    const { compiler, tree, grid, running, tape } = this.#base.inner;
+    const { compiler, tree, grid, running, tape, steps } = this.#base.inner;
     const { space, background, air: listener } = this.#work;
     this.#followed.clear();
     for (const [index, lot] of this.#inputs) this.#followed.set(index, compiler.lot(lot, tree));
     for (const index of this.#again) {
       this.#followed.set(index, runningLot(running[index]!.lot, running[index]!.stays));
     }
-    setBackgroundWithout(tape, tree, running, this.#leftOut, background);
+    setBackgroundWithout(tape, steps, tree, running, this.#leftOut, background);
     listener.clear();
     const lots = [...this.#followed.values()];
     new Run(tree, grid, lots, { background, space, listener, daily: this.#daily }).run();

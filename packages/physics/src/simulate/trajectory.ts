@@ -1,5 +1,6 @@
 import { type AirTree, airTree } from "../climate/airTree.js";
 import type { End } from "./carryOn.js";
+import { type CoarseSteps, coarseSteps } from "./coarse.js";
 import { LotCompiler } from "./compiler.js";
 import { type DayAir, dayAirOf } from "./dayAir.js";
 import { Estimator } from "./estimate.js";
@@ -25,6 +26,8 @@ export interface TrajectoryRecord {
   readonly grid: Grid;
   readonly running: readonly RunningLot[];
   readonly tape: Tape;
+  /** The steps changed lots are followed in. */
+  readonly steps: CoarseSteps;
   /** Step whose start stands for each day: the one nearest its middle. */
   readonly samples: readonly number[];
   readonly air: DayAir;
@@ -35,6 +38,9 @@ export interface TrajectoryRecord {
   /** Where an estimate finds each lot to end when nothing changes, to compare estimates with. */
   readonly unchanged: readonly End[];
 }
+
+/** Length of the steps in which changed lots are followed [d]. */
+const judgedStepDays = 0.5;
 
 /** Steps beyond the regular ones that the moves of these lots can bring: a cut at each move, and two more to close in on ripeness. */
 const mostCuts = (lots: readonly RunningLot[]): number =>
@@ -61,13 +67,15 @@ export function trajectory(
   new Run(tree, grid, running, { daily: simulation.outcome !== "ends", listener: recorder }).run();
   const tape = recorder.tape();
   const samples = sampleSteps(tape, grid, 0.5);
-  const air = dayAirOf(tape, tree, grid);
+  const steps = coarseSteps(tape, judgedStepDays);
+  const air = dayAirOf(tape, steps, tree, grid);
   const inner: TrajectoryRecord = {
     compiler,
     tree,
     grid,
     running,
     tape,
+    steps,
     samples,
     air,
     sampleRates: sampleRates(tape, running, samples, air),

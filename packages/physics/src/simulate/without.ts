@@ -1,15 +1,16 @@
 import type { AirTree } from "../climate/airTree.js";
+import type { CoarseSteps } from "./coarse.js";
 import type { RunningLot } from "./runningLot.js";
 import type { Background, GivenOffByBox } from "./settleAir.js";
 import { perLot, type Tape, type TapeSide } from "./tape.js";
 
-/** A background of the size of a tape, to be filled by `setBackgroundWithout`. */
-export const emptyBackground = (tape: Tape, tree: AirTree): Background => ({
-  intervals: tape.intervals,
-  days: tape.days,
-  moved: tape.moved,
-  start: emptySums(tape.intervals * tree.size),
-  end: emptySums(tape.intervals * tree.size),
+/** A background with room for some steps, to be filled by `setBackgroundWithout`. */
+export const emptyBackground = ({ count, days, moved }: CoarseSteps, tree: AirTree): Background => ({
+  intervals: count,
+  days,
+  moved,
+  start: emptySums(count * tree.size),
+  end: emptySums(count * tree.size),
 });
 
 const emptySums = (length: number): GivenOffByBox => ({
@@ -21,30 +22,37 @@ const emptySums = (length: number): GivenOffByBox => ({
 /** Fills in what all lots but some give off, from the record of a run: the air those some would be followed in. */
 export function setBackgroundWithout(
   tape: Tape,
+  { first, last }: CoarseSteps,
   tree: AirTree,
   running: readonly RunningLot[],
   leftOut: readonly number[],
-  { start, end }: Background,
+  background: Background,
 ): void {
-  copy(tape.start, start);
-  copy(tape.end, end);
-  for (const lot of leftOut) {
-    const { stays } = running[lot]!;
-    for (let step = 0; step < tape.intervals; step++) {
-      const entry = step * running.length + lot;
-      const { box } = stays[tape.stays[entry]!]!;
-      if (box === tree.size) continue;
-      takeOut(start, tape.start, step * tree.size + box, entry * perLot);
-      takeOut(end, tape.end, step * tree.size + box, entry * perLot);
-    }
-  }
+  setSide(tape, tape.start, first, tree, running, leftOut, background.start);
+  setSide(tape, tape.end, last, tree, running, leftOut, background.end);
 }
 
-function copy(from: GivenOffByBox, to: GivenOffByBox): void {
-  for (let entry = 0; entry < to.emission.length; entry++) {
-    to.conductance[entry] = from.conductance[entry]!;
-    to.supply[entry] = from.supply[entry]!;
-    to.emission[entry] = from.emission[entry]!;
+function setSide(
+  tape: Tape,
+  side: TapeSide,
+  steps: Int32Array,
+  { size }: AirTree,
+  running: readonly RunningLot[],
+  leftOut: readonly number[],
+  out: GivenOffByBox,
+): void {
+  for (let part = 0; part < steps.length; part++) {
+    const step = steps[part]!;
+    for (let box = 0; box < size; box++) {
+      out.conductance[part * size + box] = side.conductance[step * size + box]!;
+      out.supply[part * size + box] = side.supply[step * size + box]!;
+      out.emission[part * size + box] = side.emission[step * size + box]!;
+    }
+    for (let index = 0; index < leftOut.length; index++) {
+      const entry = step * running.length + leftOut[index]!;
+      const { box } = running[leftOut[index]!]!.stays[tape.stays[entry]!]!;
+      if (box < size) takeOut(out, side, part * size + box, entry * perLot);
+    }
   }
 }
 

@@ -23,12 +23,12 @@ const workspaces = new WeakMap<Trajectory, Workspace>();
 export function workspaceOf(base: Trajectory): Workspace {
   const known = workspaces.get(base);
   if (known) return known;
-  const { tree, grid, tape } = base.inner;
+  const { tree, grid, steps } = base.inner;
   const means = new DayAirRecorder(tree, grid);
   const air = new AirRecorder(tree, means);
   const made: Workspace = {
     space: runSpace(tree),
-    background: emptyBackground(tape, tree),
+    background: emptyBackground(steps, tree),
     air,
     replay: new Replay(tree, air),
     changes: noChanges(means),
