@@ -1,21 +1,66 @@
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
-import { defineConfig } from "vite";
+import { defineConfig, type Plugin } from "vite";
 
-const room = (name: string) => fileURLToPath(new URL(`../../packages/${name}/src/index.ts`, import.meta.url));
+const file = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const rooms = ["quantities", "catalogue", "physics", "planner", "handout"];
+
+/** Makes `worked-example` a module: the text of one of the examples, which stays in one copy where the examples are. */
+function workedExample(): Plugin {
+  const name = "virtual:worked-example";
+  const haul = file("../../examples/market-saturday/haul.txt");
+  return {
+    name: "worked-example",
+    resolveId: (id) => (id === name ? `\0${name}` : undefined),
+    load(id) {
+      if (id !== `\0${name}`) return undefined;
+      this.addWatchFile(haul);
+      return `export default ${JSON.stringify(readFileSync(haul, "utf8"))};`;
+    },
+  };
+}
+
+/** Where a figure comes from, in a record of the catalogue. Nothing is computed from these; see test/leanCatalogue.test.ts. */
+const provenance = ["note", "rivals", "place", "source"];
+
+/** The bundled catalogue without the provenance of its figures: less than half of the bytes, and nothing the page shows. */
+export function withoutProvenance(generated: string): string {
+  return generated.replace(/JSON\.parse\((".*")\)/g, (_, text: string) => {
+    const lean = JSON.stringify(JSON.parse(JSON.parse(text)), (key, value) =>
+      provenance.includes(key) ? undefined : value,
+    );
+    return `JSON.parse(${JSON.stringify(lean)})`;
+  });
+}
+
+function leanCatalogue(): Plugin {
+  return {
+    name: "lean-catalogue",
+    enforce: "pre",
+    transform: (code, id) => (id.endsWith("/data.generated.ts") ? withoutProvenance(code) : undefined),
+  };
+}
+
+/** Leaves the schema library out of the page; the worker, which checks what it is asked, keeps it. */
+function noSchemas(): Plugin {
+  const standIn = file("./src/standIns/zod.ts");
+  return { name: "no-schemas", enforce: "pre", resolveId: (id) => (id === "zod" ? standIn : undefined) };
+}
 
 export default defineConfig({
   // Relative addresses, so that the built folder works from any path.
   base: "./",
-  plugins: [react()],
+  plugins: [react(), workedExample(), leanCatalogue(), noSchemas()],
   resolve: {
     alias: Object.fromEntries(
-      ["quantities", "catalogue", "physics", "planner", "handout"].map((name) => [
-        `@keepwright/${name}`,
-        room(name),
-      ]),
+      rooms.map((room) => [`@keepwright/${room}`, file(`../../packages/${room}/src/index.ts`)]),
     ),
   },
-  worker: { format: "es" },
-  build: { target: "es2022", modulePreload: { polyfill: false } },
+  worker: { format: "es", plugins: () => [leanCatalogue()] },
+  build: {
+    target: "es2022",
+    modulePreload: { polyfill: false },
+    chunkSizeWarningLimit: 700,
+  },
 });

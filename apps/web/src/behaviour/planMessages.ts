@@ -1,12 +1,16 @@
 import type { Household, Kitchen, Lot, LotReason, Plan } from "@keepwright/planner";
 
-/** What the page asks of the worker. `number` tells a late answer from the one that is wanted. */
-export interface PlanRequest {
-  readonly number: number;
+/** What a plan is asked for. */
+export interface PlanAsked {
   readonly lots: readonly Lot[];
   readonly kitchen: Kitchen;
   readonly household: Household;
   readonly from: string;
+}
+
+/** What the page asks of the worker. `number` tells a late answer from the one that is wanted. */
+export interface PlanRequest extends PlanAsked {
+  readonly number: number;
 }
 
 export type PlanAnswer =

@@ -1,69 +1,62 @@
 import type { LotReason, Plan } from "@keepwright/planner";
-import { useEffect, useRef, useState } from "react";
-import type { PlanAnswer, PlanRequest } from "./planMessages.js";
+import { useCallback, useEffect, useRef, useState } from "react";
+import { type PlanDesk, planDesk } from "./planDesk.js";
+import type { PlanAnswer, PlanAsked } from "./planMessages.js";
+
+/** A plan with what it was asked for, so that its words never mix with what was typed since. */
+export interface MadePlan {
+  readonly asked: PlanAsked;
+  readonly plan: Plan;
+  readonly reasons: readonly LotReason[];
+}
 
 export interface PlanState {
-  readonly plan: Plan | undefined;
-  readonly reasons: readonly LotReason[];
+  readonly made: MadePlan | undefined;
+  /** Why no plan could be made; empty when the planner stopped without a word. */
   readonly problem: string | undefined;
   readonly working: boolean;
 }
 
 /** Pause after the last change before planning again [ms], so that typing is not answered letter by letter. */
 const pause = 350;
+const nothing: PlanState = { made: undefined, problem: undefined, working: false };
 
-function startWorker(): Worker {
-  return new Worker(new URL("./planWorker.ts", import.meta.url), { type: "module" });
-}
+const startWorker = () => new Worker(new URL("./planWorker.ts", import.meta.url), { type: "module" });
 
 /** Plans in a worker whenever what is asked changes; the last plan stays until the next one is there. */
-export function usePlan(ask: Omit<PlanRequest, "number"> | undefined): PlanState {
-  const [state, setState] = useState<PlanState>({
-    plan: undefined,
-    reasons: [],
-    problem: undefined,
-    working: false,
-  });
-  const worker = useRef<Worker | undefined>(undefined);
-  const number = useRef(0);
+export function usePlan(ask: PlanAsked | undefined): PlanState & { readonly again: () => void } {
+  const [state, setState] = useState(nothing);
+  const [attempt, setAttempt] = useState(0);
+  const desk = useRef<PlanDesk | undefined>(undefined);
   const question = ask === undefined ? undefined : JSON.stringify(ask);
 
-  useEffect(() => () => worker.current?.terminate(), []);
   useEffect(() => {
-    number.current += 1;
-    const wanted = number.current;
+    const own = planDesk(startWorker, (answer, asked) =>
+      setState((before) => afterAnswer(before, answer, asked)),
+    );
+    desk.current = own;
+    return own.close;
+  }, []);
+  useEffect(() => {
     if (question === undefined) {
-      setState({ plan: undefined, reasons: [], problem: undefined, working: false });
+      desk.current?.drop();
+      setState(nothing);
       return;
     }
-    setState((before) => ({ ...before, working: true }));
-    const timer = setTimeout(() => {
-      worker.current ??= startWorker();
-      worker.current.onmessage = (event: MessageEvent<PlanAnswer>) => {
-        if (event.data.number === number.current) setState((before) => afterAnswer(before, event.data));
-      };
-      worker.current.onerror = (event) => {
-        setState((before) => ({
-          ...before,
-          problem: event.message || "The planner stopped.",
-          working: false,
-        }));
-        worker.current?.terminate();
-        worker.current = undefined;
-      };
-      worker.current.postMessage({ ...JSON.parse(question), number: wanted } satisfies PlanRequest);
-    }, pause);
+    setState((before) => ({ ...before, problem: undefined, working: true }));
+    const timer = setTimeout(() => desk.current?.ask(JSON.parse(question)), pause);
     return () => clearTimeout(timer);
-  }, [question]);
-  return state;
+  }, [question, attempt]);
+  const again = useCallback(() => setAttempt((before) => before + 1), []);
+  return { ...state, again };
 }
 
-function afterAnswer(before: PlanState, answer: PlanAnswer): PlanState {
+export function afterAnswer(before: PlanState, answer: PlanAnswer, asked: PlanAsked): PlanState {
   switch (answer.kind) {
     case "plan":
-      return { plan: answer.plan, reasons: [], problem: undefined, working: false };
+      return { made: { asked, plan: answer.plan, reasons: [] }, problem: undefined, working: false };
     case "reasons":
-      return { ...before, reasons: answer.reasons };
+      return before.made ? { ...before, made: { ...before.made, reasons: answer.reasons } } : before;
     case "problem":
       return { ...before, problem: answer.message, working: false };
   }

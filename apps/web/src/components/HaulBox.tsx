@@ -1,26 +1,36 @@
-import { useId } from "react";
+import { type ReactNode, type RefObject, useId } from "react";
+import { useWords } from "../words/words.js";
 
 interface HaulBoxProps {
   readonly text: string;
   readonly onChange: (text: string) => void;
+  readonly box: RefObject<HTMLTextAreaElement | null>;
+  readonly children: ReactNode;
 }
 
+const fewestRows = 6;
+const mostRows = 20;
+
 /** Where the haul is typed, pasted or spoken. A plain text area: Tab leaves it, as everywhere else on the web. */
-export function HaulBox({ text, onChange }: HaulBoxProps) {
+export function HaulBox({ text, onChange, box, children }: HaulBoxProps) {
+  const say = useWords();
   const id = useId();
+  const rows = Math.min(mostRows, Math.max(fewestRows, text.split("\n", mostRows).length + 1));
   return (
     <section className="haul-box" aria-labelledby={`${id}-heading`}>
-      <h2 id={`${id}-heading`}>What came home</h2>
-      <label htmlFor={id}>Type or paste it, one thing a line or all in a row.</label>
+      <h2 id={`${id}-heading`}>{say("haul.heading")}</h2>
+      <label htmlFor={id}>{say("haul.label")}</label>
       <textarea
         id={id}
+        ref={box}
         value={text}
-        rows={12}
+        rows={rows}
         spellCheck={false}
         autoCapitalize="none"
-        placeholder="2 lb apples, a bunch of cilantro, 3 avocados (one ripe)"
+        placeholder={say("haul.placeholder")}
         onChange={(event) => onChange(event.target.value)}
       />
+      {children}
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import { type HandoutContext, kitchenView } from "@keepwright/handout";
 import { type OrdinaryKitchenKey, ordinaryKitchens } from "@keepwright/planner";
 import { dayRange, type PlannerChange, type PlannerState, peopleRange } from "../state/plannerState.js";
+import { useWords } from "../words/words.js";
 import { WholeNumberField } from "./WholeNumberField.js";
 
 interface KitchenChooserProps {
@@ -13,12 +14,13 @@ const keys = Object.keys(ordinaryKitchens) as OrdinaryKitchenKey[];
 
 /** Which ordinary kitchen, how many people, how many days, which units; and what that kitchen is, in words. */
 export function KitchenChooser({ state, context, onChange }: KitchenChooserProps) {
+  const say = useWords();
   return (
     <section className="kitchen" aria-labelledby="kitchen-heading">
-      <h2 id="kitchen-heading">The kitchen and who eats</h2>
+      <h2 id="kitchen-heading">{say("kitchen.heading")}</h2>
       <div className="fields">
         <label className="field wide">
-          <span>Kitchen most like yours</span>
+          <span>{say("kitchen.choose")}</span>
           <select
             value={state.kitchen}
             onChange={(event) =>
@@ -33,32 +35,32 @@ export function KitchenChooser({ state, context, onChange }: KitchenChooserProps
           </select>
         </label>
         <WholeNumberField
-          label="People"
+          label={say("kitchen.people")}
           value={state.people}
           range={peopleRange}
           onChange={(people) => onChange({ change: "people", people })}
         />
         <WholeNumberField
-          label="Days to plan"
+          label={say("kitchen.days")}
           value={state.days}
           range={dayRange}
           onChange={(days) => onChange({ change: "days", days })}
         />
         <label className="field">
-          <span>Units</span>
+          <span>{say("kitchen.units")}</span>
           <select
             value={state.units}
             onChange={(event) =>
               onChange({ change: "units", units: event.target.value === "us" ? "us" : "metric" })
             }
           >
-            <option value="metric">°C and kilograms</option>
-            <option value="us">°F and pounds</option>
+            <option value="metric">{say("kitchen.metric")}</option>
+            <option value="us">{say("kitchen.us")}</option>
           </select>
         </label>
       </div>
       <details>
-        <summary>What this kitchen is taken to be</summary>
+        <summary>{say("kitchen.details")}</summary>
         <ul>
           {kitchenView(context, ordinaryKitchens[state.kitchen]).lines.map((line) => (
             <li key={line}>{line}</li>

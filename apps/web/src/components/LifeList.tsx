@@ -1,5 +1,6 @@
 import { type HandoutContext, type LifeView, lotReasonLines } from "@keepwright/handout";
 import type { LotReason, Plan } from "@keepwright/planner";
+import { useWords } from "../words/words.js";
 
 interface LifeListProps {
   readonly heading: string;
@@ -9,7 +10,7 @@ interface LifeListProps {
   readonly plan: Plan;
 }
 
-/** How long each lot lasts, shortest first; opened, it says why, from the computed amounts. */
+/** How long each lot lasts, shortest first, with the reason that tells most; the rest of the reasons on opening. */
 export function LifeList({ heading, lives, reasons, context, plan }: LifeListProps) {
   return (
     <section className="words">
@@ -17,29 +18,33 @@ export function LifeList({ heading, lives, reasons, context, plan }: LifeListPro
       <ul className="lives">
         {lives.map((life) => {
           const reason = reasons.find((each) => each.part === life.lot);
-          return (
-            <li key={life.lot}>
-              <details>
-                <summary>
-                  <span className="life-name">{life.name}</span>
-                  <span className="life-span">
-                    {life.span}; {life.endedBy}
-                  </span>
-                </summary>
-                <ul>
-                  {[
-                    life.lookByLine,
-                    ...life.reasons,
-                    ...(reason ? lotReasonLines(context, plan, reason) : []),
-                  ].map((line) => (
-                    <li key={line}>{line}</li>
-                  ))}
-                </ul>
-              </details>
-            </li>
-          );
+          const others = reason ? lotReasonLines(context, plan, reason) : [];
+          return <Life key={life.lot} life={life} more={[...life.more, ...others]} />;
         })}
       </ul>
     </section>
+  );
+}
+
+function Life({ life, more }: { readonly life: LifeView; readonly more: readonly string[] }) {
+  const say = useWords();
+  return (
+    <li>
+      <p className="life-line">
+        <strong>{life.name}</strong> <span className="life-span">{life.span}</span>
+      </p>
+      <p>{life.lead}</p>
+      <p className="soft">{life.lookByLine}</p>
+      {more.length > 0 && (
+        <details>
+          <summary aria-label={say("life.moreNamed", { name: life.name })}>{say("life.more")}</summary>
+          <ul>
+            {more.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </li>
   );
 }

@@ -1,107 +1,101 @@
-import type { Catalogue, Commodity } from "@keepwright/catalogue";
-import { type HandoutContext, lotLine, questionLine } from "@keepwright/handout";
-import { type RipenessWord, ripenessWords } from "@keepwright/planner";
+import { assumedLine, type HandoutContext, lotLine, questionLine, shortText } from "@keepwright/handout";
+import { useId, useState } from "react";
 import type { Correction } from "../state/corrections.js";
-import type { UnderstoodLine } from "../state/readLots.js";
-import { AmountField } from "./AmountField.js";
-import { KindPicker } from "./KindPicker.js";
+import { type ReadLine, waits } from "../state/readLots.js";
+import { useWords } from "../words/words.js";
+import { LineFields } from "./LineFields.js";
 
-interface LotLineProps {
-  readonly line: UnderstoodLine;
-  readonly catalogue: Catalogue;
-  readonly context: HandoutContext;
+export interface LineChanges {
   readonly onCorrect: (key: string, correction: Correction) => void;
+  readonly onAsRead: (key: string) => void;
 }
 
-/**
- * One understood line. Closed it says what was understood; opened (Enter or Space on the summary) it can be corrected.
- * Lines with a question start open.
- */
-export function LotLine({ line, catalogue, context, onCorrect }: LotLineProps) {
-  const commodity = catalogue.commodities.get(line.lot.commodity);
-  const correct = (correction: Correction) => onCorrect(line.key, correction);
+interface LotLineProps extends LineChanges {
+  readonly line: ReadLine;
+  readonly context: HandoutContext;
+}
+
+/** One thing that was read: what it is taken to be, with one touch to change it and one to put back what was read. */
+export function LotLine({ line, context, onCorrect, onAsRead }: LotLineProps) {
+  const say = useWords();
+  const id = useId();
+  const [open, setOpen] = useState(() => waits(line));
+  const typed = shortText(line.item.typed);
   const leftOut = line.correction?.leftOut === true;
-  const asked = line.item.questions.length > 0 && line.correction === undefined;
-  const candidates = line.item.questions.flatMap((question) =>
-    question.ask === "which commodity" ? question.candidates : [],
-  );
+  const tooMany = line.item.questions.some(({ ask }) => ask === "too many lots");
+  const asked = waits(line);
+  const shown = (open || asked) && !leftOut && !tooMany;
+  const className = ["line", leftOut && "left-out", asked && "asked"].filter(Boolean).join(" ");
   return (
-    <details className={leftOut ? "line left-out" : asked ? "line asked" : "line"} open={asked || undefined}>
-      <summary>
-        <span className="typed">{line.item.typed}</span>
-        <span className="read-as">
-          {leftOut ? "left out" : lotLine(context, line.lot, line.correction ? [] : line.item.assumed)}
-        </span>
-      </summary>
-      {line.item.questions.map((question) => (
-        <p key={question.ask} className="question">
-          {questionLine(context, question)}
-        </p>
-      ))}
-      <div className="fields">
-        <KindPicker
-          label="Kind"
-          value={line.lot.commodity}
-          candidates={candidates}
-          catalogue={catalogue}
-          onPick={(id) => correct({ commodity: id })}
-        />
-        <AmountField grams={line.lot.grams} onChange={(grams) => correct({ grams })} />
-        {commodity && <StateFields line={line} commodity={commodity} correct={correct} />}
-        <button type="button" onClick={() => correct({ leftOut: !leftOut })}>
-          {leftOut ? "Put back" : "Leave out"}
-        </button>
+    <div className={className}>
+      <div className="line-words">
+        <p className="typed">{typed}</p>
+        <ReadAs line={line} context={context} />
+        {asked && <Questions line={line} context={context} />}
       </div>
-    </details>
-  );
-}
-
-interface StateFieldsProps {
-  readonly line: UnderstoodLine;
-  readonly commodity: Commodity;
-  readonly correct: (correction: Correction) => void;
-}
-
-function StateFields({ line, commodity, correct }: StateFieldsProps) {
-  const ripeness = typeof line.lot.ripeness === "string" ? line.lot.ripeness : "";
-  return (
-    <>
-      {commodity.ripening && (
-        <label className="field">
-          <span>Ripeness</span>
-          <select
-            value={ripeness}
-            onChange={(event) =>
-              event.target.value && correct({ ripeness: event.target.value as RipenessWord })
-            }
+      <div className="line-buttons">
+        {line.correction && (
+          <button
+            type="button"
+            aria-label={say("line.undoNamed", { typed })}
+            onClick={() => onAsRead(line.key)}
           >
-            {ripeness === "" && <option value="">as it usually comes</option>}
-            {ripenessWords.map((word) => (
-              <option key={word}>{word}</option>
-            ))}
-          </select>
-        </label>
-      )}
-      <label className="field">
-        <span>State</span>
-        <select
-          value={line.lot.form}
-          onChange={(event) => correct({ form: event.target.value === "cut" ? "cut" : "whole" })}
-        >
-          <option>whole</option>
-          <option>cut</option>
-        </select>
-      </label>
-      {commodity.water.transpirationWithTops && (
-        <label className="tick">
-          <input
-            type="checkbox"
-            checked={line.lot.tops}
-            onChange={(event) => correct({ tops: event.target.checked })}
+            {say("line.undo")}
+          </button>
+        )}
+        {!leftOut && !tooMany && !asked && (
+          <button
+            type="button"
+            aria-expanded={shown}
+            aria-controls={id}
+            aria-label={say(shown ? "line.doneNamed" : "line.changeNamed", { typed })}
+            onClick={() => setOpen(!open)}
+          >
+            {say(shown ? "line.done" : "line.change")}
+          </button>
+        )}
+      </div>
+      <Note line={line} context={context} />
+      <div id={id} className="line-fields" hidden={!shown}>
+        {shown && (
+          <LineFields
+            line={line}
+            context={context}
+            correct={(correction) => onCorrect(line.key, correction)}
           />
-          <span>with leaves on</span>
-        </label>
-      )}
-    </>
+        )}
+      </div>
+    </div>
   );
+}
+
+type LineProps = Pick<LotLineProps, "line" | "context">;
+
+function ReadAs({ line, context }: LineProps) {
+  const say = useWords();
+  if (line.correction?.leftOut) return <p className="soft">{say("line.leftOut")}</p>;
+  if (!line.lot) return null;
+  return <p className="read-as">{lotLine(context, line.lot)}</p>;
+}
+
+/** Lighter, below: that the person had a say in it, or else what was taken for granted. */
+function Note({ line, context }: LineProps) {
+  const say = useWords();
+  const { correction } = line;
+  if (correction?.leftOut) return null;
+  if (!line.lot) return <p className="line-note">{say("line.notUnderstood")}</p>;
+  if (correction) {
+    const touched = Object.keys(correction).length > 0;
+    return <p className="line-note">{say(touched ? "line.corrected" : "line.confirmed")}</p>;
+  }
+  const assumed = line.kind === "lot" ? assumedLine(context, line.item.assumed) : undefined;
+  return assumed ? <p className="line-note">{assumed}</p> : null;
+}
+
+function Questions({ line, context }: LineProps) {
+  return line.item.questions.map((question) => (
+    <p key={`${question.ask} ${question.word}`} className="question">
+      {questionLine(context, question)}
+    </p>
+  ));
 }

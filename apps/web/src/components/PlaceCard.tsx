@@ -1,57 +1,72 @@
 import type { PlaceView } from "@keepwright/handout";
-import type { Plan } from "@keepwright/planner";
-import { PlaceDrawing } from "./PlaceDrawing.js";
-import { Swatch, swatchCount } from "./Swatch.js";
+import type { Box } from "../drawing/kitchenScale.js";
+import { useWords } from "../words/words.js";
+import { type DrawnLot, PlaceDrawing } from "./PlaceDrawing.js";
+import { Swatch } from "./Swatch.js";
 
 interface PlaceCardProps {
   readonly place: PlaceView;
-  readonly plan: Plan;
-  /** Litres of the largest place: all drawings share one scale. */
-  readonly largest: number;
+  readonly box: Box;
+  readonly perLitre: number;
+  readonly drawn: ReadonlyMap<string, Omit<DrawnLot, "name">>;
+  readonly sort: string;
 }
 
-/** One place: its drawing to scale, its setting, and what goes in, each with the pattern it has in the drawing. */
-export function PlaceCard({ place, plan, largest }: PlaceCardProps) {
-  const litresOf = (id: string) => plan.lots.find((lot) => lot.id === id)?.litres ?? 0;
-  const total = plan.places.find((each) => each.place === place.place)?.litres ?? 1;
-  const blocks = place.entries.map((entry, index) => ({
-    litres: litresOf(entry.lot),
-    pattern: index % swatchCount,
-  }));
+/** One place: its drawing to scale, its setting, and what goes in, each with the letter and pattern of the drawing. */
+export function PlaceCard({ place, box, perLitre, drawn, sort }: PlaceCardProps) {
+  const say = useWords();
+  const lots = place.entries.flatMap(({ lot, name }) => {
+    const found = drawn.get(lot);
+    return found ? [{ ...found, name }] : [];
+  });
   return (
-    <article className="place" aria-labelledby={`place-${place.place}`}>
-      <PlaceDrawing litres={total} largest={largest} blocks={blocks} words={`${place.name}: ${place.room}`} />
-      <div className="place-words">
-        <h4 id={`place-${place.place}`}>{place.name}</h4>
-        <p className="place-air">{place.air}</p>
-        <p className="place-room">{place.room}</p>
-        {place.setting && <p className="setting">{place.setting}</p>}
-        {place.entries.length === 0 ? (
-          <p className="nothing">Nothing now.</p>
-        ) : (
-          <ul className="entries">
-            {place.entries.map((entry, index) => (
-              <li key={entry.lot}>
-                <Swatch pattern={index % swatchCount} />
-                <span>
-                  <strong>{entry.name}</strong>, {entry.amount}
-                  <span className="entry-wrap">{entry.wrap}</span>
-                </span>
-              </li>
-            ))}
-          </ul>
-        )}
-        {place.later.length > 0 && (
-          <>
-            <p className="later">Later:</p>
-            <ul className="entries">
-              {place.later.map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          </>
-        )}
+    <article className={`place place-${sort}`} aria-labelledby={`place-${place.place}`}>
+      <h5 id={`place-${place.place}`}>{place.name}</h5>
+      <p className="place-air">
+        {place.air}; {place.room}
+      </p>
+      {place.setting && <p className="setting">{place.setting}</p>}
+      <div className="place-inside">
+        <PlaceDrawing
+          box={box}
+          perLitre={perLitre}
+          lots={lots}
+          words={say("place.picture", { place: place.name, room: place.room })}
+        />
+        <PlaceWords place={place} lots={lots} />
       </div>
     </article>
+  );
+}
+
+function PlaceWords({ place, lots }: Pick<PlaceCardProps, "place"> & { readonly lots: readonly DrawnLot[] }) {
+  const say = useWords();
+  return (
+    <div className="place-words">
+      {place.entries.length === 0 && <p className="soft">{say("place.nothing")}</p>}
+      {place.entries.length > 0 && (
+        <ul className="entries">
+          {place.entries.map((entry, index) => (
+            <li key={entry.lot}>
+              <Swatch index={index} letter={lots[index]?.letter ?? ""} />
+              <span>
+                <strong>{entry.name}</strong>, {entry.amount}
+                <span className="soft below">{entry.wrap}</span>
+              </span>
+            </li>
+          ))}
+        </ul>
+      )}
+      {place.later.length > 0 && (
+        <>
+          <p className="later">{say("place.later")}</p>
+          <ul className="entries">
+            {place.later.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
   );
 }

@@ -1,50 +1,75 @@
-interface Block {
+import type { Box } from "../drawing/kitchenScale.js";
+import { packBlocks } from "../drawing/packBlocks.js";
+import { patternFor } from "./Swatch.js";
+
+export interface DrawnLot {
+  readonly letter: string;
+  readonly name: string;
   readonly litres: number;
-  readonly pattern: number;
 }
 
 interface PlaceDrawingProps {
-  readonly litres: number;
-  readonly largest: number;
-  readonly blocks: readonly Block[];
+  readonly box: Box;
+  readonly perLitre: number;
+  readonly lots: readonly DrawnLot[];
   readonly words: string;
 }
 
-const width = 76;
-/** Height of the largest place [px]; every other place is drawn on the same scale. */
-const tallest = 260;
-/** Least height at which a block can still be seen [px]. */
-const leastBlock = 3;
+/** Room for the rim of the box [drawing units]. */
+const rim = 2;
+/** Width of a letter in the drawing's lettering, on the generous side [drawing units]. */
+const letterWidth = 7.2;
 
-/** A place as a box whose height is its litres, filled from the bottom by its lots, in the order of the list from the top. */
-export function PlaceDrawing({ litres, largest, blocks, words }: PlaceDrawingProps) {
-  const scale = tallest / largest;
-  const height = Math.max(16, litres * scale);
-  const heights = blocks.map((block) => Math.max(leastBlock, block.litres * scale));
-  const filled = heights.reduce((sum, each) => sum + each, 0);
-  const fit = Math.min(1, height / Math.max(filled, 1));
-  let top = height - filled * fit;
+/** The name where it fits in the block, otherwise only the letter. */
+const label = ({ letter, name }: DrawnLot, width: number): string =>
+  width > (name.length + 3) * letterWidth ? `${letter} ${name}` : letter;
+
+/** A place as a box whose area is its room, with its lots lying in it, all to the page's one scale. */
+export function PlaceDrawing({ box, perLitre, lots, words }: PlaceDrawingProps) {
+  const blocks = packBlocks(
+    lots.map(({ litres }) => litres),
+    box,
+    perLitre,
+  );
+  const width = box.width + 2 * rim;
+  const height = box.height + 2 * rim;
   return (
-    <svg className="drawing" width={width + 4} height={height + 4} role="img" aria-label={words}>
-      <rect x="2" y="2" width={width} height={height} className="room" />
-      {blocks.map((block, index) => {
-        const y = top;
-        const tall = (heights[index] ?? 0) * fit;
-        top += tall;
-        return (
-          // biome-ignore lint/suspicious/noArrayIndexKey: blocks have no identity but their place in the pile
-          <rect
-            key={index}
-            x="2"
-            y={y + 2}
-            width={width}
-            height={tall}
-            fill={`url(#lot-pattern-${block.pattern})`}
-            className="block"
-          />
-        );
+    <svg
+      className="drawing"
+      viewBox={`${-rim} ${-rim} ${width} ${height}`}
+      style={{ width: `calc(${width} * var(--unit))` }}
+      role="img"
+      aria-label={words}
+    >
+      <rect width={box.width} height={box.height} className="inside" />
+      {lots.map((lot, index) => {
+        const block = blocks[index];
+        return block && <LotBlock key={lot.letter} lot={lot} block={block} pattern={patternFor(index)} />;
       })}
-      <rect x="2" y="2" width={width} height={height} className="rim" />
+      <rect width={box.width} height={box.height} className="rim" />
     </svg>
+  );
+}
+
+interface LotBlockProps {
+  readonly lot: DrawnLot;
+  readonly block: ReturnType<typeof packBlocks>[number];
+  readonly pattern: string;
+}
+
+function LotBlock({ lot, block, pattern }: LotBlockProps) {
+  return (
+    <g>
+      <rect {...block} fill={pattern} className="block" />
+      <text
+        x={block.x + block.width / 2}
+        y={block.y + block.height / 2}
+        textAnchor="middle"
+        dominantBaseline="central"
+        className="lettering"
+      >
+        {label(lot, block.width)}
+      </text>
+    </g>
   );
 }

@@ -1,73 +1,91 @@
 import { type HandoutContext, planView } from "@keepwright/handout";
-import type { Lot, LotReason, Plan } from "@keepwright/planner";
 import { useMemo } from "react";
+import type { PlanState } from "../behaviour/usePlan.js";
+import { useWords } from "../words/words.js";
+import { Cautions } from "./Cautions.js";
+import { EatingDays } from "./EatingDays.js";
+import { KitchenDrawing } from "./KitchenDrawing.js";
 import { LifeList } from "./LifeList.js";
-import { PlaceCard } from "./PlaceCard.js";
+import { Preparation } from "./Preparation.js";
 import { WordList } from "./WordList.js";
 
 interface PlanViewProps {
-  readonly plan: Plan | undefined;
-  readonly lots: readonly Lot[];
-  readonly reasons: readonly LotReason[];
-  readonly problem: string | undefined;
-  readonly working: boolean;
+  readonly state: PlanState;
   readonly context: HandoutContext;
+  readonly onAgain: () => void;
 }
 
-/** The plan in the order it is used: what to do now, where it goes, what comes later, why. */
-export function PlanView({ plan, lots, reasons, problem, working, context }: PlanViewProps) {
+/** The plan in the order it is used: where each thing goes, what to do now, what comes later, and why. */
+export function PlanView({ state, context, onAgain }: PlanViewProps) {
+  const say = useWords();
+  const { made, problem, working } = state;
   return (
-    <section className="plan" aria-labelledby="plan-heading" aria-busy={working}>
-      <h2 id="plan-heading">The plan</h2>
+    <section id="plan" className="plan" aria-labelledby="plan-heading" aria-busy={working} tabIndex={-1}>
+      <h2 id="plan-heading">{say("plan.heading")}</h2>
       <p role="status" className="plan-status">
         {working
-          ? "Working it out …"
-          : problem
+          ? say("plan.working")
+          : problem !== undefined
             ? ""
-            : plan
-              ? "Worked out."
-              : "Type what came home, and the plan appears here."}
+            : made
+              ? say("plan.done", { count: made.asked.lots.length })
+              : say("plan.waitingForHaul")}
       </p>
-      {problem && (
-        <p role="alert" className="wrong">
-          {problem}
-        </p>
+      {problem !== undefined && (
+        <div role="alert" className="wrong-box">
+          <p className="wrong">{say("plan.problem", { problem: problem || say("plan.stopped") })}</p>
+          <button type="button" onClick={onAgain}>
+            {say("plan.again")}
+          </button>
+        </div>
       )}
-      {plan && <PlanSections plan={plan} lots={lots} reasons={reasons} context={context} />}
+      {made && <PlanSections made={made} context={context} />}
     </section>
   );
 }
 
-type SectionsProps = Pick<PlanViewProps, "lots" | "reasons" | "context"> & { readonly plan: Plan };
+interface SectionsProps {
+  readonly made: NonNullable<PlanState["made"]>;
+  readonly context: HandoutContext;
+}
 
-function PlanSections({ plan, lots, reasons, context }: SectionsProps) {
-  const counted = useMemo(() => new Map(lots.map((lot) => [lot.id, lot])), [lots]);
-  const view = useMemo(() => planView(context, plan, { counted }), [context, plan, counted]);
+function PlanSections({ made, context }: SectionsProps) {
+  const say = useWords();
+  const { plan, asked, reasons } = made;
+  const view = useMemo(
+    () => planView(context, plan, { counted: new Map(asked.lots.map((lot) => [lot.id, lot])) }),
+    [context, plan, asked.lots],
+  );
   const { speaker } = context;
-  const largest = Math.max(...plan.places.map((place) => place.litres));
+  const later = view.cautions.filter((line) => !view.pressing.includes(line));
   return (
     <>
-      <p className="plan-title">{view.title}</p>
-      <p className="waste">{view.waste}</p>
-      {view.cautions.length > 0 && (
-        <WordList heading={speaker.say("heading.cautions")} lines={view.cautions} className="cautions" />
-      )}
-      <WordList heading={speaker.say("heading.prepare")} lines={view.preparation.map(({ line }) => line)} />
-      <h3 id="places">{speaker.say("heading.places")}</h3>
-      <div className="places">
-        {view.places.map((place) => (
-          <PlaceCard key={place.place} place={place} plan={plan} largest={largest} />
-        ))}
+      <div className="in-short">
+        <p className="plan-title">{view.title}.</p>
+        <p className="waste">{view.waste}</p>
       </div>
-      <WordList
-        heading={speaker.say("heading.moves")}
-        lines={view.moves.length > 0 ? view.moves.map(({ line }) => line) : [speaker.say("move.none")]}
+      <Cautions heading={say("plan.pressing")} lines={view.pressing} pressing />
+      <KitchenDrawing
+        heading={speaker.say("heading.places")}
+        plan={plan}
+        kitchen={asked.kitchen}
+        places={view.places}
+        context={context}
       />
-      <WordList
-        heading={speaker.say("heading.eat")}
-        lines={[...view.eating.days.map(({ line }) => line), ...view.eating.ready, ...view.eating.left]}
-        ordered
-      />
+      <div className="now-and-later">
+        <Preparation
+          tasks={view.preparation}
+          nowHeading={speaker.say("heading.prepare")}
+          leaveHeading={speaker.say("heading.leave")}
+        />
+        <div>
+          <WordList
+            heading={speaker.say("heading.moves")}
+            lines={view.moves.length > 0 ? view.moves.map(({ line }) => line) : [speaker.say("move.none")]}
+          />
+          <EatingDays heading={speaker.say("heading.eat")} eating={view.eating} />
+        </div>
+      </div>
       <LifeList
         lives={view.lives}
         reasons={reasons}
@@ -75,6 +93,7 @@ function PlanSections({ plan, lots, reasons, context }: SectionsProps) {
         heading={speaker.say("heading.lives")}
         plan={plan}
       />
+      <Cautions heading={speaker.say("heading.cautions")} lines={later} />
     </>
   );
 }

@@ -1,39 +1,31 @@
-import type { Catalogue } from "@keepwright/catalogue";
 import type { HandoutContext } from "@keepwright/handout";
-import type { Correction } from "../state/corrections.js";
-import type { ReadLine } from "../state/readLots.js";
-import { LotLine } from "./LotLine.js";
-import { QuestionItem } from "./QuestionItem.js";
+import { type ReadLine, waits } from "../state/readLots.js";
+import { useWords } from "../words/words.js";
+import { type LineChanges, LotLine } from "./LotLine.js";
 
-interface UnderstoodListProps {
+interface UnderstoodListProps extends LineChanges {
   readonly lines: readonly ReadLine[];
-  readonly catalogue: Catalogue;
   readonly context: HandoutContext;
-  readonly onCorrect: (key: string, correction: Correction) => void;
 }
 
-const doubtful = (line: ReadLine): boolean => line.kind === "question" || line.item.questions.length > 0;
-
-/** What was understood, line by line, each correctable; doubtful lines first in the count so that they are not missed. */
-export function UnderstoodList({ lines, catalogue, context, onCorrect }: UnderstoodListProps) {
-  const questions = lines.filter((line) => doubtful(line) && !line.correction?.leftOut).length;
+/** What was understood, line by line, each correctable; how many lines still need an answer is said first. */
+export function UnderstoodList({ lines, ...rest }: UnderstoodListProps) {
+  const say = useWords();
+  const waiting = lines.filter(waits).length;
   return (
     <section className="understood" aria-labelledby="understood-heading">
-      <h2 id="understood-heading">What was understood</h2>
-      <p role="status" className="understood-count">
-        {lines.length === 0 ? "Nothing yet." : `${lines.length} ${lines.length === 1 ? "line" : "lines"}.`}{" "}
-        {questions > 0 && (
-          <strong>{questions === 1 ? "One needs a look." : `${questions} need a look.`}</strong>
-        )}
-      </p>
-      <ul>
+      <h2 id="understood-heading">{say("understood.heading")}</h2>
+      <div className="understood-count">
+        <p role="status">
+          {lines.length === 0 ? say("understood.none") : say("understood.count", { count: lines.length })}{" "}
+          {waiting > 0 && <strong>{say("understood.waiting", { count: waiting })}</strong>}
+        </p>
+        {lines.length > 0 && <a href="#plan">{say("understood.toPlan")}</a>}
+      </div>
+      <ul className="lines">
         {lines.map((line) => (
-          <li key={line.key}>
-            {line.kind === "lot" ? (
-              <LotLine line={line} catalogue={catalogue} context={context} onCorrect={onCorrect} />
-            ) : (
-              <QuestionItem line={line} catalogue={catalogue} context={context} onCorrect={onCorrect} />
-            )}
+          <li key={line.key} className={waits(line) ? "wide" : undefined}>
+            <LotLine line={line} {...rest} />
           </li>
         ))}
       </ul>

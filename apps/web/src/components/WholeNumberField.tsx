@@ -1,4 +1,5 @@
 import { useId, useState } from "react";
+import { useWords } from "../words/words.js";
 
 interface WholeNumberFieldProps {
   readonly label: string;
@@ -9,6 +10,7 @@ interface WholeNumberFieldProps {
 
 /** A whole number within a range. What cannot be is shown with what would work; the last good value stays in force. */
 export function WholeNumberField({ label, value, range, onChange }: WholeNumberFieldProps) {
+  const say = useWords();
   const id = useId();
   const [typed, setTyped] = useState<string | undefined>(undefined);
   const fits = (text: string) =>
@@ -20,6 +22,7 @@ export function WholeNumberField({ label, value, range, onChange }: WholeNumberF
       <input
         id={id}
         inputMode="numeric"
+        autoComplete="off"
         value={typed ?? String(value)}
         aria-invalid={wrong}
         aria-describedby={wrong ? `${id}-wrong` : undefined}
@@ -31,7 +34,7 @@ export function WholeNumberField({ label, value, range, onChange }: WholeNumberF
       />
       {wrong && (
         <p id={`${id}-wrong`} className="wrong">
-          “{typed}” will not do. Write a whole number from {range.least} to {range.most}.
+          {say("number.wrong", { typed, ...range })}
         </p>
       )}
     </div>

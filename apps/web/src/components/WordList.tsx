@@ -1,18 +1,19 @@
 interface WordListProps {
   readonly heading: string;
   readonly lines: readonly string[];
-  readonly ordered?: boolean;
-  readonly className?: string;
 }
 
 /** A heading and its sentences; nothing at all when there are none. */
-export function WordList({ heading, lines, ordered = false, className = "" }: WordListProps) {
+export function WordList({ heading, lines }: WordListProps) {
   if (lines.length === 0) return null;
-  const items = lines.map((line) => <li key={line}>{line}</li>);
   return (
-    <section className={`words ${className}`}>
+    <section className="words">
       <h3>{heading}</h3>
-      {ordered ? <ol>{items}</ol> : <ul>{items}</ul>}
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
     </section>
   );
 }

@@ -7,6 +7,7 @@ export interface Correction {
   readonly ripeness?: Lot["ripeness"];
   readonly form?: Lot["form"];
   readonly tops?: boolean;
+  readonly washed?: boolean;
   readonly leftOut?: boolean;
 }
 

@@ -8,7 +8,7 @@ export interface UnderstoodLine {
   readonly key: string;
   readonly item: UnderstoodLot;
   readonly correction: Correction | undefined;
-  /** Absent when the person left the line out. */
+  /** As it stands after the correction, also when it is left out. */
   readonly lot: Lot;
 }
 export interface QuestionLine {
@@ -16,25 +16,36 @@ export interface QuestionLine {
   readonly key: string;
   readonly item: NotUnderstood;
   readonly correction: Correction | undefined;
+  /** The kind the words name although the amount is in doubt; shown as a suggestion, never planned with unasked. */
+  readonly likely: string | undefined;
   /** Present once the person has answered with a kind and an amount. */
   readonly lot: Lot | undefined;
 }
 export type ReadLine = UnderstoodLine | QuestionLine;
 
-function answered(item: NotUnderstood, correction: Correction | undefined, id: string): Lot | undefined {
-  if (!correction?.commodity || !correction.grams) return undefined;
-  const { leftOut: _, commodity, grams, ...rest } = correction;
-  return {
-    id,
-    commodity,
-    grams,
-    form: "whole",
-    tops: false,
-    washed: false,
-    extraDays: 0,
-    typed: item.typed,
-    ...rest,
-  };
+/** Longest words looked through for a kind: beyond it they are not the name of one thing. */
+const longestName = 80;
+
+/** The kind that the words name when every figure and sign is left out. */
+function likelyKind(item: NotUnderstood, catalogue: Catalogue): string | undefined {
+  if (item.typed.length > longestName || !item.questions.some(({ ask }) => ask === "how much"))
+    return undefined;
+  const words = item.typed.replace(/[^\p{L}\s]/gu, " ");
+  const found = readHaul(words, catalogue).items.find((each) => each.kind === "lot");
+  return found?.kind === "lot" ? found.lot.commodity : undefined;
+}
+
+function answered(
+  item: NotUnderstood,
+  correction: Correction | undefined,
+  likely: string | undefined,
+  id: string,
+): Lot | undefined {
+  const commodity = correction?.commodity ?? likely;
+  if (!correction?.grams || !commodity) return undefined;
+  const { leftOut: _, grams, ...rest } = correction;
+  const usual = { form: "whole", tops: false, washed: false, extraDays: 0 } as const;
+  return { ...usual, typed: item.typed, ...rest, id, commodity, grams };
 }
 
 /** Reads the haul and lays the person's corrections over it, line by line. */
@@ -45,12 +56,22 @@ export function readLines(text: string, corrections: Corrections, catalogue: Cat
     const repeat = repeats.get(words) ?? 0;
     repeats.set(words, repeat + 1);
     const key = correctionKey(item.typed, repeat);
-    const correction = corrections[key];
+    const correction = Object.hasOwn(corrections, key) ? corrections[key] : undefined;
     const id = `lot-${index + 1}`;
-    return item.kind === "lot"
-      ? { kind: "lot", key, item, correction, lot: { ...corrected(item, correction), id } }
-      : { kind: "question", key, item, correction, lot: answered(item, correction, id) };
+    if (item.kind === "lot")
+      return { kind: "lot", key, item, correction, lot: { ...corrected(item, correction), id } };
+    const likely = likelyKind(item, catalogue);
+    const lot = answered(item, correction, likely, id);
+    return { kind: "question", key, item, correction, likely, lot };
   });
+}
+
+/** Whether a line still waits for the person: not understood, or doubtful, and neither answered nor left out. */
+export function waits(line: ReadLine): boolean {
+  if (line.correction?.leftOut) return false;
+  return line.kind === "question"
+    ? line.lot === undefined
+    : line.item.questions.length > 0 && !line.correction;
 }
 
 /** The lots to plan: all that were understood or answered and not left out. */

@@ -1,4 +1,4 @@
-import haul from "../../../../examples/market-saturday/haul.txt?raw";
+import haul from "virtual:worked-example";
 import type { PlannerState } from "./plannerState.js";
 
 /** The example opened on a first visit: an invented Saturday at the market for a flat of four. */

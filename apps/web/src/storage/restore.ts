@@ -1,10 +1,9 @@
 import { ordinaryKitchens } from "@keepwright/planner";
 import type { Correction, Corrections } from "../state/corrections.js";
 import { dayRange, type PlannerState, peopleRange } from "../state/plannerState.js";
-import { workedExample } from "../state/workedExample.js";
 
-/** Longest haul text kept; the reader caps lots long before it. */
-const longestText = 200_000;
+const mostGrams = 200_000;
+const ripenesses = ["unripe", "turning", "ripe", "very ripe"] as const;
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
@@ -16,47 +15,53 @@ const wholeNumber = (value: unknown, range: { least: number; most: number }, oth
 
 function restoreCorrection(value: unknown): Correction | undefined {
   if (!isRecord(value)) return undefined;
-  const { commodity, grams, ripeness, form, tops, leftOut } = value;
+  const { commodity, grams, form, tops, washed, leftOut } = value;
+  const ripeness = ripenesses.find((word) => word === value.ripeness);
   return {
     ...(typeof commodity === "string" && { commodity }),
-    ...(typeof grams === "number" && grams > 0 && grams <= 200_000 && { grams }),
-    ...((ripeness === "unripe" ||
-      ripeness === "turning" ||
-      ripeness === "ripe" ||
-      ripeness === "very ripe") && { ripeness }),
+    ...(typeof grams === "number" && grams > 0 && grams <= mostGrams && { grams }),
+    ...(ripeness !== undefined && { ripeness }),
     ...((form === "whole" || form === "cut") && { form }),
     ...(typeof tops === "boolean" && { tops }),
+    ...(typeof washed === "boolean" && { washed }),
     ...(typeof leftOut === "boolean" && { leftOut }),
   };
 }
 
-function restoreCorrections(value: unknown): Corrections {
+function restoreCorrections(value: unknown, kinds: ReadonlySet<string>): Corrections {
   if (!isRecord(value)) return {};
   return Object.fromEntries(
     Object.entries(value).flatMap(([key, each]) => {
       const correction = restoreCorrection(each);
-      return correction ? [[key, correction]] : [];
+      const known = correction?.commodity === undefined || kinds.has(correction.commodity);
+      return correction && known ? [[key, correction]] : [];
     }),
   );
 }
 
+/** What a broken part is replaced by, and the kinds a correction may name. */
+export interface RestoreWith {
+  readonly otherwise: PlannerState;
+  readonly kinds: ReadonlySet<string>;
+}
+
 /**
- * The one door for whatever was saved before, by this version or an older one: repairs what can be repaired and keeps the person's
- * words whatever else is broken. Anything that is not a saved state at all gives the worked example.
+ * The one door for whatever was saved before, by this version or an older one: repairs what can be repaired and keeps
+ * the person's words whatever else is broken. Anything that is not a saved state at all gives `otherwise`.
  */
-export function restore(saved: unknown): PlannerState {
-  if (!isRecord(saved) || typeof saved.text !== "string") return workedExample;
-  const kitchen = saved.kitchen;
+export function restore(saved: unknown, { otherwise, kinds }: RestoreWith): PlannerState {
+  if (!isRecord(saved) || typeof saved.text !== "string") return otherwise;
+  const { kitchen } = saved;
   return {
     version: 1,
-    text: saved.text.slice(0, longestText),
-    corrections: restoreCorrections(saved.corrections),
+    text: saved.text,
+    corrections: restoreCorrections(saved.corrections, kinds),
     kitchen:
       typeof kitchen === "string" && Object.hasOwn(ordinaryKitchens, kitchen)
         ? (kitchen as PlannerState["kitchen"])
-        : "ordinary",
-    people: wholeNumber(saved.people, peopleRange, workedExample.people),
-    days: wholeNumber(saved.days, dayRange, workedExample.days),
+        : otherwise.kitchen,
+    people: wholeNumber(saved.people, peopleRange, otherwise.people),
+    days: wholeNumber(saved.days, dayRange, otherwise.days),
     units: saved.units === "us" ? "us" : "metric",
   };
 }

@@ -1,0 +1,4 @@
+declare module "virtual:worked-example" {
+  const haul: string;
+  export default haul;
+}

@@ -1,0 +1,20 @@
+import { type Message, sayer } from "@keepwright/handout";
+import { createContext, useContext } from "react";
+import { englishPage } from "./english.js";
+
+type PageMessages = typeof englishPage;
+
+/** The page's own words in a language: a BCP 47 tag, and a message for every key of the English ones. */
+export interface PageLanguage {
+  readonly tag: string;
+  readonly messages: { readonly [key in keyof PageMessages]: Message };
+}
+
+/** Says the page's words in a language. */
+export const pageWords = ({ tag, messages }: PageLanguage) => sayer<PageMessages>(tag, messages);
+
+const WordsContext = createContext(pageWords({ tag: "en-GB", messages: englishPage }));
+
+/** The page's words in the language it is shown in. */
+export const useWords = () => useContext(WordsContext);
+export const WordsProvider = WordsContext.Provider;
