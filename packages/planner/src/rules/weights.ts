@@ -41,6 +41,8 @@ export const weights = {
 
 /** How much of one thing people eat, and when what is left over gets eaten. Declared preferences, no source. */
 export const eatingHabits = {
+  /** How much faster than evenly a haul is eaten: 1 would end it on the last planned day exactly. */
+  aheadOfEven: 1.25,
   /** Portions of one lot a person eats on one day. */
   portionsOfOneLot: 2,
   /** The same for seasonings. */

@@ -74,6 +74,9 @@ function soloCostsOf(
   });
 }
 
+const tablePortions = ({ lots }: Problem): number =>
+  lots.reduce((sum, lot) => sum + (lot.commodity.household.seasoning ? 0 : lot.portions), 0);
+
 function prepareAnew(problem: Problem): Prepared {
   const solos = new Solos(problem);
   const options = remembered((lot: number) => optionsFor(solos, problem.lots[lot]!));
@@ -84,7 +87,7 @@ function prepareAnew(problem: Problem): Prepared {
   const prepared: Prepared = {
     problem,
     solos,
-    table: placesAtTable(problem.household),
+    table: placesAtTable(problem.household, tablePortions(problem)),
     smelling: smellingKinds(problem),
     options,
     bestLife: remembered((lot: number) => longestLife(options(lot))),

@@ -110,8 +110,14 @@ describe("a glass of water", () => {
 describe("the table", () => {
   it("seats whole portions, none on days away", () => {
     const household = { people: 2, portionsPerPersonPerDay: 2.7, daysAway: [1, 40], days: 3 };
-    expect(placesAtTable(household)).toEqual([5, 0, 5]);
-    expect(placesAtTable({ ...household, people: 1, portionsPerPersonPerDay: 0.5 })).toEqual([1, 0, 1]);
+    expect(placesAtTable(household, 100)).toEqual([5, 0, 5]);
+    expect(placesAtTable({ ...household, people: 1, portionsPerPersonPerDay: 0.5 }, 100)).toEqual([1, 0, 1]);
+  });
+
+  it("spreads a small haul over the days at home, a quarter ahead of even, and at least one portion a person", () => {
+    const household = { people: 2, portionsPerPersonPerDay: 5, daysAway: [1], days: 5 };
+    expect(placesAtTable(household, 16)).toEqual([5, 0, 5, 5, 5]);
+    expect(placesAtTable(household, 2)).toEqual([2, 0, 2, 2, 2]);
   });
 
   it("takes less of a seasoning than of a dish", () => {
