@@ -46,7 +46,10 @@ export const wrapSchema = z.strictObject({
 export type Wrap = z.infer<typeof wrapSchema>;
 export type WrapId = Wrap["id"];
 
-/** Who passes its smell to whom (Handbook 66's table), by commodity id. */
+/** A taker of smells that is no produce: milk, butter and cheese, taken to stand in every refrigerator. */
+export const dairy = "dairy";
+
+/** Who passes its smell to whom (Handbook 66's table), by commodity id; the taker may also be `dairy`. */
 export const odourSchema = z.strictObject({ giver: z.string(), taker: z.string(), ...evidence });
 export type OdourPair = z.infer<typeof odourSchema>;
 

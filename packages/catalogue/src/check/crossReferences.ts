@@ -2,6 +2,7 @@ import type { Catalogue } from "../catalogue.js";
 import { folded } from "../find/fold.js";
 import { namesOf } from "../find/names.js";
 import type { Commodity } from "../schema.js";
+import { dairy } from "../tables.js";
 import { sourceUses } from "./evidence.js";
 
 /** Share by which a respiration rate may fall from one temperature to the next before it is taken for a slip of the pen. */
@@ -88,7 +89,7 @@ function checkReferences(catalogue: Catalogue): string[] {
   const known = (id: string) => catalogue.commodities.has(id);
   const inOdours = catalogue.odours.flatMap((pair) =>
     [pair.giver, pair.taker]
-      .filter((id) => !known(id))
+      .filter((id) => !known(id) && !(id === dairy && id === pair.taker))
       .map(
         (id) =>
           `odour ${pair.giver} to ${pair.taker}: there is no kind "${id}"; use the id of a commodity file.`,

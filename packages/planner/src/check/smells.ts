@@ -1,4 +1,4 @@
-import type { WrapId } from "@keepwright/catalogue";
+import { dairy, type WrapId } from "@keepwright/catalogue";
 import type { PlannedLot } from "../problem/plan.js";
 import { weights } from "../rules/weights.js";
 import { placeOf, type Subject, stayAt } from "./subject.js";
@@ -30,5 +30,20 @@ export function smellsTaken(subject: Subject): number {
         plan.lots.some((giver) => giver !== taker && giver.commodity === pair.giver && meet(giver, taker)),
     ),
   );
-  return takers.reduce((total, taker) => total + taker.grams * weights.smellTaken, 0);
+  const produce = takers.reduce((total, taker) => total + taker.grams * weights.smellTaken, 0);
+  return produce + lotsThatTaintDairy(subject) * weights.dairyGrams * weights.smellTaken;
+}
+
+/** Lots that give their smell to dairy and lie open in a refrigerator on the first planned day or the last. */
+function lotsThatTaintDairy(subject: Subject): number {
+  const { plan, catalogue } = subject;
+  const gives = new Set(catalogue.odours.filter((pair) => pair.taker === dairy).map((pair) => pair.giver));
+  const open = (part: PlannedLot, day: number): boolean => {
+    const stay = stayAt(part, day);
+    return !tight.includes(stay.wrap) && placeOf(subject, stay.place).refrigerator !== undefined;
+  };
+  const lots = plan.lots.filter(
+    (part) => gives.has(part.commodity) && (open(part, 0) || open(part, plan.days - 1)),
+  );
+  return new Set(lots.map((part) => part.lot)).size;
 }

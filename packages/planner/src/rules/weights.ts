@@ -14,6 +14,8 @@ export const weights = {
   lifeLostEaten: 0.01,
   /** A gram of a taker lying in one air with a giver of smell. */
   smellTaken: 0.03,
+  /** Dairy taken to stand in every refrigerator [g]: butter, milk and cheese in use. */
+  dairyGrams: 500,
   /** One wrapping, by wrap [g]. */
   wrap: {
     none: 0,

@@ -1,3 +1,4 @@
+import { dairy } from "@keepwright/catalogue";
 import { lifeSpread, type Trajectory, trajectory, usualSpentSpread } from "@keepwright/physics";
 import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
@@ -113,7 +114,9 @@ function prepareAnew(problem: Problem): Prepared {
 
 function smellingKinds({ lots, catalogue }: Problem): Set<string> {
   const kinds = new Set(lots.map(({ commodity }) => commodity.id));
-  const pairs = catalogue.odours.filter(({ giver, taker }) => kinds.has(giver) && kinds.has(taker));
+  const pairs = catalogue.odours.filter(
+    ({ giver, taker }) => kinds.has(giver) && (kinds.has(taker) || taker === dairy),
+  );
   return new Set(pairs.flatMap(({ giver, taker }) => [giver, taker]));
 }
 
