@@ -1,20 +1,31 @@
-import type { Catalogue, WrapId } from "@keepwright/catalogue";
+import type { Catalogue, Commodity, WrapId } from "@keepwright/catalogue";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Kitchen } from "../problem/kitchen.js";
+import { isAirtight } from "./airtight.js";
 
 /**
  * Hard rule: wraps that can be put around a lot. Only kinds recorded as standing in water get a glass of water, and only
- * while whole; cut produce is covered. Least room first. What suits best among these is for the physics to find.
+ * while whole; cut produce is covered; what must breathe is not shut in. Least room first. What suits best among these is
+ * for the physics to find.
  */
 export function suitableWraps(lot: BoundLot, kitchen: Kitchen, wrapsById: Catalogue["wraps"]): WrapId[] {
   const atHand = new Set<WrapId>(["none", ...kitchen.wraps]);
   if (!lot.commodity.standsInWater?.value || lot.form.cut) atHand.delete("glass of water");
   const room = (wrap: WrapId): number => wrapsById.get(wrap)?.extraRoom.value ?? 0;
   const wraps = [...atHand].sort((a, b) => room(a) - room(b));
-  if (!lot.form.cut) return wraps;
+  if (!lot.form.cut) return mustBreathe(lot.commodity) ? wraps.filter((wrap) => !isAirtight(wrap)) : wraps;
   const covers = wraps.filter(isCover);
   return covers.length > 0 ? covers : wraps;
 }
+
+/**
+ * Whole produce that is not shut in a closed bag, a lidded box or foil. Common practice, no source; the physics knows neither oxygen nor
+ * carbon dioxide, so it cannot find it: fruit that is to ripen runs short of oxygen and spoils; bulbs, tubers and roots stored in the
+ * dry are told to be taken out of any sealed bag (the catalogue's preparation of that name).
+ */
+export const mustBreathe = (commodity: Commodity): boolean =>
+  commodity.ripening !== undefined ||
+  commodity.preparation.some((step) => step.do === "remove from sealed bag");
 
 /**
  * Wraps that keep a cut surface from touching other food: the usual advice to cover cut produce (common practice; the

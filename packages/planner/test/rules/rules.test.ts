@@ -107,6 +107,17 @@ describe("a glass of water", () => {
   });
 });
 
+describe("what must breathe", () => {
+  it("is not shut in: fruit that ripens, and bulbs told to be taken out of sealed bags", () => {
+    const problem = bound([lot("banana", 500), lot("onion", 500), lot("broccoli", 500)]);
+    const wraps = (index: number) =>
+      suitableWraps(problem.lots[index]!, problem.kitchen, problem.catalogue.wraps);
+    expect(wraps(0)).not.toContain("closed film bag");
+    expect(wraps(1)).not.toContain("lidded box");
+    expect(wraps(2)).toContain("closed film bag");
+  });
+});
+
 describe("the table", () => {
   it("seats whole portions, none on days away", () => {
     const household = { people: 2, portionsPerPersonPerDay: 2.7, daysAway: [1, 40], days: 3 };
