@@ -59,8 +59,12 @@ export function lifeLostOf(
 ): number | undefined {
   if (best === undefined) return undefined;
   const share = best > 0 ? Math.max(0, 1 - middle / best) : 0;
-  return (
-    sum(all.map(({ grams, left }) => grams * (left ? weights.lifeLostLeft : weights.lifeLostEaten))) * share
+  return sum(
+    all.map(({ grams, left }) =>
+      left
+        ? grams * (weights.lifeLostLeft * share + weights.uneatenLeft)
+        : grams * weights.lifeLostEaten * share,
+    ),
   );
 }
 

@@ -12,6 +12,8 @@ export const weights = {
   lifeLostLeft: 0.15,
   /** The same for a gram that is eaten: only settles what the other terms leave level. */
   lifeLostEaten: 0.01,
+  /** A gram left at the end of the planned days, however well it keeps: it was brought home to be eaten. */
+  uneatenLeft: 0.1,
   /** A gram of a taker lying in one air with a giver of smell. */
   smellTaken: 0.03,
   /** Dairy taken to stand in every refrigerator [g]: butter, milk and cheese in use. */

@@ -87,7 +87,11 @@ export function partCosts(
   const leftDay = days - 1 + eatingHabits.leftOverDays;
   const chancePastLeft = past[leftDay]!;
   const qualityLeft = outcome.quality[days] ?? 0;
-  const leftGram = gramCost(chancePastLeft, qualityLeft) + weights.lifeLostLeft * lifeLost + tie * leftDay;
+  const leftGram =
+    gramCost(chancePastLeft, qualityLeft) +
+    weights.lifeLostLeft * lifeLost +
+    weights.uneatenLeft +
+    tie * leftDay;
   return {
     readyDay,
     chancePast,

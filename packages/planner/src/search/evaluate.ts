@@ -59,7 +59,9 @@ export function eatingTerms(
     waste: waste * gramsPerPortion,
     qualityLost: qualityLost * gramsPerPortion * weights.qualityLost,
     lifeLost:
-      (left * weights.lifeLostLeft + portions * weights.lifeLostEaten) * costs.lifeLost * gramsPerPortion,
+      (left * (weights.lifeLostLeft * costs.lifeLost + weights.uneatenLeft) +
+        portions * weights.lifeLostEaten * costs.lifeLost) *
+      gramsPerPortion,
   };
 }
 

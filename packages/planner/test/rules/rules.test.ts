@@ -174,9 +174,19 @@ describe("smells", () => {
 
   it("pass in one air, not into another, nor through a closed box", () => {
     expect(pair).toBeDefined();
-    expect(meet(inPlace(2), inPlace(2))).toEqual([{ giver: 0, taker: 1 }]);
-    expect(meet(inPlace(2), inPlace(3))).toEqual([]);
-    expect(meet(inPlace(2), inPlace(2, "lidded box"))).toEqual([]);
+    const amongProduce = (smells: ReturnType<typeof meet>) => smells.filter(({ taker }) => taker !== "dairy");
+    expect(amongProduce(meet(inPlace(2), inPlace(2)))).toEqual([{ giver: 0, taker: 1 }]);
+    expect(amongProduce(meet(inPlace(2), inPlace(3)))).toEqual([]);
+    expect(amongProduce(meet(inPlace(2), inPlace(2, "lidded box")))).toEqual([]);
+  });
+
+  it("pass to dairy from a giver that lies open in a refrigerator, drawers too, and not from the room", () => {
+    const toDairy = (place: Programme) =>
+      meet(place, inPlace(3)).some(({ giver, taker }) => giver === 0 && taker === "dairy");
+    const cold = problem.places.findIndex(({ place }) => place.kind === "crisper drawer");
+    const warm = problem.places.findIndex(({ place }) => place.kind === "counter");
+    expect(toDairy(inPlace(cold))).toBe(true);
+    expect(toDairy(inPlace(warm))).toBe(false);
   });
 });
 
