@@ -33,6 +33,11 @@ function ripenessRateNow(lot: ProduceAtTemperature, ripe: number, tenfolds: numb
   return lot.ripeningRate === 0 ? 0 : lot.ripeningRate / actionFactor(lot.ripeningSlope, tenfolds);
 }
 
+/** How damp air speeds rot and roots in kinds stored dry [1]; 1 in all others. */
+function dampNow(lot: ProduceAtTemperature, vapourPressure: number): number {
+  return lot.dryAbove < 1 ? decayDampFactor(vapourPressure / lot.saturationVapourPressure, lot.dryAbove) : 1;
+}
+
 function decayRateNow(
   lot: ProduceAtTemperature,
   ripe: number,
@@ -41,9 +46,7 @@ function decayRateNow(
   // Kinds that do not ripen come ready to eat: they count as ripe whatever ripeness was handed in.
   const ripenessFactor = decayRipenessFactor(lot.ripens ? ripe : 1);
   const wet = Math.max(wetness, lot.wetness);
-  const damp =
-    lot.dryAbove < 1 ? decayDampFactor(vapourPressure / lot.saturationVapourPressure, lot.dryAbove) : 1;
-  return lot.decayRate * ripenessFactor * decayWetnessFactor(wet) * damp;
+  return lot.decayRate * ripenessFactor * decayWetnessFactor(wet) * dampNow(lot, vapourPressure);
 }
 
 /** The injury furthest on has one dose, so the fastest injury of the moment drives it: exact while one leads, a little early when they change places. */
@@ -83,7 +86,8 @@ export function stateRates(
   out[chilling] = chillingRateNow(lot, ripe);
   out[ripeness] = lot.ripens ? ripenessRateNow(lot, ripe, tenfolds) : 0;
   out[decay] = decayRateNow(lot, ripe, conditions);
-  out[sprouting] = lot.sproutingRate;
+  // Bulbs root in damp air, and rooting brings the sprout on (Brewster 2008, ch. 7; Handbook 66 on garlic: both read): the same factor as for rot, whose size is common practice.
+  out[sprouting] = lot.sproutingRate * (lot.sproutingRate > 0 ? dampNow(lot, conditions.vapourPressure) : 1);
   out[ethyleneInjury] = injuryRateNow(lot, logEthylene);
   out[eatingHarm] = state[eatingHarm]! < lot.harmMost ? lot.harmRate : 0;
   out[safety] = lot.safetyRate + (conditions.lit ? lot.greeningRate : 0);

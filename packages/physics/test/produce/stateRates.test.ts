@@ -78,10 +78,12 @@ describe("other harms", () => {
     const both = kind({ ethyleneInjuries: [slow, quick] });
     expect(ratesOf(both, whole, air(5, { ethylene: 1 })).ethyleneInjury).toBeCloseTo(0.2, 10);
   });
-  test("a bulb sprouts soonest in the middle, and rots sooner in damp air", () => {
-    const days = (celsius: number) => 1 / ratesOf(dryBulb, whole, air(celsius)).sprouting;
+  test("a bulb sprouts soonest in the middle, and roots and rots sooner in damp air", () => {
+    const days = (celsius: number, relativeHumidity = 0.6) =>
+      1 / ratesOf(dryBulb, whole, air(celsius, { relativeHumidity })).sprouting;
     expect([0, 10, 20].map((celsius) => Math.round(days(celsius)))).toEqual([200, 60, 90]);
     expect(days(35)).toBeCloseTo(90, 9);
+    expect(days(10, 1)).toBeCloseTo(12, 9);
     const damp = ratesOf(dryBulb, whole, air(10, { relativeHumidity: 1 })).decay;
     expect(damp / ratesOf(dryBulb, whole, air(10, { relativeHumidity: 0.6 })).decay).toBeCloseTo(5, 9);
   });
