@@ -1,0 +1,43 @@
+import type { Locator, Page } from "playwright-core";
+import { expect } from "vitest";
+
+export const haulBox = (page: Page): Locator => page.getByRole("textbox", { name: /one thing a line/ });
+export const planRegion = (page: Page): Locator => page.getByRole("region", { name: "The plan" });
+
+/** Waits until a plan for this many things stands on the page. */
+export async function planFor(page: Page, things: number): Promise<void> {
+  const words = things === 1 ? "Worked out for 1 thing." : `Worked out for ${things} things.`;
+  await page.getByRole("status").filter({ hasText: words }).waitFor({ timeout: 60_000 });
+}
+
+/** The words of the plan, for comparing one with another. */
+export const planWords = (page: Page): Promise<string> => planRegion(page).innerText();
+
+/** Most stops of the Tab key between any two controls of the page. */
+const mostStops = 150;
+
+/** Goes by the Tab key alone until the control is reached; at every stop the focus has to be seen. */
+export async function tabTo(page: Page, target: Locator, key: "Tab" | "Shift+Tab" = "Tab"): Promise<void> {
+  for (let stop = 0; stop < mostStops; stop++) {
+    if (await target.evaluate((element) => element === document.activeElement)) return;
+    await page.keyboard.press(key);
+    const outline = await page.evaluate(() => {
+      const { activeElement } = document;
+      if (!activeElement || activeElement === document.body) return undefined;
+      const { outlineStyle, outlineWidth } = getComputedStyle(activeElement);
+      return {
+        where: activeElement.outerHTML.slice(0, 80),
+        outlineStyle,
+        width: Number.parseFloat(outlineWidth),
+      };
+    });
+    if (outline === undefined) continue;
+    expect(outline.outlineStyle, outline.where).not.toBe("none");
+    expect(outline.width, outline.where).toBeGreaterThanOrEqual(2);
+  }
+  throw new Error(`The Tab key does not reach ${target} within ${mostStops} stops.`);
+}
+
+/** Pixels by which the page is wider than its window. */
+export const sideways = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);

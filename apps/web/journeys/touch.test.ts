@@ -1,0 +1,53 @@
+import { describe, expect, it } from "vitest";
+import { picture, useBrowser, visit } from "./support/browser.js";
+import { haulBox, planFor, planRegion, sideways } from "./support/steps.js";
+
+const browser = useBrowser();
+const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } as const;
+/** Least height and width of what is touched: WCAG 2.2, success criterion 2.5.5, 44 CSS pixels. */
+const leastTouch = 44;
+
+describe("by touch on a narrow screen", () => {
+  it("a haul is put in, a question answered in one touch and a line left out in two", async () => {
+    const { page, faults, close } = await visit(browser(), phone);
+    await page.getByRole("button", { name: "Put in your own" }).tap();
+    await haulBox(page).fill("2 kg apples, half a cut melon, a bunch of cilantro");
+    await page.getByRole("status").filter({ hasText: "One needs an answer." }).waitFor();
+    await page.locator(".candidates button").nth(1).tap();
+    await page.getByText("Corrected by you.").waitFor();
+    await page.getByRole("button", { name: "Change 2 kg apples" }).tap();
+    await page.getByRole("button", { name: "Leave it out" }).first().tap();
+    await planFor(page, 2);
+    expect(await planRegion(page).innerText()).not.toMatch(/apples/i);
+    await page.getByRole("link", { name: "Go to the plan" }).tap();
+    expect(await sideways(page)).toBe(0);
+    expect(faults).toEqual([]);
+    await picture(page, "touch-360");
+    await close();
+  });
+
+  it("everything that is touched is large enough for a wet thumb", async () => {
+    const { page, close } = await visit(browser(), phone);
+    await planFor(page, 17);
+    await page
+      .getByRole("button", { name: /^Change/ })
+      .first()
+      .tap();
+    const small = await page
+      .locator("button, select, summary, textarea, label.tick, .understood a")
+      .evaluateAll(
+        (controls, least) =>
+          controls
+            .filter((control) => control.getClientRects().length > 0)
+            .map((control) => ({
+              box: control.getBoundingClientRect(),
+              html: control.outerHTML.slice(0, 80),
+            }))
+            .filter(({ box }) => box.height < least - 0.5 || box.width < least - 0.5)
+            .map(({ box, html }) => `${box.width} × ${box.height} ${html}`),
+        leastTouch,
+      );
+    expect(small).toEqual([]);
+    await close();
+  });
+});

@@ -1,0 +1,80 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  cleared,
+  isExample,
+  opened,
+  type PlannerChange,
+  type PlannerState,
+  plannerReducer,
+} from "../../src/state/plannerState.js";
+
+const state: PlannerState = {
+  version: 1,
+  text: "2 kg apples",
+  corrections: { "2 kg apples#0": { grams: 500 } },
+  kitchen: "small",
+  people: 3,
+  days: 7,
+  units: "us",
+};
+
+const change: fc.Arbitrary<PlannerChange> = fc.oneof(
+  fc.record({ change: fc.constant("text" as const), text: fc.string() }),
+  fc.record({
+    change: fc.constant("correct" as const),
+    key: fc.string(),
+    correction: fc.record({ grams: fc.integer({ min: 1, max: 1000 }) }),
+  }),
+  fc.record({ change: fc.constant("as read" as const), key: fc.string() }),
+  fc.record({ change: fc.constant("people" as const), people: fc.integer({ min: 1, max: 12 }) }),
+  fc.record({ change: fc.constant("days" as const), days: fc.integer({ min: 3, max: 21 }) }),
+  fc.record({ change: fc.constant("kitchen" as const), kitchen: fc.constantFrom("ordinary", "cellar") }),
+);
+
+describe("the next state", () => {
+  it("never changes the state before, and only the part that was changed", () => {
+    fc.assert(
+      fc.property(change, (each) => {
+        const before = structuredClone(state);
+        const next = plannerReducer(state, each);
+        expect(state).toEqual(before);
+        const part = each.change === "correct" || each.change === "as read" ? "corrections" : each.change;
+        for (const key of Object.keys(state) as (keyof PlannerState)[])
+          if (key !== part) expect(next[key]).toEqual(state[key]);
+      }),
+    );
+  });
+
+  it("adds to an earlier correction of the same line", () => {
+    const next = plannerReducer(state, {
+      change: "correct",
+      key: "2 kg apples#0",
+      correction: { form: "cut" },
+    });
+    expect(next.corrections["2 kg apples#0"]).toEqual({ grams: 500, form: "cut" });
+  });
+
+  it("puts back what was read, and leaves other lines' corrections alone", () => {
+    const other = plannerReducer(state, { change: "correct", key: "figs#0", correction: { leftOut: true } });
+    const next = plannerReducer(other, { change: "as read", key: "2 kg apples#0" });
+    expect(next.corrections).toEqual({ "figs#0": { leftOut: true } });
+  });
+});
+
+describe("starting again and the example", () => {
+  const example: PlannerState = { ...state, text: "3 figs", corrections: {}, kitchen: "ordinary", people: 4 };
+
+  it("clears the haul and keeps the kitchen, the people and the units", () => {
+    expect(cleared(state)).toEqual({ ...state, text: "", corrections: {} });
+  });
+  it("opens the example's haul and people in the person's own kitchen and units", () => {
+    expect(opened(example, state)).toEqual({ ...example, kitchen: "small", units: "us" });
+  });
+  it("knows the example from one that was touched", () => {
+    expect(isExample(opened(example, state), example)).toBe(true);
+    expect(isExample(cleared(example), example)).toBe(false);
+    const touched = plannerReducer(example, { change: "correct", key: "3 figs#0", correction: {} });
+    expect(isExample(touched, example)).toBe(false);
+  });
+});

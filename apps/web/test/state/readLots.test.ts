@@ -1,0 +1,97 @@
+import { catalogue } from "@keepwright/catalogue";
+import { mostLots } from "@keepwright/planner";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { corrected, correctionKey } from "../../src/state/corrections.js";
+import { lotsToPlan, type ReadLine, readLines, waits } from "../../src/state/readLots.js";
+
+const read = (text: string, corrections = {}) => readLines(text, corrections, catalogue());
+const only = (lines: readonly ReadLine[]): ReadLine => {
+  expect(lines).toHaveLength(1);
+  return lines[0]!;
+};
+
+describe("a correction", () => {
+  const item = () => {
+    const line = only(read("3 avocados"));
+    if (line.kind !== "lot") throw new Error("Avocados are not understood.");
+    return line.item;
+  };
+  it("of the kind keeps the grams, and drops what belonged to the kind before", () => {
+    const lot = corrected(item(), { commodity: "pear" });
+    expect(lot.commodity).toBe("pear");
+    expect(lot.grams).toBe(item().lot.grams);
+    expect(lot.pieces).toBeUndefined();
+    expect(lot.ripeness).toBeUndefined();
+  });
+  it("of the amount drops the count, which no longer holds", () => {
+    expect(item().lot.pieces).toBe(3);
+    expect(corrected(item(), { grams: 123 })).toMatchObject({ grams: 123 });
+    expect(corrected(item(), { grams: 123 }).pieces).toBeUndefined();
+  });
+  it("that is absent or empty leaves the lot as it was read", () => {
+    expect(corrected(item(), undefined)).toEqual(item().lot);
+    expect(corrected(item(), {})).toEqual(item().lot);
+  });
+});
+
+describe("reading with corrections", () => {
+  it("keeps a correction with its line while lines are put before it", () => {
+    const corrections = { [correctionKey("1 kg carrots", 0)]: { grams: 700 } };
+    for (const text of ["1 kg carrots", "2 kg apples\n1 kg carrots", "3 figs\n\n1 kg carrots\n1 lemon"]) {
+      const lot = read(text, corrections).find(({ lot }) => lot?.commodity === "carrot")?.lot;
+      expect(lot?.grams).toBe(700);
+    }
+  });
+  it("tells lines with the same words apart", () => {
+    const lines = read("1 kg carrots\n1 kg carrots", { [correctionKey("1 kg carrots", 1)]: { grams: 5 } });
+    expect(lines.map(({ lot }) => lot?.grams)).toEqual([1000, 5]);
+    expect(new Set(lines.map(({ key }) => key)).size).toBe(2);
+  });
+  it("leaves out of the plan what was left out, and nothing else", () => {
+    const lines = read("2 kg apples\n1 kg carrots", { [correctionKey("2 kg apples", 0)]: { leftOut: true } });
+    expect(lotsToPlan(lines).map(({ commodity }) => commodity)).toEqual(["carrot"]);
+  });
+  it("takes no correction from the machinery of objects", () => {
+    for (const name of ["constructor", "__proto__", "toString"])
+      expect(read(name).every(({ correction }) => correction === undefined)).toBe(true);
+  });
+});
+
+describe("a question", () => {
+  it("waits until it has a kind and an amount, and is then planned", () => {
+    const key = correctionKey("3 zorbles", 0);
+    expect(waits(only(read("3 zorbles")))).toBe(true);
+    expect(waits(only(read("3 zorbles", { [key]: { commodity: "fig" } })))).toBe(true);
+    const answered = read("3 zorbles", { [key]: { commodity: "fig", grams: 90 } });
+    expect(waits(only(answered))).toBe(false);
+    expect(lotsToPlan(answered)).toMatchObject([{ commodity: "fig", grams: 90, form: "whole" }]);
+  });
+  it("about an amount suggests the kind that was named, and plans nothing before it is answered", () => {
+    const line = only(read("0 lemons"));
+    expect(line).toMatchObject({ kind: "question", likely: "lemon", lot: undefined });
+    const answered = read("0 lemons", { [line.key]: { grams: 300 } });
+    expect(lotsToPlan(answered)).toMatchObject([{ commodity: "lemon", grams: 300 }]);
+  });
+  it("beside a lot that stands is settled by any correction, or by an empty one: it is right", () => {
+    const line = only(read("half a cut melon"));
+    expect(line.kind).toBe("lot");
+    expect(waits(line)).toBe(true);
+    expect(waits(only(read("half a cut melon", { [line.key]: {} })))).toBe(false);
+  });
+});
+
+describe("any text", () => {
+  it("gives lines with keys of their own, and lots that a plan can take", () => {
+    fc.assert(
+      fc.property(fc.string({ unit: "binary", maxLength: 300 }), (text) => {
+        const lines = read(text);
+        expect(new Set(lines.map(({ key }) => key)).size).toBe(lines.length);
+        const lots = lotsToPlan(lines);
+        expect(lots.length).toBeLessThanOrEqual(mostLots);
+        expect(new Set(lots.map(({ id }) => id)).size).toBe(lots.length);
+        for (const { grams } of lots) expect(grams).toBeGreaterThan(0);
+      }),
+    );
+  });
+});

@@ -1,0 +1,99 @@
+import { ordinaryKitchens } from "@keepwright/planner";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { dayRange, type PlannerState, peopleRange } from "../../src/state/plannerState.js";
+import { type RestoreWith, restore } from "../../src/storage/restore.js";
+
+const otherwise: PlannerState = {
+  version: 1,
+  text: "3 figs",
+  corrections: {},
+  kitchen: "ordinary",
+  people: 4,
+  days: 10,
+  units: "metric",
+};
+const how: RestoreWith = { otherwise, kinds: new Set(["apple", "fig"]) };
+
+const state: fc.Arbitrary<PlannerState> = fc.record({
+  version: fc.constant(1 as const),
+  text: fc.string({ unit: "binary" }),
+  corrections: fc.dictionary(
+    fc.string(),
+    fc.record(
+      {
+        commodity: fc.constantFrom("apple", "fig"),
+        grams: fc.double({ min: 0.1, max: 200_000, noNaN: true }),
+        ripeness: fc.constantFrom("unripe", "turning", "ripe", "very ripe"),
+        form: fc.constantFrom("whole", "cut"),
+        tops: fc.boolean(),
+        washed: fc.boolean(),
+        leftOut: fc.boolean(),
+      },
+      { requiredKeys: [] },
+    ),
+  ),
+  kitchen: fc.constantFrom("ordinary", "small", "cellar", "warm"),
+  people: fc.integer({ min: peopleRange.least, max: peopleRange.most }),
+  days: fc.integer({ min: dayRange.least, max: dayRange.most }),
+  units: fc.constantFrom("metric", "us"),
+});
+
+function expectSound(restored: PlannerState): void {
+  expect(typeof restored.text).toBe("string");
+  expect(Object.keys(ordinaryKitchens)).toContain(restored.kitchen);
+  expect(restored.people).toBeGreaterThanOrEqual(peopleRange.least);
+  expect(restored.people).toBeLessThanOrEqual(peopleRange.most);
+  expect(restored.days).toBeGreaterThanOrEqual(dayRange.least);
+  expect(restored.days).toBeLessThanOrEqual(dayRange.most);
+  expect(["metric", "us"]).toContain(restored.units);
+  for (const { grams, commodity } of Object.values(restored.corrections)) {
+    if (grams !== undefined) expect(grams).toBeGreaterThan(0);
+    if (commodity !== undefined) expect(how.kinds).toContain(commodity);
+  }
+}
+
+describe("the one door for what was saved", () => {
+  it("gives back whatever this version saved, unchanged", () => {
+    fc.assert(
+      fc.property(state, (each) => {
+        expect(restore(JSON.parse(JSON.stringify(each)), how)).toEqual(JSON.parse(JSON.stringify(each)));
+      }),
+    );
+  });
+
+  it("turns anything at all into a sound state, and never throws", () => {
+    fc.assert(fc.property(fc.anything(), (saved) => expectSound(restore(saved, how))));
+  });
+
+  it("keeps the words whatever else is broken", () => {
+    const broken = fc.record(
+      {
+        text: fc.string({ unit: "binary" }),
+        version: fc.anything(),
+        corrections: fc.oneof(fc.anything(), fc.dictionary(fc.string(), fc.anything())),
+        kitchen: fc.oneof(fc.anything(), fc.constantFrom("constructor", "__proto__", "toString")),
+        people: fc.anything(),
+        days: fc.anything(),
+        units: fc.anything(),
+      },
+      { requiredKeys: ["text"] },
+    );
+    fc.assert(
+      fc.property(broken, (saved) => {
+        const restored = restore(saved, how);
+        expect(restored.text).toBe(saved.text);
+        expectSound(restored);
+      }),
+    );
+  });
+
+  it.each([undefined, null, 7, "text", [], {}, { text: 7 }])("opens what it is told to for %j", (saved) => {
+    expect(restore(saved, how)).toBe(otherwise);
+  });
+
+  it("lets go of a correction to a kind that the catalogue no longer has, and keeps the others", () => {
+    const saved = { text: "x", corrections: { a: { commodity: "zorble", grams: 5 }, b: { grams: 6 } } };
+    expect(restore(saved, how).corrections).toEqual({ b: { grams: 6 } });
+  });
+});
