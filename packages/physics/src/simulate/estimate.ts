@@ -1,17 +1,27 @@
 import { endingProgress } from "../produce/ending.js";
-import { endings, at as position, stateNames } from "../produce/lotState.js";
+import { type Ending, endings, at as position, stateNames } from "../produce/lotState.js";
 import { quality } from "../produce/quality.js";
 import { stateRates } from "../produce/stateRates.js";
 import { airAround, blankConditions, type MutableConditions } from "./airAround.js";
 import type { AirChanges } from "./airChanges.js";
-import { carryOn, carryOnScratch, type End } from "./carryOn.js";
+import { CarryOn } from "./carryOn.js";
 import type { DayAir } from "./dayAir.js";
 import { firstReached, shareReached } from "./lotRecord.js";
+import { type RunningLot, runningLot } from "./runningLot.js";
 import type { LotOutcome } from "./simulation.js";
-import { perLot } from "./tape.js";
+import type { StageAir } from "./stageAir.js";
+import { lastAir, perLot } from "./tape.js";
 import type { Trajectory } from "./trajectory.js";
 
 const size = stateNames.length;
+
+/** Where a lot ends; and what comes before that beyond the horizon. */
+export interface End {
+  readonly day: number;
+  readonly endedBy: Ending;
+  readonly ripeDay: number;
+  readonly stayStarts?: readonly number[];
+}
 
 export interface Estimate {
   readonly outcome: LotOutcome;
@@ -42,20 +52,29 @@ export class Estimator {
   readonly #difference = new Float64Array(size);
   readonly #shift = new Float64Array(size);
   readonly #state = new Float64Array(size);
-  readonly #rates = new Float64Array(size);
   #progress = new Float64Array(endings.length);
   #nextProgress = new Float64Array(endings.length);
-  readonly #scratch = carryOnScratch();
+  readonly #carryOn: CarryOn;
+  /** Of each lot once it has been needed: itself, to be carried on from where it is at the horizon. */
+  readonly #carried: (RunningLot | undefined)[] = [];
 
   constructor(base: Trajectory) {
     this.#base = base;
+    const { tree, grid } = base.inner;
+    this.#carryOn = new CarryOn(tree);
     this.#movesWithinDay = base.lots.map(({ stayStarts }) =>
-      stayStarts.some((day) => Number.isFinite(day) && !Number.isInteger(day)),
+      stayStarts.some((day) => day < grid.steps * grid.stepDays && !Number.isInteger(day)),
     );
   }
 
   /** The estimate for one lot, or undefined where its air is as it was. */
-  of(lot: number, air: DayAir, changes: AirChanges, keepDays: boolean): Estimate | undefined {
+  of(
+    lot: number,
+    air: DayAir,
+    horizonAir: StageAir,
+    changes: AirChanges,
+    keepDays: boolean,
+  ): Estimate | undefined {
     const { samples, running } = this.#base.inner;
     const base = this.#base.lots[lot]!;
     if (!this.#touches(lot, changes)) return undefined;
@@ -76,7 +95,7 @@ export class Estimator {
     if (!end && changes.onDay[samples.length * air.width + this.#boxOf(lot, samples.length)]) touched = true;
     const missed = this.#movesWithinDay[lot]! && this.#staysInChanged(lot, changes);
     if (!touched && !missed) return undefined;
-    const estimate = this.#estimate(lot, end ?? this.#endBeyond(lot, air, changes), unripeShift, qualities);
+    const estimate = this.#estimate(lot, end ?? this.#endBeyond(lot, horizonAir), unripeShift, qualities);
     return missed ? { ...estimate, doubtful: true } : estimate;
   }
 
@@ -88,8 +107,7 @@ export class Estimator {
       const end = this.#endWithin(lot, day);
       if (end) return end;
     }
-    const { lot: simulated, state, rates } = this.#base.inner.running[lot]!;
-    return carryOn(simulated.produce, state, rates, this.#base.inner.samples.length, this.#scratch);
+    return this.#endBeyond(lot, lastAir(this.#base.inner.tape, this.#base.inner.tree));
   }
 
   /** Whether the air changes where the lot is, while it matters to it. */
@@ -125,12 +143,11 @@ export class Estimator {
   /** Sets the difference that the changed air makes to the rates at a sample. False where it makes none. */
   #differenceAt(lot: number, sample: number, air: DayAir, changes: AirChanges): boolean {
     const { tape, running, samples, sampleRates } = this.#base.inner;
-    const last = sample === samples.length;
-    const entry = (samples[sample] ?? tape.intervals - 1) * running.length + lot;
+    const entry = samples[sample]! * running.length + lot;
     const stay = running[lot]!.stays[tape.stays[entry]!]!;
     const where = sample * air.width + stay.box;
     if (changes.onDay[where] === 0 && this.#shift[position.ripeness] === 0) return false;
-    const given = last ? tape.end.lots : tape.start.lots;
+    const given = tape.start.lots;
     const [emission, surface] = [given[entry * perLot + 2]!, given[entry * perLot + 3]!];
     airAround(stay, surface, emission, air.density[where]!, air.ethylene[where]!, this.#conditions);
     for (let index = 0; index < size; index++) {
@@ -163,7 +180,8 @@ export class Estimator {
     const ending = firstReached(this.#progress, this.#nextProgress);
     if (ending >= 0) {
       const share = shareReached(this.#progress[ending]!, this.#nextProgress[ending]!);
-      return { day: day + share, endedBy: endings[ending]! };
+      const { ripeDay } = this.#base.lots[lot]!;
+      return { day: day + share, endedBy: endings[ending]!, ripeDay };
     }
     const last = this.#progress;
     this.#progress = this.#nextProgress;
@@ -171,13 +189,31 @@ export class Estimator {
     return undefined;
   }
 
-  #endBeyond(lot: number, air: DayAir, changes: AirChanges): End {
-    const { samples, running } = this.#base.inner;
-    const { rates, lot: simulated } = running[lot]!;
-    if (!this.#differenceAt(lot, samples.length, air, changes)) this.#difference.fill(0);
-    for (let index = 0; index < size; index++) this.#rates[index] = rates[index]! + this.#difference[index]!;
-    const state = this.#stateOn(lot, samples.length);
-    return carryOn(simulated.produce, state, this.#rates, samples.length, this.#scratch);
+  /** The end of a lot that has none within the horizon, from its shifted state there, in the air there. */
+  #endBeyond(index: number, air: StageAir): End {
+    const { samples, running, tape, grid } = this.#base.inner;
+    const base = this.#base.lots[index]!;
+    const horizon = grid.steps * grid.stepDays;
+    const entry = (tape.intervals - 1) * running.length + index;
+    const lot = this.#carried[index] ?? runningLot(running[index]!.lot, running[index]!.stays);
+    this.#carried[index] = lot;
+    const { record, given } = lot;
+    lot.state.set(this.#stateOn(index, samples.length));
+    lot.stay = tape.stays[entry]!;
+    given.conductance = tape.end.lots[entry * perLot]!;
+    given.supply = tape.end.lots[entry * perLot + 1]!;
+    given.emission = tape.end.lots[entry * perLot + 2]!;
+    given.surface = tape.end.lots[entry * perLot + 3]!;
+    record.endDay = Number.NaN;
+    record.ripeDay = base.ripeDay <= horizon ? base.ripeDay : Number.POSITIVE_INFINITY;
+    for (let stay = 0; stay < lot.stays.length; stay++) {
+      record.stayStarts[stay] = stay <= lot.stay ? base.stayStarts[stay]! : Number.POSITIVE_INFINITY;
+    }
+    this.#carryOn.run(lot, air, horizon);
+    const { endDay: day, endedBy, ripeDay, stayStarts } = record;
+    return lot.stays.length > lot.stay + 1
+      ? { day, endedBy, ripeDay, stayStarts: stayStarts.slice() }
+      : { day, endedBy, ripeDay };
   }
 
   #airShift(lot: number, ripenessShift: number): number {
@@ -198,14 +234,17 @@ export class Estimator {
     const { running, unchanged, grid } = this.#base.inner;
     const { lot: simulated, ripens } = running[lot]!;
     const base = this.#base.lots[lot]!;
+    const horizon = grid.steps * grid.stepDays;
     const later = end.day - unchanged[lot]!.day;
     const endDay = Number.isNaN(later) ? base.endDay : Math.max(0, base.endDay + later);
     const outcome: LotOutcome = {
       ...base,
       endDay,
       endedBy: end.endedBy,
-      ripeDay: shiftedRipeDay(base.ripeDay, simulated.ripeness, unripeShift),
-      beyondHorizon: endDay > grid.steps * grid.stepDays,
+      ripeDay:
+        base.ripeDay > horizon ? end.ripeDay : shiftedRipeDay(base.ripeDay, simulated.ripeness, unripeShift),
+      stayStarts: end.stayStarts ?? base.stayStarts,
+      beyondHorizon: endDay > horizon,
       daily: [],
       quality: qualities,
     };

@@ -96,7 +96,7 @@ class Judge {
     noteAirChanges(this.#base.inner.air, air.means, this.#base.inner.tree, changes);
     for (let lot = 0; lot < this.#base.lots.length; lot++) {
       if (this.#leftOut.includes(lot)) continue;
-      const estimate = estimator.of(lot, air.means, changes, this.#daily);
+      const estimate = estimator.of(lot, air.means, air.last, changes, this.#daily);
       if (!estimate) continue;
       if (estimate.airShift > airThatMatters) doubtful.push(lot);
       const followed = estimate.doubtful || estimate.error > tolerance;

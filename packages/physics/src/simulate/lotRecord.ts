@@ -12,10 +12,8 @@ export interface LotRecord {
   /** Progress of each ending at the last time looked, and a place for the next. */
   progress: Float64Array;
   nextProgress: Float64Array;
-  /** State and rates at the first time looked after its end, and that time; at the horizon when it does not end. */
-  endState: Float64Array | undefined;
-  endRates: Float64Array | undefined;
-  endSeen: number;
+  /** The end was found by carrying on beyond the horizon. */
+  beyondHorizon: boolean;
   readonly daily: LotState[];
 }
 
@@ -26,9 +24,7 @@ export const lotRecord = (stays: number, endingCount: number): LotRecord => ({
   stayStarts: Array.from({ length: stays }, (_, stay) => (stay === 0 ? 0 : Number.POSITIVE_INFINITY)),
   progress: new Float64Array(endingCount),
   nextProgress: new Float64Array(endingCount),
-  endState: undefined,
-  endRates: undefined,
-  endSeen: 0,
+  beyondHorizon: false,
   daily: [],
 });
 
@@ -51,14 +47,13 @@ export function firstReached(before: Float64Array, after: Float64Array): number 
 export const shareReached = (before: number, after: number): number =>
   before >= 1 ? 0 : (1 - before) / (after - before);
 
-/** Notes the end if the lot reached one between the days `from` and `to`; `state` and `rates` are those at `to`. */
+/** Notes the end if the lot reached one between the days `from` and `to`; `state` is that at `to`. */
 export function noteProgress(
   record: LotRecord,
   produce: Produce,
   from: number,
   to: number,
   state: Float64Array,
-  rates: Float64Array,
 ): void {
   if (!Number.isNaN(record.endDay)) return;
   endingProgress(produce, state, record.nextProgress);
@@ -67,9 +62,6 @@ export function noteProgress(
     const share = shareReached(record.progress[ending]!, record.nextProgress[ending]!);
     record.endDay = from + share * (to - from);
     record.endedBy = endings[ending]!;
-    record.endState = state.slice();
-    record.endRates = rates.slice();
-    record.endSeen = to;
   }
   const last = record.progress;
   record.progress = record.nextProgress;

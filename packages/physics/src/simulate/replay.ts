@@ -1,5 +1,6 @@
 import type { AirTree } from "../climate/airTree.js";
 import { blankConditions } from "./airAround.js";
+import { CarryOn } from "./carryOn.js";
 import type { DayAirRecorder } from "./dayAir.js";
 import { giveOff } from "./giveOff.js";
 import { daysUntilMove, makeMoves, sameTime } from "./lotMoves.js";
@@ -24,11 +25,14 @@ export class AirRecorder implements StepListener {
   readonly steps: RecordedStep[] = [];
   /** How many of the steps are of this run. */
   count = 0;
+  /** The air at the horizon, with what everything gives off; until the next run. */
+  last: StageAir;
   readonly #tree: AirTree;
 
   constructor(tree: AirTree, means: DayAirRecorder) {
     this.#tree = tree;
     this.means = means;
+    this.last = stageAir(tree);
   }
 
   clear(): void {
@@ -57,6 +61,7 @@ export class AirRecorder implements StepListener {
   end(day: number, length: number, air: StageAir): void {
     this.means.end(day, length, air);
     copyAir(air, this.steps[this.count]!.end);
+    this.last = air;
     this.count++;
   }
 }
@@ -77,11 +82,13 @@ export class Replay {
   readonly #conditions = blankConditions();
   readonly #cutStart: StageAir;
   readonly #cutEnd: StageAir;
+  readonly #carryOn: CarryOn;
 
   constructor(tree: AirTree, air: AirRecorder) {
     this.#air = air;
     this.#cutStart = stageAir(tree);
     this.#cutEnd = stageAir(tree);
+    this.#carryOn = new CarryOn(tree);
   }
 
   of(was: RunningLot, daily: boolean): RunningLot {
@@ -94,7 +101,7 @@ export class Replay {
       const whole = lot.record.daily.length;
       if (daily && steps[index]!.to >= whole - sameTime) lot.record.daily.push(lot.state.slice());
     }
-    closeRun([lot], steps[count - 1]!.to);
+    closeRun([lot], this.#carryOn, this.#air.last, steps[count - 1]!.to);
     return lot;
   }
 

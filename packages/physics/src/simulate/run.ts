@@ -1,6 +1,7 @@
 import type { AirTree } from "../climate/airTree.js";
 import { endingProgress } from "../produce/ending.js";
 import { blankConditions, type MutableConditions } from "./airAround.js";
+import { CarryOn } from "./carryOn.js";
 import { giveOff } from "./giveOff.js";
 import type { Grid } from "./grid.js";
 import { daysUntilMove, makeMoves, sameTime } from "./lotMoves.js";
@@ -30,12 +31,14 @@ export interface RunSpace {
   readonly settler: AirSettler;
   readonly first: StageAir;
   readonly second: StageAir;
+  readonly carryOn: CarryOn;
 }
 
 export const runSpace = (tree: AirTree): RunSpace => ({
   settler: new AirSettler(tree),
   first: stageAir(tree),
   second: stageAir(tree),
+  carryOn: new CarryOn(tree),
 });
 
 /**
@@ -48,15 +51,17 @@ export class Run {
   readonly #options: RunOptions;
   readonly #settler: AirSettler;
   readonly #air: StepAir;
+  readonly #carryOn: CarryOn;
   readonly #conditions: MutableConditions = blankConditions();
 
   constructor(tree: AirTree, grid: Grid, lots: readonly RunningLot[], options: RunOptions) {
     this.#grid = grid;
     this.#lots = lots;
     this.#options = options;
-    const { settler, first, second } = options.space ?? runSpace(tree);
+    const { settler, first, second, carryOn } = options.space ?? runSpace(tree);
     settler.reset();
     this.#settler = settler;
+    this.#carryOn = carryOn;
     this.#air = { start: first, end: second };
   }
 
@@ -75,7 +80,7 @@ export class Run {
         for (const lot of this.#lots) lot.record.daily.push(lot.state.slice());
       }
     }
-    closeRun(this.#lots, steps * stepDays);
+    closeRun(this.#lots, this.#carryOn, this.#air.end, steps * stepDays);
   }
 
   /** One interval of the grid, cut wherever a lot moves. */
@@ -140,12 +145,12 @@ export function openRun(lots: readonly RunningLot[], daily: boolean): void {
   }
 }
 
-/** Notes where lots that have not ended are at the horizon. */
-export function closeRun(lots: readonly RunningLot[], horizon: number): void {
-  for (const lot of lots) {
-    if (lot.record.endState) continue;
-    lot.record.endState = lot.state.slice();
-    lot.record.endRates = lot.rates.slice();
-    lot.record.endSeen = horizon;
-  }
+/** Carries lots that have not ended on beyond the horizon, in the air there. */
+export function closeRun(
+  lots: readonly RunningLot[],
+  carryOn: CarryOn,
+  air: StageAir,
+  horizon: number,
+): void {
+  for (const lot of lots) if (Number.isNaN(lot.record.endDay)) carryOn.run(lot, air, horizon);
 }

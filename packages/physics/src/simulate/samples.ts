@@ -21,7 +21,7 @@ export function sampleSteps(tape: Tape, grid: Grid, time: number): number[] {
 }
 
 /**
- * d(state)/dt of each lot at each sample in the mean air of its day and, as one sample more, at the horizon; flat by sample, lot and state.
+ * d(state)/dt of each lot at each sample in the mean air of its day; flat by sample, lot and state.
  */
 export function sampleRates(
   tape: Tape,
@@ -29,10 +29,10 @@ export function sampleRates(
   samples: readonly number[],
   air: DayAir,
 ): Float64Array {
-  const out = new Float64Array((samples.length + 1) * running.length * size);
+  const out = new Float64Array(samples.length * running.length * size);
   const conditions = blankConditions();
-  for (const [sample, step] of [...samples, tape.intervals - 1].entries()) {
-    const { lots } = sample < samples.length ? tape.start : tape.end;
+  const { lots } = tape.start;
+  for (const [sample, step] of samples.entries()) {
     for (let lot = 0; lot < running.length; lot++) {
       const entry = step * running.length + lot;
       const stay = running[lot]!.stays[tape.stays[entry]!]!;

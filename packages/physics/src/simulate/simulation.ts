@@ -53,7 +53,7 @@ export interface Simulation {
   readonly room: RoomAir;
   readonly boxes: readonly AirBox[];
   readonly lots: readonly SimulatedLot[];
-  /** Days simulated with full coupling; ends beyond it are carried on at the last day's rates. */
+  /** Days simulated with full coupling; beyond it each lot is carried on to its end in what the others gave off last. */
   readonly horizonDays: number;
   /** Length of a step [d]; 0.25 unless told. */
   readonly stepDays?: number;
@@ -69,9 +69,9 @@ export interface LotOutcome {
   readonly endedBy: Ending;
   /** True when the end lies beyond the horizon and was carried on. */
   readonly beyondHorizon: boolean;
-  /** First day it is ready to eat; 0 when it arrives so; Infinity when it never gets there. */
+  /** First day it is ready to eat (may lie beyond the horizon); 0 when it arrives so; Infinity when it never gets there before it ends. */
   readonly ripeDay: number;
-  /** Day on which each stay begins, same order as the stays (Infinity when never reached). */
+  /** Day on which each stay begins, same order as the stays; may lie beyond the horizon (Infinity when never reached). */
   readonly stayStarts: readonly number[];
   /** State at each whole day 0…horizon. */
   readonly daily: readonly LotState[];

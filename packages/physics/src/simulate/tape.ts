@@ -120,3 +120,18 @@ export class TapeRecorder implements StepListener {
     return { intervals: this.#steps, ...this.#arrays };
   }
 }
+
+/** The air at the end of a tape, with what everything gives off there. What condenses is not on record. */
+export function lastAir({ end, intervals }: Tape, tree: AirTree): StageAir {
+  const last = intervals - 1;
+  const of = (values: Float64Array, width: number): Float64Array =>
+    values.slice(last * width, (last + 1) * width);
+  return {
+    density: of(end.density, tree.size + 1),
+    ethylene: of(end.ethylene, tree.size + 1),
+    conductance: of(end.conductance, tree.size),
+    supply: of(end.supply, tree.size),
+    emission: of(end.emission, tree.size),
+    condensing: new Float64Array(tree.size),
+  };
+}

@@ -1,9 +1,8 @@
 import { type AirTree, airTree } from "../climate/airTree.js";
-import type { End } from "./carryOn.js";
 import { type CoarseSteps, coarseSteps } from "./coarse.js";
 import { LotCompiler } from "./compiler.js";
 import { type DayAir, dayAirOf } from "./dayAir.js";
-import { Estimator } from "./estimate.js";
+import { type End, Estimator } from "./estimate.js";
 import { type Grid, timeGrid } from "./grid.js";
 import { lotOutcome } from "./outcome.js";
 import { Run } from "./run.js";
