@@ -92,7 +92,7 @@ export class Estimator {
       if (day < base.ripeDay) unripeShift = this.#shift[position.ripeness]!;
       if (day >= lookFrom) end ??= this.#endWithin(lot, day);
     }
-    if (!end && changes.onDay[samples.length * air.width + this.#boxOf(lot, samples.length)]) touched = true;
+    if (!end && this.#touchedBeyond(lot, changes)) touched = true;
     const missed = this.#movesWithinDay[lot]! && this.#staysInChanged(lot, changes);
     if (!touched && !missed) return undefined;
     const estimate = this.#estimate(lot, end ?? this.#endBeyond(lot, horizonAir), unripeShift, qualities);
@@ -114,12 +114,12 @@ export class Estimator {
   #touches(lot: number, changes: AirChanges): boolean {
     const { tape, running, samples, tree } = this.#base.inner;
     const { stays } = running[lot]!;
-    const until = Math.min(samples.length, Math.ceil(this.#base.lots[lot]!.endDay));
-    for (let day = 0; day <= until; day++) {
-      const step = samples[day] ?? tape.intervals - 1;
-      const { box } = stays[tape.stays[step * running.length + lot]!]!;
+    const { endDay } = this.#base.lots[lot]!;
+    for (let day = 0; day < samples.length && day < endDay; day++) {
+      const { box } = stays[tape.stays[samples[day]! * running.length + lot]!]!;
       if (changes.onDay[day * (tree.size + 1) + box] === 1) return true;
     }
+    if (endDay > samples.length && this.#touchedBeyond(lot, changes)) return true;
     return this.#movesWithinDay[lot]! && this.#staysInChanged(lot, changes);
   }
 
@@ -127,10 +127,15 @@ export class Estimator {
     return this.#base.inner.running[lot]!.stays.some(({ box }) => changes.ever[box] === 1);
   }
 
-  #boxOf(lot: number, sample: number): number {
-    const { tape, running, samples } = this.#base.inner;
-    const step = samples[sample] ?? tape.intervals - 1;
-    return running[lot]!.stays[tape.stays[step * running.length + lot]!]!.box;
+  /** Whether the air at the horizon changes where the lot is then or may be moved to later. */
+  #touchedBeyond(lot: number, changes: AirChanges): boolean {
+    const { tape, running, samples, tree } = this.#base.inner;
+    const { stays } = running[lot]!;
+    const first = tape.stays[(tape.intervals - 1) * running.length + lot]!;
+    for (let stay = first; stay < stays.length; stay++) {
+      if (changes.onDay[samples.length * (tree.size + 1) + stays[stay]!.box] === 1) return true;
+    }
+    return false;
   }
 
   /** Adds what the changed air does in a day. Says whether it does anything. */

@@ -16,12 +16,13 @@ function bothWays(
   changes: readonly LotChange[],
   options: JudgeOptions = {},
   stepDays = 0.25,
+  days = horizonDays,
 ) {
-  const base = trajectory(simulation(haul, { horizonDays, stepDays }));
+  const base = trajectory(simulation(haul, { horizonDays: days, stepDays }));
   const judged = new Map<number, JudgedLot>(judgeChange(base, changes, options).map((one) => [one.lot, one]));
   const changed = haul.slice();
   for (const { lot: index, to } of changes) if (index !== "new" && to) changed[index] = to;
-  const whole = simulate(simulation(changed, { horizonDays, stepDays })).lots;
+  const whole = simulate(simulation(changed, { horizonDays: days, stepDays })).lots;
   const byJudging: LotOutcome[] = base.lots.map((was, index) => judged.get(index)?.outcome ?? was);
   return { byJudging, whole, judged };
 }
@@ -98,6 +99,27 @@ describe("judging a change", () => {
     expect(offBy(of(0), whole[0]!)).toBeLessThan(0.01);
     expect(offBy(of(2), whole[1]!)).toBeLessThan(0.01);
     expect(offBy(of(3), whole[2]!)).toBeLessThan(0.01);
+  });
+
+  /** Most lots end, and much fruit ripens and is moved, beyond a horizon of three days. */
+  it("agrees as well where most lots are carried on beyond the horizon, ripe days and moves there included", () => {
+    const errors: number[] = [];
+    for (const { haul, change } of fc.sample(haulAndMove, { numRuns: 200, seed: 4 })) {
+      const { byJudging, whole } = bothWays(haul, [change], {}, 0.25, 3);
+      for (const [index, one] of whole.entries()) {
+        const judged = byJudging[index]!;
+        errors.push(offBy(judged, one));
+        if (one.ripeDay > one.endDay || Math.abs(one.ripeDay / one.endDay - 1) < 0.05) continue;
+        expect(Math.abs(judged.ripeDay - one.ripeDay)).toBeLessThanOrEqual(0.05 * Math.max(1, one.ripeDay));
+        for (const [stay, start] of one.stayStarts.entries()) {
+          if (start > 0.95 * one.endDay) continue;
+          expect(Math.abs(judged.stayStarts[stay]! - start)).toBeLessThanOrEqual(0.05 * Math.max(1, start));
+        }
+      }
+    }
+    errors.sort((one, other) => one - other);
+    expect(errors[Math.floor(0.99 * errors.length)]!).toBeLessThan(0.005);
+    expect(errors.at(-1)!).toBeLessThan(0.02);
   });
 
   it("says nothing of lots whose air stays as it was", () => {
