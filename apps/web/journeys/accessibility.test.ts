@@ -2,7 +2,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { picture, useBrowser, visit } from "./support/browser.js";
-import { haulBox, planFor, sideways } from "./support/steps.js";
+import { grams, haulBox, planFor, sideways } from "./support/steps.js";
 
 const browser = useBrowser();
 
@@ -33,10 +33,10 @@ describe("axe finds nothing wrong", () => {
     async (width, colorScheme) => {
       const { page, close } = await visit(browser(), { viewport: { width, height: 900 }, colorScheme });
       await haulBox(page).fill("2 kg apples\n3 zorbles\n-3 onions\nhalf a cut melon\n3 avocados");
-      await page.getByRole("button", { name: "Change 3 avocados" }).click();
+      await page.getByRole("button", { name: "Change 3 avocados", exact: true }).click();
       await page.getByRole("button", { name: "Leave it out" }).last().click();
       await page.getByRole("button", { name: "Change 2 kg apples" }).click();
-      await page.getByLabel("Grams").first().fill("-5");
+      await grams(page).first().fill("-5");
       await page.getByLabel("People").fill("many");
       await planFor(page, 2);
       expect(await page.locator("[aria-invalid=true]").count()).toBe(2);

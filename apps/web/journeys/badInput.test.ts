@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { useBrowser, visit } from "./support/browser.js";
-import { haulBox, planFor } from "./support/steps.js";
+import { haulBox, paste, planFor } from "./support/steps.js";
 
 const browser = useBrowser();
 
@@ -79,7 +79,7 @@ describe("bad input", () => {
   it("ten thousand lines are read as far as a plan can hold, the rest asked about, and every line kept", async () => {
     const { page, faults, close } = await visit(browser());
     const text = Array.from({ length: 10_000 }, (_, index) => `${(index % 7) + 1} apples`).join("\n");
-    await haulBox(page).fill(text);
+    await paste(page, text);
     await page.getByText(/this is more than one plan can hold/).waitFor({ timeout: 60_000 });
     await planFor(page, 60);
     await page.reload();
@@ -92,7 +92,10 @@ describe("bad input", () => {
   it("a single endless word stays within the page", async () => {
     const { page, faults, close } = await visit(browser(), { viewport: { width: 360, height: 740 } });
     await haulBox(page).fill("z".repeat(20_000));
-    await page.getByRole("status").filter({ hasText: "One needs an answer." }).waitFor();
+    await page
+      .getByRole("status")
+      .filter({ hasText: /needs? an answer/ })
+      .waitFor();
     expect(
       await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
     ).toBe(0);

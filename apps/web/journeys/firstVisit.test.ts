@@ -31,7 +31,7 @@ describe("a first visit", () => {
       const drawing = place.getByRole("img", { name: new RegExp(`^${name}: .* of \\d+ L taken`) });
       expect(await drawing.count(), name).toBe(1);
     }
-    const letters = await page.locator(".entries .swatch text").allInnerTexts();
+    const letters = await page.locator(".entries .swatch text").allTextContents();
     expect(letters.length).toBeGreaterThanOrEqual(things);
     expect(new Set(letters).size).toBe(letters.length);
     await close();

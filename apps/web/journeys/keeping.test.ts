@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { useBrowser, visit } from "./support/browser.js";
-import { haulBox, planFor, planWords } from "./support/steps.js";
+import { grams, haulBox, planFor, planWords } from "./support/steps.js";
 
 const browser = useBrowser();
 const store = "keepwright.haul";
@@ -11,7 +11,7 @@ describe("what was entered", () => {
     const { page, close } = await visit(browser());
     await haulBox(page).fill("2 kg apples\n3 avocados");
     await page.getByRole("button", { name: "Change 2 kg apples" }).click();
-    await page.getByLabel("Grams").fill("1234");
+    await grams(page).fill("1234");
     await page.getByLabel("Kitchen most like yours").selectOption("small");
     await page.getByLabel("People").fill("3");
     await page.getByLabel("Units").selectOption("us");
@@ -33,6 +33,8 @@ describe("what was entered", () => {
     ["somebody else's record", '{"name":"x","text":7}'],
   ])("opens the worked example when what was kept is %s, and sets that aside", async (_, kept) => {
     const { page, faults, close } = await visit(browser());
+    // The page has written its own state by then.
+    await planFor(page, 17);
     await page.evaluate(([key, value]) => localStorage.setItem(key ?? "", value ?? ""), [store, kept]);
     await page.reload();
     await planFor(page, 17);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { picture, useBrowser, visit } from "./support/browser.js";
-import { haulBox, planFor, planRegion, planWords, tabTo } from "./support/steps.js";
+import { grams, haulBox, planFor, planRegion, planWords, tabTo } from "./support/steps.js";
 
 const browser = useBrowser();
 
@@ -9,7 +9,7 @@ describe("by keyboard alone", () => {
     const { page, faults, close } = await visit(browser());
     await planFor(page, 17);
     const { keyboard } = page;
-    const button = (name: string | RegExp) => page.getByRole("button", { name });
+    const button = (name: string | RegExp) => page.getByRole("button", { name, exact: true });
 
     await tabTo(page, button("Put in your own"));
     await keyboard.press("Enter");
@@ -33,7 +33,7 @@ describe("by keyboard alone", () => {
     const asked = page.locator(".asked");
     await tabTo(page, asked.locator(".candidates button").first());
     await keyboard.press("Space");
-    await tabTo(page, page.getByLabel("Grams").last());
+    await tabTo(page, grams(page).last());
     await keyboard.type("250");
     await page
       .getByRole("status")
@@ -62,7 +62,7 @@ describe("by keyboard alone", () => {
     await haulBox(page).fill("2 kg apples\n3 avocados");
     await planFor(page, 2);
     const { keyboard } = page;
-    const button = (name: string) => page.getByRole("button", { name });
+    const button = (name: string) => page.getByRole("button", { name, exact: true });
     await tabTo(page, button("Change 3 avocados"));
     await keyboard.press("Enter");
     await tabTo(page, button("Leave it out"));

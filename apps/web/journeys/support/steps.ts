@@ -2,6 +2,7 @@ import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 
 export const haulBox = (page: Page): Locator => page.getByRole("textbox", { name: /one thing a line/ });
+export const grams = (page: Page): Locator => page.getByRole("textbox", { name: "Grams" });
 export const planRegion = (page: Page): Locator => page.getByRole("region", { name: "The plan" });
 
 /** Waits until a plan for this many things stands on the page. */
@@ -41,3 +42,12 @@ export async function tabTo(page: Page, target: Locator, key: "Tab" | "Shift+Tab
 /** Pixels by which the page is wider than its window. */
 export const sideways = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+/** Puts a text in place of the haul the way a person does who has copied it elsewhere. */
+export async function paste(page: Page, text: string): Promise<void> {
+  await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+  await page.evaluate((copied) => navigator.clipboard.writeText(copied), text);
+  await haulBox(page).focus();
+  await page.keyboard.press("Control+A");
+  await page.keyboard.press("Control+V");
+}
