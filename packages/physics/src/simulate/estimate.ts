@@ -23,10 +23,18 @@ export interface End {
   readonly stayStarts?: readonly number[];
 }
 
+/** What became of a lot within the horizon. */
+interface Passage {
+  end?: End;
+  touched: boolean;
+  unripeShift: number;
+}
+
 export interface Estimate {
-  readonly outcome: LotOutcome;
+  /** Left out where doubtful. */
+  readonly outcome?: LotOutcome;
   /** By how much it may be wrong, as a share of the life: its shift, less so the more days (and with them samples) the life has. */
-  readonly error: number;
+  readonly error?: number;
   /** Fruit ripens at another pace, which changes what it gives off and when it is moved. */
   readonly doubtful: boolean;
   /** Share by which the ethylene of a box it is in would change by that, at most. */
@@ -54,6 +62,8 @@ export class Estimator {
   readonly #state = new Float64Array(size);
   #progress = new Float64Array(endings.length);
   #nextProgress = new Float64Array(endings.length);
+  /** The stay that `#difference` still holds for, until the air turns: only where nothing else changes the rates. −1: none. */
+  #heldStay = -1;
   readonly #carryOn: CarryOn;
   /** Of each lot once it has been needed: itself, to be carried on from where it is at the horizon. */
   readonly #carried: (RunningLot | undefined)[] = [];
@@ -78,25 +88,49 @@ export class Estimator {
     const { samples, running } = this.#base.inner;
     const base = this.#base.lots[lot]!;
     if (!this.#touches(lot, changes)) return undefined;
-    this.#shift.fill(0);
-    const lookFrom = Math.floor(lookedThrough * Math.min(base.endDay, samples.length));
+    const { ripens } = running[lot]!;
     const qualities: number[] = [];
-    let touched = false;
-    let unripeShift = 0;
-    let end: End | undefined;
-    for (let day = 0; day <= samples.length; day++) {
-      if (keepDays) qualities.push(quality(running[lot]!.lot.produce, this.#stateOn(lot, day)));
-      if (day === samples.length || (end && !keepDays)) break;
-      if (day === lookFrom) this.#progressOn(lot, day, this.#progress);
-      if (this.#addDay(lot, day, air, changes)) touched = true;
-      if (day < base.ripeDay) unripeShift = this.#shift[position.ripeness]!;
-      if (day >= lookFrom) end ??= this.#endWithin(lot, day);
-    }
+    const looks = base.endDay <= samples.length;
+    let { end, touched, unripeShift } = this.#through(
+      lot,
+      air,
+      changes,
+      looks,
+      keepDays ? qualities : undefined,
+    );
     if (!end && this.#touchedBeyond(lot, changes)) touched = true;
     const missed = this.#movesWithinDay[lot]! && this.#staysInChanged(lot, changes);
     if (!touched && !missed) return undefined;
-    const estimate = this.#estimate(lot, end ?? this.#endBeyond(lot, horizonAir), unripeShift, qualities);
-    return missed ? { ...estimate, doubtful: true } : estimate;
+    const doubtful = missed || (ripens && Math.abs(unripeShift) > ripenessThatMatters);
+    const airShift = ripens && doubtful ? this.#airShift(lot, Math.abs(unripeShift)) : 0;
+    if (doubtful) return { doubtful, airShift };
+    end ??= this.#endBeyond(lot, horizonAir);
+    if (!looks && end.day === samples.length) end = this.#through(lot, air, changes, true).end ?? end;
+    return this.#estimate(lot, end, unripeShift, qualities);
+  }
+
+  /** Goes through the days of the horizon, adding up the shift; and looks for an end in them where that may be. */
+  #through(lot: number, air: DayAir, changes: AirChanges, looks: boolean, qualities?: number[]): Passage {
+    const { samples, running } = this.#base.inner;
+    const base = this.#base.lots[lot]!;
+    this.#shift.fill(0);
+    this.#heldStay = -1;
+    const lookFrom = looks
+      ? Math.floor(lookedThrough * Math.min(base.endDay, samples.length))
+      : samples.length;
+    const passage: Passage = { touched: false, unripeShift: 0 };
+    for (let day = 0; day <= samples.length; day++) {
+      qualities?.push(quality(running[lot]!.lot.produce, this.#stateOn(lot, day)));
+      if (day === samples.length || (passage.end && !qualities)) break;
+      if (day === lookFrom) this.#progressOn(lot, day, this.#progress);
+      if (this.#addDay(lot, day, air, changes)) passage.touched = true;
+      if (day < base.ripeDay) passage.unripeShift = this.#shift[position.ripeness]!;
+      if (day >= lookFrom && !passage.end) {
+        const end = this.#endWithin(lot, day);
+        if (end) passage.end = end;
+      }
+    }
+    return passage;
   }
 
   /** Where a lot on record would be found to end in this way, without any change: what estimates are compared with. */
@@ -152,6 +186,8 @@ export class Estimator {
     const stay = running[lot]!.stays[tape.stays[entry]!]!;
     const where = sample * air.width + stay.box;
     if (changes.onDay[where] === 0 && this.#shift[position.ripeness] === 0) return false;
+    if (this.#heldStay === tape.stays[entry] && changes.turned[where] === 0) return true;
+    this.#heldStay = running[lot]!.ripens ? -1 : tape.stays[entry]!;
     const given = tape.start.lots;
     const [emission, surface] = [given[entry * perLot + 2]!, given[entry * perLot + 3]!];
     airAround(stay, surface, emission, air.density[where]!, air.ethylene[where]!, this.#conditions);
@@ -237,7 +273,7 @@ export class Estimator {
 
   #estimate(lot: number, end: End, unripeShift: number, qualities: number[]): Estimate {
     const { running, unchanged, grid } = this.#base.inner;
-    const { lot: simulated, ripens } = running[lot]!;
+    const { lot: simulated } = running[lot]!;
     const base = this.#base.lots[lot]!;
     const horizon = grid.steps * grid.stepDays;
     const later = end.day - unchanged[lot]!.day;
@@ -255,8 +291,7 @@ export class Estimator {
     };
     const life = Math.max(1, Math.min(base.endDay, endDay));
     const error = Number.isNaN(later) ? 0 : Math.abs(later) / (life * life);
-    const doubtful = ripens && Math.abs(unripeShift) > ripenessThatMatters;
-    return { outcome, error, doubtful, airShift: doubtful ? this.#airShift(lot, Math.abs(unripeShift)) : 0 };
+    return { outcome, error, doubtful: false, airShift: 0 };
   }
 }
 

@@ -99,9 +99,8 @@ class Judge {
       const estimate = estimator.of(lot, air.means, air.last, changes, this.#daily);
       if (!estimate) continue;
       if (estimate.airShift > airThatMatters) doubtful.push(lot);
-      const followed = estimate.doubtful || estimate.error > tolerance;
-      const outcome = followed ? this.#replayed(lot) : estimate.outcome;
-      this.#shifted.push({ lot, outcome, followed });
+      const trusted = (estimate.error ?? 0) <= tolerance ? estimate.outcome : undefined;
+      this.#shifted.push({ lot, outcome: trusted ?? this.#replayed(lot), followed: !trusted });
     }
     return doubtful;
   }
