@@ -1,3 +1,4 @@
+import type { BoundLot } from "../problem/bindHaul.js";
 import { untouchedVent } from "../problem/bindKitchen.js";
 import type { Choice, Part } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
@@ -68,20 +69,28 @@ function regret(options: readonly Option[]): number {
   return second ? second.soloCost - best.soloCost : Number.POSITIVE_INFINITY;
 }
 
+/** What comes first in a first arrangement: what would lose most elsewhere, or what is hardest to fit. */
+export type FirstOrder = "regret" | "bulk";
+
+/** Litres of the smallest piece of a lot that may lie apart: an uncut pumpkin fits whole or not at all. */
+const bulk = ({ litres, splitUnit, portions }: BoundLot): number => (litres * splitUnit) / portions;
+
 /**
- * A first arrangement: the most confined lots first, then those that would lose most in their second-best place; each
- * into its best option that still has room.
+ * A first arrangement: the most confined lots first, then by the order asked for; each into its best option that still
+ * has room.
  */
-export function construct(prepared: Prepared): Choice {
+export function construct(prepared: Prepared, by: FirstOrder = "regret"): Choice {
   const { problem } = prepared;
   const room = Float64Array.from(problem.places, ({ place }) => place.litres);
+  const urgency = (lot: BoundLot): number =>
+    by === "bulk" ? bulk(lot) : regret(prepared.options(lot.index));
   const order = problem.lots
     .map((lot) => ({
       index: lot.index,
-      confined: allowedPlaces(lot, problem.places).length,
-      regret: regret(prepared.options(lot.index)),
+      confined: by === "bulk" ? 0 : allowedPlaces(lot, problem.places).length,
+      urgency: urgency(lot),
     }))
-    .sort((a, b) => a.confined - b.confined || b.regret - a.regret || a.index - b.index);
+    .sort((a, b) => a.confined - b.confined || b.urgency - a.urgency || a.index - b.index);
   const placed = order.map(({ index }) => placeLot(prepared, room, index));
   return {
     parts: placed.flat().sort((a, b) => a.lot - b.lot),

@@ -52,6 +52,19 @@ const turnVents = (search: Search): boolean =>
     false,
   );
 
+type Kind = (search: Search) => boolean;
+
+function untilNoneHelps(search: Search, kinds: readonly Kind[]): void {
+  let kind = 0;
+  while (kind < kinds.length) kind = kinds[kind]!(search) ? 0 : kind + 1;
+}
+
+/** Lets the parts find their places without turning a vent. */
+export function settle(search: Search): void {
+  const kinds = [improveSettled, improvePairs];
+  untilNoneHelps(search, kinds);
+}
+
 /**
  * Goes downhill by every kind of change until none helps; a change that helped starts again with the cheapest kind.
  *
@@ -62,6 +75,5 @@ export function descend(search: Search, thorough: boolean): void {
   const kinds = thorough
     ? [improveParts, turnVents, improveSettled, exchange, splitParts, joinParts, improvePairs]
     : quick;
-  let kind = 0;
-  while (kind < kinds.length) kind = kinds[kind]!(search) ? 0 : kind + 1;
+  untilNoneHelps(search, kinds);
 }

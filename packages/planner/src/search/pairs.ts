@@ -2,31 +2,29 @@ import type { Choice } from "../problem/programme.js";
 import { type Evaluation, evaluatePrepared } from "./evaluate.js";
 import { withOtherSettings, withProgramme } from "./moves.js";
 import type { Option } from "./options.js";
-import { costToBeat, hopefulCost, partWith } from "./ranked.js";
+import { partWith } from "./ranked.js";
 import { leastGain, type Search } from "./search.js";
+import { isSmall } from "./smallCase.js";
 
-/** Lots up to which two parts are changed together: with few lots two can be locked in a worse arrangement. */
-const fewLots = 5;
-/** Pairs of options estimated for each two parts and vent setting, the most hopeful first; and judged in full of them. */
-const mostEstimated = 24;
-const mostTried = 3;
+/** Pairs of options estimated for each two parts and vent setting, the best one by one first; and judged in full of them. */
+const mostEstimated = 30;
+const mostTried = 6;
 
-interface Hope {
+interface Single {
   /** Absent: the part stays as it is. */
   readonly option: Option | undefined;
-  /** The most the part's change could gain [g]. */
+  /** What the change would gain by itself [g], by estimate. */
   readonly gain: number;
 }
 
-/** What each option of a part could gain at most. */
-function hopes(search: Search, base: Evaluation, index: number): Hope[] {
-  const now = costToBeat(search, base, index);
-  const options = search.prepared.options(base.choice.parts[index]!.lot);
-  const hoped = options.map((option) => ({
-    option,
-    gain: now - hopefulCost(search, base, partWith(base, index, option), option),
-  }));
-  return [...hoped, { option: undefined, gain: 0 }];
+/** What each option of a part would gain by itself. */
+function singles({ prepared, judge }: Search, base: Evaluation, part: number): Single[] {
+  const judged = prepared.options(base.choice.parts[part]!.lot).map((option) => {
+    const { cost, overflow } = judge.estimate(base, [{ part, like: part, to: partWith(base, part, option) }]);
+    // Want of room does not count yet: the other part may make it.
+    return { option, gain: -cost - Math.min(0, overflow) };
+  });
+  return [...judged, { option: undefined, gain: 0 }];
 }
 
 interface Pair {
@@ -34,19 +32,17 @@ interface Pair {
   readonly total: number;
 }
 
-/** The pairs of options of two parts that could gain enough, with their estimated objective. */
+/** The pairs of options of two parts that gain most one by one, with their objective estimated together. */
 function estimatedPairs(
   search: Search,
   base: Evaluation,
   first: number,
   second: number,
-  ofAll: readonly Hope[][],
+  ofAll: readonly Single[][],
 ): Pair[] {
-  const needed = base.objective.total - search.current.objective.total;
   return ofAll[first]!.flatMap((one) =>
     ofAll[second]!.map((other) => ({ one, other, gain: one.gain + other.gain })),
   )
-    .filter(({ gain }) => gain > needed)
     .sort((a, b) => b.gain - a.gain)
     .slice(0, mostEstimated)
     .map(({ one, other }) => {
@@ -66,7 +62,7 @@ function estimatedPairs(
 }
 
 function improveFrom(search: Search, base: Evaluation): boolean {
-  const ofAll = base.choice.parts.map((_, part) => hopes(search, base, part));
+  const ofAll = base.choice.parts.map((_, part) => singles(search, base, part));
   const pairs: Pair[] = [];
   for (let first = 0; first < ofAll.length; first++) {
     for (let second = first + 1; second < ofAll.length; second++) {
@@ -80,10 +76,10 @@ function improveFrom(search: Search, base: Evaluation): boolean {
     .some(({ choice }) => search.attempt(choice));
 }
 
-/** Changes two parts together, with and without turning a vent. Only for small hauls. */
+/** Changes two parts together, with and without turning a vent. Only in small cases: there two can be locked in a worse arrangement. */
 export function improvePairs(search: Search): boolean {
   const { prepared, current } = search;
-  if (prepared.problem.lots.length > fewLots) return false;
+  if (!isSmall(prepared.problem)) return false;
   const turned = current.choice.vents.flatMap((_, vent) => withOtherSettings(current.choice, vent));
   return [current, ...turned.map((choice) => evaluatePrepared(prepared, choice))].some((base) =>
     improveFrom(search, base),

@@ -5,6 +5,7 @@ import type { Evaluation } from "./evaluate.js";
 import type { EstimatedChange } from "./judge.js";
 import type { Option } from "./options.js";
 import type { Search } from "./search.js";
+import { isSmall } from "./smallCase.js";
 
 /** An option of a part with the estimated change [g] it would bring. */
 export interface RankedOption extends EstimatedChange {
@@ -22,12 +23,7 @@ export const partWith = (current: Evaluation, index: number, option: Option): Pa
  * The least an option could cost: the part as if alone in the kitchen, its air dry or damp as suits it best. Neighbours
  * only add ethylene.
  */
-export function hopefulCost(
-  { prepared, judge }: Search,
-  current: Evaluation,
-  part: Part,
-  option: Option,
-): number {
+function hopefulCost({ prepared, judge }: Search, current: Evaluation, part: Part, option: Option): number {
   const costs = prepared.soloCosts(part.lot, option);
   return Math.min(...costs.map((cost) => judge.price(current, part, cost))) + programmeEffort(part.programme);
 }
@@ -55,15 +51,25 @@ function costWithHarm(search: Search, current: Evaluation, index: number): numbe
 const allowance = 0.003;
 
 /** The part's cost now with the harm it does, and a little more: an option hoped to cost less is worth a look. */
-export const costToBeat = (search: Search, current: Evaluation, index: number): number => {
+const costToBeat = (search: Search, current: Evaluation, index: number): number => {
   const part = current.choice.parts[index]!;
   const { gramsPerPortion } = search.prepared.problem.lots[part.lot]!;
   return costWithHarm(search, current, index) + allowance * part.portions * gramsPerPortion;
 };
 
-/** Options looked at in earnest: the most hopeful for every last place, and the most hopeful of all. Small hauls: all. */
+/** Options looked at in earnest: the most hopeful for every last place, and the most hopeful of all. Small cases: all. */
 const mostHopeful = 3;
-const smallHaul = 5;
+
+/** More than any option can cost [g]: nothing is ruled out. */
+const beyondAnyCost = 1e9;
+
+/** What an option must be hoped to cost less than: nothing is ruled out in small hauls, nor for what lies in an overfull place. */
+function limitOfHope(search: Search, index: number): number {
+  const { current, prepared } = search;
+  const crowded = current.choice.parts[index]!.programme.stays.some((stay) => current.over[stay.place]! > 0);
+  const small = isSmall(prepared.problem);
+  return crowded || small ? beyondAnyCost : costToBeat(search, current, index);
+}
 
 interface Hopeful {
   readonly option: Option;
@@ -73,7 +79,7 @@ interface Hopeful {
 
 /** The few worth an estimate, most hopeful first. */
 function worthEstimating({ prepared }: Search, hopeful: readonly Hopeful[]): Hopeful[] {
-  if (prepared.problem.lots.length <= smallHaul) return [...hopeful];
+  if (isSmall(prepared.problem)) return [...hopeful];
   const places = new Set<number>();
   return hopeful.filter(({ option }, rank) => {
     const place = option.programme.stays.at(-1)!.place;
@@ -101,7 +107,7 @@ export function rankedOptions(search: Search, index: number): RankedOption[] {
   const { current, prepared } = search;
   const part = current.choice.parts[index]!;
   const own = programmeKey(part.programme);
-  const now = costToBeat(search, current, index);
+  const now = limitOfHope(search, index);
   const hopeful = prepared
     .options(part.lot)
     .filter((option) => option.key !== own)

@@ -1,10 +1,12 @@
 import { seededRandom } from "@keepwright/quantities";
 import { construct } from "./construct.js";
 import type { Evaluation } from "./evaluate.js";
-import { descend } from "./improve.js";
+import { descend, settle } from "./improve.js";
+import { withOtherSettings } from "./moves.js";
 import { perturbed } from "./perturb.js";
 import type { Prepared } from "./prepare.js";
 import { leastGain, Search } from "./search.js";
+import { isSmall } from "./smallCase.js";
 
 /** How far a search has come: a share 0…1 of its fixed rounds, and the objective of the best plan so far [g]. */
 export interface Progress {
@@ -18,6 +20,18 @@ export interface Progress {
  */
 export const roundsFor = (lots: number): number => (lots <= 5 ? 10 : lots <= 12 ? 6 : lots <= 30 ? 2 : 1);
 
+/** In small cases, begins again from each other setting of each vent: a turned vent pays only once others have followed. */
+function fromTurnedVents(search: Search, best: Evaluation): Evaluation {
+  if (!isSmall(search.prepared.problem)) return best;
+  const turned = best.choice.vents.flatMap((_, vent) => withOtherSettings(best.choice, vent));
+  return turned.reduce((least, choice) => {
+    search.goTo(choice);
+    settle(search);
+    descend(search, true);
+    return search.current.objective.total < least.objective.total - leastGain ? search.current : least;
+  }, best);
+}
+
 /** The best choice found: constructed, improved, and improved again from perturbed copies. */
 export function searchPlan(prepared: Prepared, progress?: (progress: Progress) => void): Evaluation {
   const { problem } = prepared;
@@ -26,6 +40,13 @@ export function searchPlan(prepared: Prepared, progress?: (progress: Progress) =
   const search = new Search(prepared, construct(prepared));
   descend(search, true);
   let best = search.current;
+  if (best.objective.overflow > 0) {
+    // Room is short: begin again with what is hardest to fit.
+    search.goTo(construct(prepared, "bulk"));
+    descend(search, true);
+    if (search.current.objective.total < best.objective.total) best = search.current;
+  }
+  best = fromTurnedVents(search, best);
   for (let round = 0; round < rounds; round++) {
     progress?.({ done: (round + 1) / (rounds + 1), best: best.objective.total });
     search.goTo(perturbed(prepared, best.choice, random));
