@@ -33,7 +33,7 @@ describe("bad input", () => {
       .waitFor();
     await planFor(page, 1);
     const understood = page.getByRole("region", { name: "What was understood" });
-    for (const line of lines) expect(await understood.innerText()).toContain(line);
+    for (const line of lines) expect(await understood.textContent()).toContain(line);
     await alive(page);
     expect(faults).toEqual([]);
     await close();
@@ -66,7 +66,7 @@ describe("bad input", () => {
       .getByRole("status")
       .filter({ hasText: /Worked out for \d+ things?\./ })
       .waitFor();
-    const shown = await page.getByRole("region", { name: "What was understood" }).innerText();
+    const shown = await page.getByRole("region", { name: "What was understood" }).textContent();
     expect(shown).not.toMatch(/\u202e|(?![\n\t])\p{Cc}/u);
     const kept = await haulBox(page).inputValue();
     await page.reload();

@@ -27,7 +27,7 @@ describe("a first visit", () => {
     const places = planRegion(page).getByRole("article");
     expect(await places.count()).toBe(7);
     for (const place of await places.all()) {
-      const name = await place.getByRole("heading").innerText();
+      const name = await place.getByRole("heading").textContent();
       const drawing = place.getByRole("img", { name: new RegExp(`^${name}: .* of \\d+ L taken`) });
       expect(await drawing.count(), name).toBe(1);
     }

@@ -18,7 +18,7 @@ describe("by touch on a narrow screen", () => {
     await page.getByRole("button", { name: "Change 2 kg apples" }).tap();
     await page.getByRole("button", { name: "Leave it out" }).first().tap();
     await planFor(page, 2);
-    expect(await planRegion(page).innerText()).not.toMatch(/apples/i);
+    expect(await planRegion(page).textContent()).not.toMatch(/apples/i);
     await page.getByRole("link", { name: "Go to the plan" }).tap();
     expect(await sideways(page)).toBe(0);
     expect(faults).toEqual([]);

@@ -12,7 +12,7 @@ export async function planFor(page: Page, things: number): Promise<void> {
 }
 
 /** The words of the plan, for comparing one with another. */
-export const planWords = (page: Page): Promise<string> => planRegion(page).innerText();
+export const planWords = (page: Page): Promise<string | null> => planRegion(page).textContent();
 
 /** Most stops of the Tab key between any two controls of the page. */
 const mostStops = 150;

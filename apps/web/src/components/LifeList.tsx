@@ -31,7 +31,8 @@ function Life({ life, more }: { readonly life: LifeView; readonly more: readonly
   return (
     <li>
       <p className="life-line">
-        <strong>{life.name}</strong> <span className="life-span">{life.span}</span>
+        <strong>{life.name}</strong>{" "}
+        <span>{say("life.span", { span: life.span, ending: life.endedBy })}</span>
       </p>
       <p>{life.lead}</p>
       <p className="soft">{life.lookByLine}</p>

@@ -19,13 +19,14 @@ export function PlaceCard({ place, box, perLitre, drawn, sort }: PlaceCardProps)
     const found = drawn.get(lot);
     return found ? [{ ...found, name }] : [];
   });
+  const used = place.entries.length > 0 || place.later.length > 0;
   return (
     <article className={`place place-${sort}`} aria-labelledby={`place-${place.place}`}>
       <h5 id={`place-${place.place}`}>{place.name}</h5>
       <p className="place-air">
         {place.air}; {place.room}
       </p>
-      {place.setting && <p className="setting">{place.setting}</p>}
+      {used && place.setting && <p className="setting">{place.setting}</p>}
       <div className="place-inside">
         <PlaceDrawing
           box={box}

@@ -18,7 +18,7 @@ interface PlaceDrawingProps {
 /** Room for the rim of the box [drawing units]. */
 const rim = 2;
 /** Width of a letter in the drawing's lettering, on the generous side [drawing units]. */
-const letterWidth = 7.2;
+const letterWidth = 8.2;
 
 /** The name where it fits in the block, otherwise only the letter. */
 const label = ({ letter, name }: DrawnLot, width: number): string =>

@@ -86,6 +86,7 @@ export const englishPage = {
   "place.picture": "{place}: {room}.",
   "place.nothing": "Nothing here for now.",
   "place.later": "Later",
+  "life.span": "{span}, ended by {ending}",
   "life.more": "More about this",
   "life.moreNamed": "More about this: {name}",
 } as const;
