@@ -10,7 +10,7 @@ const apps = ["cli", "web"];
 /** Rooms that must stay pure run unchanged in Node, a worker and the browser: no module but these may be imported. */
 const outside: Record<string, readonly string[]> = {
   quantities: [],
-  catalogue: ["zod", "minisearch"],
+  catalogue: ["zod"],
   physics: [],
   planner: ["zod"],
   handout: [],

@@ -19,7 +19,7 @@ export const ordinaryHaul: Haul = {
     lot("oranges", "orange", 1200),
     lot("lemons", "lemon", 300),
     lot("bananas", "banana", 900),
-    lot("tomatoes", "tomato", 700, { ripeness: "ripe" }),
+    lot("tomatoes", "tomato", 700),
     lot("avocados", "avocado", 600, { ripeness: "unripe" }),
     lot("mangoes", "mango", 700, { ripeness: "unripe" }),
     lot("peaches", "peach", 600, { ripeness: "unripe" }),
