@@ -1,8 +1,9 @@
 // `npm test`, `npm run check` and .ci/run are this one command: install what is missing, then every check there is.
+import { rmSync } from "node:fs";
 import { ensureChromium } from "./lib/chromium.mjs";
 import { closingLine } from "./lib/closingLine.mjs";
 import { ensureInstalled } from "./lib/install.mjs";
-import { mustRun, run, toolPath } from "./lib/run.mjs";
+import { mustRun, root, run, toolPath } from "./lib/run.mjs";
 
 ensureInstalled();
 const chromium = ensureChromium();
@@ -17,6 +18,10 @@ const vitest = (config, report) => [
   `--outputFile.json=${report}`,
 ];
 
+// Comparisons are recorded anew by the tests, so that none stays from an older run.
+for (const folder of ["accuracy", "practice"]) {
+  rmSync(`${root}/test-artefacts/${folder}`, { recursive: true, force: true });
+}
 mustRun("Building", node, ["scripts/build.mjs"]);
 mustRun("Format and lint", node, [toolPath("@biomejs/biome/bin/biome"), "check", "."]);
 const reports = ["test-artefacts/unit.json"];
