@@ -104,7 +104,9 @@ export const stateOnArrival = (subject: Subject): PlanFault[] =>
     const ripeness = ripenessExpected(lot, kindOf(subject, part).ripening?.arrives.value);
     const leavesOff = lot.tops && !part.tops;
     const told = part.preparation.includes("twist off leaves");
+    const dried = part.preparation.includes("dry well");
     return [
+      ...unless(lot.washed || !dried, "preparation", part.id, "dry well", "nothing wet to dry"),
       ...unless(part.form === lot.form, "state on arrival", part.id, part.form, lot.form),
       ...unless(
         part.washed === lot.washed,

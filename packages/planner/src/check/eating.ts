@@ -1,16 +1,31 @@
 import { eatingHabits } from "../rules/weights.js";
 import { type PlanFault, sum, unless } from "./fault.js";
-import { kindOf, partsOf, type Subject } from "./subject.js";
+import { kindOf, partsOf, portionsOf, type Subject } from "./subject.js";
 
 const dayNumbers = ({ plan }: Subject): number[] => Array.from({ length: plan.days }, (_, day) => day);
 
+/** Portions a day that finish so many a little before the planned days are over (a declared habit). */
+function spread({ household }: Subject, portions: number): number {
+  const home = Array.from({ length: household.days }, (_, day) => day).filter(
+    (day) => !household.daysAway.includes(day),
+  );
+  return Math.ceil((eatingHabits.aheadOfEven * portions) / Math.max(1, home.length));
+}
+
 /**
  * Portions at the table (seasonings apart) are within what the household eats: people times portions a person, but one
- * whole portion may always be eaten. Nothing at all is eaten on days away.
+ * whole portion may always be eaten; and no more than spread the haul over the planned days, but a portion for each. Nothing at all
+ * is eaten on days away.
  */
 export const table = (subject: Subject): PlanFault[] => {
   const { plan, household } = subject;
-  const limit = Math.max(1, household.people * household.portionsPerPersonPerDay);
+  const portions = sum(
+    plan.lots.filter((part) => !kindOf(subject, part).household.seasoning).map(portionsOf),
+  );
+  const limit = Math.min(
+    Math.max(1, household.people * household.portionsPerPersonPerDay),
+    Math.max(household.people, spread(subject, portions)),
+  );
   const eatenOn = (day: number, seasonings: boolean): number =>
     sum(
       plan.lots
@@ -31,13 +46,19 @@ export const table = (subject: Subject): PlanFault[] => {
   );
 };
 
-/** No day brings more of one thing than people like to eat of it (a declared preference). */
+/** No day brings more of one thing than people like to eat of it (a declared preference); seasonings are spread like the haul. */
 export const sameThing = (subject: Subject): PlanFault[] =>
   subject.haul.lots.flatMap((lot) => {
     const { seasoning } = kindOf(subject, lot).household;
-    const each = seasoning ? eatingHabits.portionsOfOneSeasoning : eatingHabits.portionsOfOneLot;
-    const limit = subject.household.people * each;
-    const meals = partsOf(subject, lot).flatMap((part) => part.eatOn);
+    const { people } = subject.household;
+    const parts = partsOf(subject, lot);
+    const limit = seasoning
+      ? Math.min(
+          people * eatingHabits.portionsOfOneSeasoning,
+          Math.max(1, spread(subject, sum(parts.map(portionsOf)))),
+        )
+      : people * eatingHabits.portionsOfOneLot;
+    const meals = parts.flatMap((part) => part.eatOn);
     return dayNumbers(subject).flatMap((day) => {
       const eaten = sum(meals.filter((meal) => meal.day === day).map((meal) => meal.portions));
       return unless(eaten <= limit, "same thing a day", `${lot.id} day ${day}`, eaten, limit, "portions");

@@ -3,6 +3,7 @@ import { normalDistribution, normalNinetiethPercentile } from "@keepwright/quant
 import type { PlannedLot } from "../problem/plan.js";
 import { eatingHabits } from "../rules/weights.js";
 import { alike, type PlanFault, unless } from "./fault.js";
+import { pastSafe } from "./safety.js";
 import type { Subject } from "./subject.js";
 
 /** Standard deviation of ln(life), from the early and late days a plan tells (10 % and 90 % of a log-normal life). */
@@ -20,10 +21,18 @@ export function chanceBy(day: number, middle: number, spread: number): number {
 /** The day on which what is left over is taken to be eaten: some days after the last planned one (a declared habit). */
 export const leftOverDay = (days: number): number => days - 1 + eatingHabits.leftOverDays;
 
+/** Chance that a part has to be thrown away on a day: past its best, or no longer safe. */
+export const chanceOn = (
+  subject: Subject,
+  part: PlannedLot,
+  day: number,
+  middle = part.life.middle,
+): number => (pastSafe(subject, part, day) ? 1 : chanceBy(day, middle, spreadOf(part)));
+
 /** Chance that a portion planned for a day is past its best when eaten: a share of portions is eaten some days late (a declared habit). */
-export const chanceWhenEaten = (day: number, middle: number, spread: number): number =>
-  (1 - eatingHabits.lateShare) * chanceBy(day, middle, spread) +
-  eatingHabits.lateShare * chanceBy(day + eatingHabits.lateDays, middle, spread);
+export const chanceWhenEaten: typeof chanceOn = (subject, part, day, middle) =>
+  (1 - eatingHabits.lateShare) * chanceOn(subject, part, day, middle) +
+  eatingHabits.lateShare * chanceOn(subject, part, day + eatingHabits.lateDays, middle);
 
 /** A life is a range in order, log-normal about its middle, with a known ending. */
 export const life = ({ plan }: Subject): PlanFault[] =>
@@ -44,9 +53,9 @@ export const life = ({ plan }: Subject): PlanFault[] =>
   });
 
 /** The chance told for each meal, and for what is left over, is that of the life told. */
-export const chances = ({ plan }: Subject): PlanFault[] =>
-  plan.lots.flatMap((part) => {
-    const expected = (day: number): number => chanceWhenEaten(day, part.life.middle, spreadOf(part));
+export const chances = (subject: Subject): PlanFault[] =>
+  subject.plan.lots.flatMap((part) => {
+    const expected = (day: number): number => chanceWhenEaten(subject, part, day);
     const meals = part.eatOn.flatMap(({ day, chancePastBest }) =>
       chancePastBest === undefined
         ? []
@@ -60,7 +69,7 @@ export const chances = ({ plan }: Subject): PlanFault[] =>
     );
     if (part.ifLeft === undefined) return meals;
     const { chancePastBest } = part.ifLeft;
-    const left = chanceBy(leftOverDay(plan.days), part.life.middle, spreadOf(part));
+    const left = chanceOn(subject, part, leftOverDay(subject.plan.days));
     return [
       ...meals,
       ...unless(alike(chancePastBest, left), "chance", `${part.id} left`, chancePastBest, left),

@@ -52,10 +52,10 @@ function lifeAgain({ id, life, endedBy }: PlannedLot, outcome: LotOutcome): Plan
   ];
 }
 
-function occasionAgain(part: PlannedLot, outcome: LotOutcome, one: Occasion): PlanFault[] {
+function occasionAgain(subject: Subject, part: PlannedLot, outcome: LotOutcome, one: Occasion): PlanFault[] {
   const what = `${part.id} ${one.left ? "left" : `day ${one.day}`}`;
-  const chance = chanceAgain(part, outcome, one);
-  const quality = qualityAgain(part, outcome, one);
+  const chance = chanceAgain(subject, part, outcome, one);
+  const quality = qualityAgain(subject, part, outcome, one);
   return [
     ...unless(Math.abs(one.chance - chance) <= share, "replayed chance", what, one.chance, chance),
     ...(one.quality === undefined
@@ -66,7 +66,7 @@ function occasionAgain(part: PlannedLot, outcome: LotOutcome, one: Occasion): Pl
 
 function wasteAgain(subject: Subject, { lots }: SimulationOutcome): PlanFault[] {
   const wasted = subject.plan.lots.map((part, index) =>
-    sum(occasions(subject, part).map((one) => one.grams * chanceAgain(part, lots[index]!, one))),
+    sum(occasions(subject, part).map((one) => one.grams * chanceAgain(subject, part, lots[index]!, one))),
   );
   const told = subject.plan.expectedWaste.value;
   return unless(
@@ -104,7 +104,7 @@ export function replayed(subject: Subject): PlanFault[] {
       ...moves(part, lot),
       ...ripeness(part, lot),
       ...lifeAgain(part, lot),
-      ...occasions(subject, part).flatMap((one) => occasionAgain(part, lot, one)),
+      ...occasions(subject, part).flatMap((one) => occasionAgain(subject, part, lot, one)),
     ];
   });
   return [...parts, ...wasteAgain(subject, outcome), ...ethyleneAgain(subject, outcome, boxOf)];

@@ -73,23 +73,26 @@ export const cutInRefrigerator = (subject: Subject): PlanFault[] => {
   );
 };
 
-/** No cut produce is planned to be eaten once its safe time is over. Rounding of the sum of stays is forgiven, nothing else. */
+/** Whether a part may no longer be eaten on a day. Rounding of the sum of stays is forgiven, nothing else. */
+export const pastSafe = (subject: Subject, part: PlannedLot, day: number): boolean =>
+  lotOf(subject, part).form === "cut" && timeUsed(subject, part, day) > 1 + 1e-9;
+
+/** No cut produce is planned to be eaten once its safe time is over. */
 export const safetyLimit = (subject: Subject): PlanFault[] =>
-  subject.plan.lots
-    .filter((part) => lotOf(subject, part).form === "cut")
-    .flatMap((part) =>
-      part.eatOn.flatMap(({ day }) => {
-        const used = timeUsed(subject, part, day);
-        return unless(
-          used <= 1 + 1e-9,
-          "safety limit",
-          `${part.id} day ${day}`,
-          used,
-          1,
-          "share of the safe time",
-        );
-      }),
-    );
+  subject.plan.lots.flatMap((part) =>
+    part.eatOn.flatMap(({ day }) =>
+      pastSafe(subject, part, day)
+        ? unless(
+            false,
+            "safety limit",
+            `${part.id} day ${day}`,
+            timeUsed(subject, part, day),
+            1,
+            "share of the safe time",
+          )
+        : [],
+    ),
+  );
 
 /** Nothing lies where it would freeze. */
 export const freezing = (subject: Subject): PlanFault[] =>

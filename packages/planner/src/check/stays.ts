@@ -32,7 +32,15 @@ export const staysInOrder = ({ plan }: Subject): PlanFault[] =>
     ...unless(part.stays[0]!.fromDay === 0, "stays in order", part.id, part.stays[0]!.fromDay, 0, "d"),
     ...part.stays.flatMap((stay, index) => [
       ...meets(part, stay, part.stays[index + 1]),
-      ...unless(stay.fromDay <= plan.days, "stays in order", part.id, stay.fromDay, plan.days, "d"),
+      // Only what ripens may be moved after the planned days, when it gets there.
+      ...unless(
+        stay.fromDay <= plan.days || part.stays[index - 1]?.moveWhen === "ripe",
+        "stays in order",
+        part.id,
+        stay.fromDay,
+        plan.days,
+        "d",
+      ),
     ]),
   ]);
 
@@ -51,13 +59,36 @@ export const dates = ({ plan }: Subject): PlanFault[] => {
   ]);
 };
 
-/** Wraps are at hand in the kitchen; only what stands in water stands in a glass of water. */
+const covers: readonly Stay["wrap"][] = ["closed film bag", "lidded box", "beeswax cloth", "foil"];
+const shuts: readonly Stay["wrap"][] = ["closed film bag", "lidded box", "foil"];
+
+/** Whole fruit that ripens, and what is told to be taken out of any sealed bag. */
+function breathes(subject: Subject, part: PlannedLot): boolean {
+  const { ripening, preparation } = kindOf(subject, part);
+  const unsealed = preparation.some((step) => step.do === "remove from sealed bag");
+  return part.form === "whole" && (ripening !== undefined || unsealed);
+}
+
+/**
+ * Wraps are at hand in the kitchen; only what stands in water stands in a glass of water; what must breathe is not shut in; cut produce
+ * is covered where a cover is at hand.
+ */
 export const wraps = (subject: Subject): PlanFault[] => {
   const atHand = ["none", ...subject.kitchen.wraps];
+  const coverAtHand = atHand.some((wrap) => covers.includes(wrap as Stay["wrap"]));
   return subject.plan.lots.flatMap((part) =>
     part.stays.flatMap(({ wrap }) => {
       const stands = part.form === "whole" && kindOf(subject, part).standsInWater?.value === true;
+      const bare = part.form === "cut" && coverAtHand && !covers.includes(wrap);
       return [
+        ...unless(!bare, "wrap suits", part.id, wrap, "a cover for cut produce"),
+        ...unless(
+          !(shuts.includes(wrap) && breathes(subject, part)),
+          "wrap suits",
+          part.id,
+          wrap,
+          "a wrap that lets it breathe",
+        ),
         ...unless(atHand.includes(wrap), "wrap at hand", part.id, wrap, atHand.join(", ")),
         ...unless(
           wrap !== "glass of water" || stands,

@@ -2,7 +2,7 @@ import type { PlannedLot } from "../problem/plan.js";
 import { weights } from "../rules/weights.js";
 import { effort } from "./effort.js";
 import { alike, type PlanFault, sum, unless } from "./fault.js";
-import { chanceBy, chanceWhenEaten, leftOverDay, spreadOf } from "./life.js";
+import { chanceOn, chanceWhenEaten, leftOverDay } from "./life.js";
 import { smellsTaken } from "./smells.js";
 import { portionsOf, type Subject } from "./subject.js";
 
@@ -17,24 +17,22 @@ export interface Occasion {
 }
 
 /** Every gram of a part at the occasion at which it is eaten or left. */
-export function occasions({ plan }: Subject, part: PlannedLot): Occasion[] {
+export function occasions(subject: Subject, part: PlannedLot): Occasion[] {
   const size = part.grams / portionsOf(part);
-  const { middle } = part.life;
-  const spread = spreadOf(part);
   const meals = part.eatOn.map(({ day, portions, chancePastBest, quality }) => ({
     day,
     left: false,
     grams: portions * size,
-    chance: chancePastBest ?? chanceWhenEaten(day, middle, spread),
+    chance: chancePastBest ?? chanceWhenEaten(subject, part, day),
     quality,
   }));
   if (part.leftPortions === 0) return meals;
-  const day = leftOverDay(plan.days);
+  const day = leftOverDay(subject.plan.days);
   const left = {
     day,
     left: true,
     grams: part.leftPortions * size,
-    chance: part.ifLeft?.chancePastBest ?? chanceBy(day, middle, spread),
+    chance: part.ifLeft?.chancePastBest ?? chanceOn(subject, part, day),
     quality: part.ifLeft?.quality,
   };
   return [...meals, left];

@@ -1,22 +1,32 @@
 import type { LotOutcome } from "@keepwright/physics";
 import type { PlannedLot } from "../problem/plan.js";
 import { eatingHabits } from "../rules/weights.js";
-import { chanceBy, chanceWhenEaten, spreadOf } from "./life.js";
+import { chanceOn, chanceWhenEaten } from "./life.js";
+import type { Subject } from "./subject.js";
 import type { Occasion } from "./terms.js";
 
-/** Chance of being past its best at an occasion, from a replayed life and the spread the plan tells. */
-export const chanceAgain = (part: PlannedLot, { endDay }: LotOutcome, { left, day }: Occasion): number =>
-  (left ? chanceBy : chanceWhenEaten)(day, endDay, spreadOf(part));
+/** Chance of having to be thrown away at an occasion, from a replayed life and the spread the plan tells. */
+export const chanceAgain = (
+  subject: Subject,
+  part: PlannedLot,
+  { endDay }: LotOutcome,
+  { left, day }: Occasion,
+): number => (left ? chanceOn : chanceWhenEaten)(subject, part, day, endDay);
 
 /** Quality on a day; that of the last simulated day beyond it. */
 const qualityOn = ({ quality }: LotOutcome, day: number): number =>
   quality[Math.min(day, quality.length - 1)] ?? Number.NaN;
 
 /** Quality of what is still good when eaten: the mean over portions eaten in time and late, by how many of each are good. */
-export function qualityAgain(part: PlannedLot, outcome: LotOutcome, { left, day }: Occasion): number {
+export function qualityAgain(
+  subject: Subject,
+  part: PlannedLot,
+  outcome: LotOutcome,
+  { left, day }: Occasion,
+): number {
   if (left) return qualityOn(outcome, day);
   const { lateShare, lateDays } = eatingHabits;
-  const good = (on: number): number => 1 - chanceBy(on, outcome.endDay, spreadOf(part));
+  const good = (on: number): number => 1 - chanceOn(subject, part, on, outcome.endDay);
   const inTime = (1 - lateShare) * good(day);
   const late = lateShare * good(day + lateDays);
   if (inTime + late <= 0) return 0;

@@ -18,7 +18,7 @@ export interface BoundLot {
   readonly form: LotForm;
   /** Ripeness on arrival, 0…2. */
   readonly ripeness: number;
-  /** Share of its storage life spent on arrival. */
+  /** Share of its storage life spent on arrival; of its cut life, once cut. */
   readonly spent: number;
   /** Room it takes bare [L]. */
   readonly litres: number;
@@ -65,7 +65,10 @@ function bindLot(lot: Lot, index: number, catalogue: Catalogue): BoundLot {
     form: { cut: lot.form === "cut", tops: lot.tops, wet: lot.washed },
     ripeness: ripenessOnArrival(lot, produce),
     // Extra days count as days at the recommended storage conditions: nothing else is known about them.
-    spent: Math.min(mostSpent, lot.extraDays / produce.storageLifeDays),
+    spent: Math.min(
+      mostSpent,
+      lot.extraDays / (lot.form === "cut" ? produce.cutLifeDaysAt5 : produce.storageLifeDays),
+    ),
     // A bulk density in kg/m³ is the same number in g/L.
     litres: lot.grams / commodity.household.bulkDensity.value,
   };

@@ -119,7 +119,7 @@ export const planSchema = z.strictObject({
   ),
   lots: z.array(plannedLotSchema),
   expectedWaste: grams,
-  /** Everything in the refrigerator unsorted and unwrapped, as far as it fits, eaten as well as can be. */
+  /** Everything in the refrigerator unsorted and unwrapped (but for covers on what is cut), as far as it fits, eaten as well as can be. */
   unsorted: z.strictObject({ expectedWaste: grams, objective: objectiveSchema }),
   objective: objectiveSchema,
   /** Parts of the haul that fit nowhere, as litres over, by place. */

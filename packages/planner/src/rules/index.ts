@@ -3,6 +3,7 @@ export * from "./cautions.js";
 export * from "./cutInRefrigerator.js";
 export * from "./effort.js";
 export * from "./portionsADay.js";
+export * from "./safeTime.js";
 export * from "./smells.js";
 export * from "./suitableWraps.js";
 export * from "./weights.js";

@@ -16,7 +16,7 @@ export interface PartCosts {
   readonly qualityLeft: number;
   /** Share of the best life to be had in this kitchen that is lost where it lies, 0…1. */
   readonly lifeLost: number;
-  /** Cost of one portion [g] on each planned day (Infinity before it is ripe and on days away), and left over. */
+  /** Cost of one portion [g] on each planned day (Infinity before it is ripe, once it is no longer safe, and on days away), and left over. */
   readonly costs: Float64Array;
   readonly costLeft: number;
 }
@@ -29,11 +29,16 @@ export const lifeLostShare = (endDay: number, bestDay: number): number =>
 export const gramCost = (chancePast: number, quality: number): number =>
   chancePast + (1 - chancePast) * (1 - quality) * weights.qualityLost;
 
-/** Chances of being past its best on each day from the first to the last on which something planned may be eaten. */
-function chances(outcome: LotOutcome, spread: number, days: number): Float64Array {
+/**
+ * Chances of being past its best on each day from the first to the last on which something planned may be eaten. What is no longer safe is
+ * thrown away, however good it looks.
+ */
+function chances(outcome: LotOutcome, spread: number, days: number, lastSafe: number): Float64Array {
   const life = { median: outcome.endDay, spread };
   const last = days - 1 + Math.max(eatingHabits.lateDays, eatingHabits.leftOverDays);
-  return Float64Array.from({ length: last + 1 }, (_, day) => chancePastBest(life, day));
+  return Float64Array.from({ length: last + 1 }, (_, day) =>
+    day > lastSafe ? 1 : chancePastBest(life, day),
+  );
 }
 
 /**
@@ -57,6 +62,7 @@ function qualityWhenEaten({ quality }: LotOutcome, past: Float64Array, day: numb
  * planned day, by the quality of the last simulated day.
  *
  * @param bestDay longest median life this lot could have in this kitchen [d]
+ * @param lastSafe last day on which it may be eaten at all (`lastSafeDay`)
  */
 export function partCosts(
   lot: BoundLot,
@@ -64,11 +70,12 @@ export function partCosts(
   spread: number,
   bestDay: number,
   household: Household,
+  lastSafe = Number.POSITIVE_INFINITY,
 ): PartCosts {
   const { days } = household;
   const readyDay = firstReadyDay(outcome.ripeDay);
   const { lateShare, lateDays } = eatingHabits;
-  const past = chances(outcome, spread, days);
+  const past = chances(outcome, spread, days, lastSafe);
   const lifeLost = lifeLostShare(outcome.endDay, bestDay);
   const tie = weights.tieOfDays / (1 + Math.min(outcome.endDay, 1e4));
   const costs = new Float64Array(days);
@@ -80,7 +87,7 @@ export function partCosts(
     chancePast.push(chance);
     quality.push(good);
     costs[day] =
-      day < readyDay || household.daysAway.includes(day)
+      day < readyDay || day > lastSafe || household.daysAway.includes(day)
         ? Number.POSITIVE_INFINITY
         : lot.gramsPerPortion * (gramCost(chance, good) + weights.lifeLostEaten * lifeLost + tie * day);
   }

@@ -4,6 +4,7 @@ import type { Choice, Part } from "../problem/programme.js";
 import { occupancy, overfull } from "../rules/capacity.js";
 import { choiceEffort } from "../rules/effort.js";
 import { dailyLimit } from "../rules/portionsADay.js";
+import { lastSafeDay } from "../rules/safeTime.js";
 import { smellCost, type TakenSmell, takenSmells } from "../rules/smells.js";
 import { weights } from "../rules/weights.js";
 import { type EatingDays, eatingDays, type PartToEat } from "../schedule/eatingDays.js";
@@ -30,7 +31,9 @@ export interface Evaluation {
 export function costsOfPart(prepared: Prepared, part: Part, outcome: LotOutcome): PartCosts {
   const { problem } = prepared;
   const spread = prepared.spread(part.lot, part.programme);
-  return partCosts(problem.lots[part.lot]!, outcome, spread, prepared.bestLife(part.lot), problem.household);
+  const lot = problem.lots[part.lot]!;
+  const lastSafe = lastSafeDay(problem, lot, part.programme, outcome.stayStarts);
+  return partCosts(lot, outcome, spread, prepared.bestLife(part.lot), problem.household, lastSafe);
 }
 
 interface EatingTerms {

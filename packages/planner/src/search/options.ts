@@ -3,6 +3,7 @@ import type { BoundLot } from "../problem/bindHaul.js";
 import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
 import { programmeEffort } from "../rules/effort.js";
 import { dailyLimit } from "../rules/portionsADay.js";
+import { lastSafeDay } from "../rules/safeTime.js";
 import { eatingHabits } from "../rules/weights.js";
 import { gramCost } from "../schedule/partCosts.js";
 import { type Preparation, preparations, singleStays, stillRipens, untilRipe } from "./candidates.js";
@@ -31,12 +32,15 @@ interface Tried {
 function soloCost(solos: Solos, lot: BoundLot, programme: Programme, outcome: LotOutcome): number {
   const { household } = solos.problem;
   const limit = dailyLimit(lot, household);
+  const lastSafe = lastSafeDay(solos.problem, lot, programme, outcome.stayStarts);
   const gram = (day: number, quality: number): number =>
-    gramCost(chancePastBest({ median: outcome.endDay, spread: lot.produce.lifeSpread }, day), quality);
+    day > lastSafe
+      ? 1
+      : gramCost(chancePastBest({ median: outcome.endDay, spread: lot.produce.lifeSpread }, day), quality);
   let left = lot.portions;
   let cost = 0;
   for (let day = 0; day < household.days && left > 0; day++) {
-    if (day < outcome.ripeDay) continue;
+    if (day < outcome.ripeDay || day > lastSafe) continue;
     const eaten = Math.min(limit, left);
     cost += eaten * gram(day, outcome.quality[day]!);
     left -= eaten;

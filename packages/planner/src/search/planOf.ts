@@ -1,5 +1,6 @@
 import { type SimulationOutcome, simulate } from "@keepwright/physics";
 import type { Plan } from "../problem/plan.js";
+import type { Part } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
 import { cautions } from "../rules/cautions.js";
 import { type Evaluation, evaluatePrepared } from "./evaluate.js";
@@ -29,8 +30,30 @@ const plannedPlaces = (
     ...placeAir(problem, air, index),
   }));
 
+/**
+ * The same without moves that never come: what ends before it is ripe stays where it is, and there is no day to name for its move. Judged again
+ * where there were any, since a move that is not told costs no effort.
+ */
+function withoutVainMoves(prepared: Prepared, evaluation: Evaluation): Evaluation {
+  const { choice, outcomes } = evaluation;
+  const parts = choice.parts.map((part, index): Part => {
+    const { stays } = part.programme;
+    const starts = outcomes[index]!.stayStarts;
+    const reached = stays.filter((_, stay) => stay === 0 || Number.isFinite(starts[stay]!));
+    if (reached.length === stays.length) return part;
+    const last = reached.length - 1;
+    return {
+      ...part,
+      programme: { ...part.programme, stays: reached.with(last, { ...reached[last]!, until: "never" }) },
+    };
+  });
+  const same = parts.every((part, index) => part === choice.parts[index]);
+  return same ? evaluation : evaluatePrepared(prepared, { ...choice, parts });
+}
+
 /** A choice that was judged, written out as a plan. */
-export function planOf(prepared: Prepared, evaluation: Evaluation): Plan {
+export function planOf(prepared: Prepared, judged: Evaluation): Plan {
+  const evaluation = withoutVainMoves(prepared, judged);
   const { problem } = prepared;
   const { household } = problem;
   const unsorted = evaluatePrepared(prepared, unsortedChoice(problem));

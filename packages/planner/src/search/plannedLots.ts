@@ -20,13 +20,12 @@ export function partIds(problem: Problem, parts: readonly Part[]): string[] {
   });
 }
 
-/** Stays that are reached within the planned days; a later one that is not has no day to name. */
+/** The stays with their days: a move when ripe may lie beyond the planned days, and is told all the same. */
 function plannedStays(problem: Problem, part: Part, starts: readonly number[]): PlannedLot["stays"] {
-  const within = problem.household.days;
-  const reached = part.programme.stays.filter((_, stay) => stay === 0 || starts[stay]! <= within);
-  return reached.map((stay, index) => {
+  const { stays } = part.programme;
+  return stays.map((stay, index) => {
     const { place } = problem.places[stay.place]!;
-    const to = index + 1 < reached.length ? starts[index + 1] : undefined;
+    const to = index + 1 < stays.length ? starts[index + 1] : undefined;
     return {
       place: place.id,
       placeKind: place.kind,

@@ -4,6 +4,7 @@ import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
 import { placesAtTable } from "../rules/portionsADay.js";
+import { lastSafeDay } from "../rules/safeTime.js";
 import { type PartCosts, partCosts } from "../schedule/partCosts.js";
 import { type Option, optionsFor } from "./options.js";
 import { Solos } from "./solos.js";
@@ -71,7 +72,8 @@ function soloCostsOf(
   const lot = problem.lots[index]!;
   return solos.airsFor(programme.stays.at(-1)!.place).map((air) => {
     const outcome = solos.outcome(lot, programme, air);
-    return partCosts(lot, outcome, spread(index, programme), bestLife(index), problem.household);
+    const lastSafe = lastSafeDay(problem, lot, programme, outcome.stayStarts);
+    return partCosts(lot, outcome, spread(index, programme), bestLife(index), problem.household, lastSafe);
   });
 }
 

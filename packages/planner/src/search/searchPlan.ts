@@ -7,6 +7,7 @@ import { perturbed } from "./perturb.js";
 import type { Prepared } from "./prepare.js";
 import { leastGain, Search } from "./search.js";
 import { isSmall } from "./smallCase.js";
+import { unsortedChoice } from "./unsorted.js";
 
 /** How far a search has come: a share 0…1 of its fixed rounds, and the objective of the best plan so far [g]. */
 export interface Progress {
@@ -32,6 +33,15 @@ function fromTurnedVents(search: Search, best: Evaluation): Evaluation {
   }, best);
 }
 
+/** Goes downhill from the unsorted arrangement where that is better than the best so far; always in small cases. */
+function fromUnsorted(search: Search, best: Evaluation): Evaluation {
+  const { problem } = search.prepared;
+  const { objective } = search.goTo(unsortedChoice(problem));
+  if (objective.total >= best.objective.total && !isSmall(problem)) return best;
+  descend(search, true);
+  return search.current.objective.total < best.objective.total - leastGain ? search.current : best;
+}
+
 /** The best choice found: constructed, improved, and improved again from perturbed copies. */
 export function searchPlan(prepared: Prepared, progress?: (progress: Progress) => void): Evaluation {
   const { problem } = prepared;
@@ -46,7 +56,7 @@ export function searchPlan(prepared: Prepared, progress?: (progress: Progress) =
     descend(search, true);
     if (search.current.objective.total < best.objective.total) best = search.current;
   }
-  best = fromTurnedVents(search, best);
+  best = fromTurnedVents(search, fromUnsorted(search, best));
   for (let round = 0; round < rounds; round++) {
     progress?.({ done: (round + 1) / (rounds + 1), best: best.objective.total });
     search.goTo(perturbed(prepared, best.choice, random));

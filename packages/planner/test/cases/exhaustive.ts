@@ -16,7 +16,8 @@ export function* everyWay<Item>(lists: readonly (readonly Item[])[]): Generator<
 /**
  * Every programme of a lot, none left out as unpromising: each place, each wrap, each preparation; for what still ripens also
  * each pair of places, moved when ripe. Restated here from the rules, not taken from the search: cut produce lies in the
- * refrigerator where there is one, and covered where a cover is at hand; only stems stand in water.
+ * refrigerator where there is one, and covered where a cover is at hand; only stems stand in water; whole fruit that ripens, and what is told
+ * to be taken out of sealed bags, is not shut in.
  */
 export function everyProgramme({ places, kitchen, lots }: Problem, index: number): Programme[] {
   const { form, commodity, produce, ripeness } = lots[index]!;
@@ -27,7 +28,12 @@ export function everyProgramme({ places, kitchen, lots }: Problem, index: number
   const covers = atHand.filter((wrap) =>
     ["closed film bag", "lidded box", "beeswax cloth", "foil"].includes(wrap),
   );
-  const wraps = form.cut && covers.length > 0 ? covers : atHand;
+  const breathes =
+    commodity.ripening !== undefined ||
+    commodity.preparation.some((step) => step.do === "remove from sealed bag");
+  const open = atHand.filter((wrap) => !["closed film bag", "lidded box", "foil"].includes(wrap));
+  const whole = breathes ? open : atHand;
+  const wraps = form.cut ? (covers.length > 0 ? covers : atHand) : whole;
   const stay = (place: number, wrap: ProgrammeStay["wrap"], until: ProgrammeStay["until"]) => ({
     place,
     wrap,

@@ -12,8 +12,6 @@ export interface Size {
   readonly days: readonly [number, number];
   /** Lots in ripening kinds, at most: they have many more programmes. */
   readonly ripening?: number;
-  /** Leaves out what plans are known to be wrong about: see test/check/knownFaults.test.ts. */
-  readonly plain?: boolean;
 }
 
 /** Written out so that a kind added to the catalogue does not turn every seed into another request. */
@@ -45,10 +43,9 @@ export class Draw {
   };
 }
 
-function randomLot(draw: Draw, commodity: Commodity, index: number, plain: boolean) {
+function randomLot(draw: Draw, commodity: Commodity, index: number) {
   const portion = commodity.household.portion.value;
-  const cut = draw.chance(0.12) && !(plain && commodity.cut.timeTemperatureControl.value);
-  const asItComes = plain && cut;
+  const cut = draw.chance(0.12);
   const pieces = draw.chance(0.4) ? draw.whole([1, 6]) : undefined;
   return {
     id: `lot-${index}`,
@@ -60,8 +57,8 @@ function randomLot(draw: Draw, commodity: Commodity, index: number, plain: boole
       !cut &&
       draw.chance(0.6) && { ripeness: draw.one(["unripe", "turning", "ripe", 0.8]) }),
     tops: !cut && commodity.water.transpirationWithTops !== undefined && draw.chance(0.5),
-    washed: draw.chance(0.15) && !asItComes,
-    extraDays: draw.chance(0.2) && !asItComes ? draw.whole([1, 4]) : 0,
+    washed: draw.chance(0.15),
+    extraDays: draw.chance(0.2) ? draw.whole([1, 4]) : 0,
   };
 }
 
@@ -72,7 +69,7 @@ function randomLots(draw: Draw, size: Size) {
   while (lots.length < count) {
     const commodity = draw.one(kinds);
     if (commodity.ripening && ++ripening > (size.ripening ?? count)) continue;
-    lots.push(randomLot(draw, commodity, lots.length, size.plain ?? false));
+    lots.push(randomLot(draw, commodity, lots.length));
   }
   return lots;
 }
@@ -104,7 +101,6 @@ export function randomRequest(seed: number, size: Size): PlanRequest & { readonl
   const draw = new Draw(seed);
   const days = draw.whole(size.days);
   const lots = randomLots(draw, size);
-  const seasoned = lots.some(({ commodity }) => catalogue().commodities.get(commodity)!.household.seasoning);
   const maybeAway = draw.chance(0.3) ? [draw.whole([0, days - 1])] : [];
   return {
     haul: { lots },
@@ -112,7 +108,7 @@ export function randomRequest(seed: number, size: Size): PlanRequest & { readonl
     household: {
       people: draw.whole([1, 4]),
       portionsPerPersonPerDay: draw.one([0.5, 1, 2, 3.5, 5]),
-      daysAway: size.plain && seasoned ? [] : maybeAway,
+      daysAway: maybeAway,
       days,
     },
     from: "2026-02-26",

@@ -111,7 +111,8 @@ function plannedLot(part: HandPart, outcome: LotOutcome): PlannedLot {
     const grams = portions * size;
     return { date: addDays(from, day), day, portions, grams, ...whenEaten(day) };
   });
-  const left = { chancePastBest: chance(11), quality: outcome.quality[9]! };
+  // Cut melon and tomato held cold may be eaten for six days; anything left of them on day 11 is thrown away.
+  const left = { chancePastBest: lotOf(part).form === "cut" ? 1 : chance(11), quality: outcome.quality[9]! };
   const leftPortions = part.left ?? 0;
   const waste = eatOn.reduce(
     (total, meal) => total + meal.grams * meal.chancePastBest,
@@ -161,8 +162,8 @@ const effort =
   weights.split +
   weights.leavesOff +
   weights.drying;
-/** Carrots (640 g) lie with apples, which give them their smell. */
-const smell = 640 * weights.smellTaken;
+/** Carrots (640 g) lie with apples, which give them their smell, and give it to the dairy of the refrigerator too. */
+const smell = (640 + weights.dairyGrams) * weights.smellTaken;
 
 function objectiveOf(lots: readonly PlannedLot[]): Plan["objective"] {
   let waste = 0;
@@ -179,7 +180,7 @@ function objectiveOf(lots: readonly PlannedLot[]): Plan["objective"] {
     }
     const left = lot.leftPortions * size;
     quality += weights.qualityLost * left * (1 - lot.ifLeft!.chancePastBest) * (1 - lot.ifLeft!.quality);
-    lifeLost += left * weights.lifeLostLeft * 0.2;
+    lifeLost += left * (weights.lifeLostLeft * 0.2 + weights.uneatenLeft);
   }
   return {
     waste,

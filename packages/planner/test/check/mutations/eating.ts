@@ -60,6 +60,13 @@ export const safety: readonly Mutation[] = [
     },
   },
   {
+    rule: "chance",
+    what: "cut tomato left after its safe time is said to be good",
+    change: (plan) => {
+      part(plan, "tomato").ifLeft!.chancePastBest = 0.2;
+    },
+  },
+  {
     rule: "freezing",
     what: "spinach lies in a drawer below its freezing point",
     change: (_, request) => {

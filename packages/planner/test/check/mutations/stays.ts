@@ -51,6 +51,20 @@ export const stays: readonly Mutation[] = [
     },
   },
   {
+    rule: "wrap suits",
+    what: "ripening fruit is shut in",
+    change: (plan) => {
+      part(plan, "avocados/2").stays[0]!.wrap = "lidded box";
+    },
+  },
+  {
+    rule: "wrap suits",
+    what: "cut melon lies uncovered",
+    change: (plan) => {
+      part(plan, "melon").stays[0]!.wrap = "none";
+    },
+  },
+  {
     rule: "vents",
     what: "a stuck vent is turned",
     change: (plan) => {

@@ -162,4 +162,11 @@ export const amounts: readonly Mutation[] = [
       part(plan, "carrots").preparation = [];
     },
   },
+  {
+    rule: "preparation",
+    what: "somebody is told to dry what is not wet",
+    change: (plan) => {
+      part(plan, "carrots").preparation.push("dry well");
+    },
+  },
 ];

@@ -1,0 +1,57 @@
+import { safetyLimitsFrom } from "@keepwright/physics";
+import type { BoundLot } from "../problem/bindHaul.js";
+import type { BoundPlace } from "../problem/bindKitchen.js";
+import type { Problem } from "../problem/problem.js";
+import type { Programme } from "../problem/programme.js";
+
+const hoursPerDay = 24;
+
+/** Sums of stays are rounded this little; nothing else is forgiven. */
+const rounding = 1e-9;
+
+/**
+ * Days cut produce may be kept in a place [d]; Infinity where no limit binds. Out of the refrigerator: two hours, one where it is hot. In it
+ * only kinds under time and temperature control are limited: cold enough, seven days with the day of preparation as the first, so six later;
+ * warmer, four hours. Limits and sources: the catalogue's safety table.
+ */
+export function safeDaysIn(
+  { catalogue }: Problem,
+  { produce }: BoundLot,
+  { place, cold }: BoundPlace,
+): number {
+  const limits = safetyLimitsFrom(catalogue.safety);
+  if (!cold) {
+    const hot = place.temperature > limits.hotAbove;
+    return (hot ? limits.unrefrigeratedHoursWhenHot : limits.unrefrigeratedHours) / hoursPerDay;
+  }
+  if (!produce.timeTemperatureControl) return Number.POSITIVE_INFINITY;
+  return place.temperature <= limits.coldHolding
+    ? limits.readyToEatDays - 1
+    : limits.timeControlHours / hoursPerDay;
+}
+
+/**
+ * Hard rule, never weighed against anything: the last day on which cut produce may be eaten, before its safe time is used up. −1 when it is
+ * used up on arrival; Infinity for whole produce and where no limit binds. Days since cutting, where told, count as spent in the cold.
+ *
+ * @param stayStarts day on which each stay of the programme begins
+ */
+export function lastSafeDay(
+  problem: Problem,
+  lot: BoundLot,
+  programme: Programme,
+  stayStarts: readonly number[],
+): number {
+  if (!lot.form.cut) return Number.POSITIVE_INFINITY;
+  const { readyToEatDays } = safetyLimitsFrom(problem.catalogue.safety);
+  let used = lot.produce.timeTemperatureControl ? lot.lot.extraDays / (readyToEatDays - 1) : 0;
+  if (used > 1 + rounding) return -1;
+  for (const [index, stay] of programme.stays.entries()) {
+    const allowed = safeDaysIn(problem, lot, problem.places[stay.place]!);
+    const end = stayStarts[index + 1] ?? Number.POSITIVE_INFINITY;
+    const last = stayStarts[index]! + (1 + rounding - used) * allowed;
+    if (last < end) return Math.floor(last);
+    used += (end - stayStarts[index]!) / allowed;
+  }
+  return Number.POSITIVE_INFINITY;
+}
