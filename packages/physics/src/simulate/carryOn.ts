@@ -110,7 +110,8 @@ export class CarryOn {
     const length = Math.min(ripens, untilMove);
     if (target === undefined) lot.laterRates.set(lot.rates);
     else if (untilMove < ripens) this.#ratesAfter(lot, untilMove);
-    const end = this.#ends.find(lot, length);
+    const { state, rates, laterRates } = lot;
+    const end = this.#ends.find({ produce: lot.lot.produce, state, rates, laterRates }, length);
     if (end) {
       lot.record.endDay = day + end.after;
       lot.record.endedBy = end.endedBy;

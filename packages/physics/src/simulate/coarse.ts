@@ -10,13 +10,24 @@ export interface CoarseSteps {
   readonly moved: Uint8Array;
 }
 
+/** Length of the parts in which changed lots are followed, from each day on [d]; each divides a day. */
+const schedule = [
+  { from: 0, length: 0.25 },
+  { from: 1, length: 0.5 },
+  { from: 4, length: 1 },
+];
+
 /**
- * Puts steps together into parts of a length that divides a day, wherever nothing moved in between. Between moves the air changes slowly, so
- * a changed lot can be followed in longer steps than those on record.
+ * Puts steps together into longer parts, wherever nothing moved in between. Between moves the air changes slowly, and the more so the later, so a
+ * changed lot can be followed in longer steps than those on record.
  */
-export function coarseSteps(tape: Tape, length: number): CoarseSteps {
+export function coarseSteps(tape: Tape): CoarseSteps {
   const first: number[] = [];
-  const partOf = (step: number): number => Math.floor((tape.days[step]! + sameTime) / length);
+  const partOf = (step: number): number => {
+    const day = tape.days[step]! + sameTime;
+    const { length } = schedule.findLast(({ from }) => day >= from)!;
+    return Math.floor(day / length) * length;
+  };
   for (let step = 0; step < tape.intervals; step++) {
     if (step === 0 || tape.moved[step] === 1 || partOf(step) !== partOf(step - 1)) first.push(step);
   }

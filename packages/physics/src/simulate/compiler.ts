@@ -13,7 +13,7 @@ import type { SimulatedLot } from "./simulation.js";
  */
 export class LotCompiler {
   readonly #wraps: ReadonlyMap<WrapId, Wrap>;
-  readonly #kept = new Map<Produce, Map<string, ProduceAtTemperature>>();
+  readonly #kept = new Map<Produce, Map<number, ProduceAtTemperature>[]>();
 
   constructor(wraps: ReadonlyMap<WrapId, Wrap> = catalogue().wraps) {
     this.#wraps = wraps;
@@ -27,11 +27,11 @@ export class LotCompiler {
   }
 
   #at(produce: Produce, form: LotForm, celsius: number): ProduceAtTemperature {
-    const ofProduce = this.#kept.get(produce) ?? new Map<string, ProduceAtTemperature>();
-    this.#kept.set(produce, ofProduce);
-    const key = `${celsius}${form.cut ? " cut" : ""}${form.tops ? " tops" : ""}${form.wet ? " wet" : ""}`;
-    const found = ofProduce.get(key) ?? produceAtTemperature(produce, form, celsius);
-    ofProduce.set(key, found);
+    const forms = this.#kept.get(produce) ?? Array.from({ length: 8 }, () => new Map());
+    this.#kept.set(produce, forms);
+    const ofForm = forms[(form.cut ? 4 : 0) + (form.tops ? 2 : 0) + (form.wet ? 1 : 0)]!;
+    const found = ofForm.get(celsius) ?? produceAtTemperature(produce, form, celsius);
+    ofForm.set(celsius, found);
     return found;
   }
 }

@@ -1,6 +1,6 @@
 import { endingProgress } from "../produce/ending.js";
 import { type Ending, endings, at as position, stateNames } from "../produce/lotState.js";
-import type { RunningLot } from "./runningLot.js";
+import type { Produce } from "../produce/produce.js";
 
 /** An end reached within a step: days from its start. */
 export interface FoundEnd {
@@ -10,6 +10,14 @@ export interface FoundEnd {
 
 const senescence = endings.indexOf("senescence");
 const chilling = endings.indexOf("chilling");
+
+/** A step as the finder sees it: the state at its start, and the rates at its start and end. */
+export interface SteppedStates {
+  readonly produce: Produce;
+  readonly state: Float64Array;
+  readonly rates: Float64Array;
+  readonly laterRates: Float64Array;
+}
 
 /**
  * Finds ends within a step at whose start and end the rates are known, along the parabola they make of every state. All endings are straight in the states but
@@ -22,10 +30,10 @@ export class EndFinder {
   readonly #end = new Float64Array(endings.length);
 
   /**
-   * The first end of a lot in a step from its `state`, by `rates` at the start and `laterRates` at the end; undefined where none comes. A step without
+   * The first end in a step; undefined where none comes. A step without
    * end (Infinity) has constant rates, and always has an end: at Infinity, named "senescence", where nothing advances.
    */
-  find(lot: RunningLot, length: number): FoundEnd | undefined {
+  find(lot: SteppedStates, length: number): FoundEnd | undefined {
     const endless = length === Number.POSITIVE_INFINITY;
     const span = endless ? 1 : length;
     this.#progressAt(lot, span, 0, this.#start);
@@ -47,7 +55,7 @@ export class EndFinder {
 
   /** Progress at a share of the span, senescence and chilling as one. */
   #progressAt(
-    { lot, state, rates, laterRates }: RunningLot,
+    { produce, state, rates, laterRates }: SteppedStates,
     span: number,
     share: number,
     out: Float64Array,
@@ -57,7 +65,7 @@ export class EndFinder {
     for (let entry = 0; entry < state.length; entry++) {
       this.#state[entry] = state[entry]! + first * rates[entry]! + second * laterRates[entry]!;
     }
-    endingProgress(lot.produce, this.#state, out);
+    endingProgress(produce, this.#state, out);
     out[senescence] = Math.max(out[senescence]!, out[chilling]!);
     out[chilling] = 0;
   }
@@ -81,7 +89,7 @@ export class EndFinder {
   }
 
   /** Which name the ending has: where the sum of senescence and chilling is full, that of the larger. */
-  #named(lot: RunningLot, ending: number, span: number, share: number): number {
+  #named(lot: SteppedStates, ending: number, span: number, share: number): number {
     if (ending !== senescence) return ending;
     this.#progressAt(lot, span, share, this.#middle);
     return this.#state[position.chilling]! > this.#state[position.senescence]! ? chilling : senescence;

@@ -1,27 +1,18 @@
 import { endingProgress } from "../produce/ending.js";
-import { type Ending, endings, at as position, stateNames } from "../produce/lotState.js";
+import { endings, at as position, stateNames } from "../produce/lotState.js";
 import { quality } from "../produce/quality.js";
 import { stateRates } from "../produce/stateRates.js";
 import { airAround, blankConditions, type MutableConditions } from "./airAround.js";
 import type { AirChanges } from "./airChanges.js";
-import { CarryOn } from "./carryOn.js";
+import { BeyondHorizon, type End } from "./beyondHorizon.js";
 import type { DayAir } from "./dayAir.js";
 import { firstReached, shareReached } from "./lotRecord.js";
-import { type RunningLot, runningLot } from "./runningLot.js";
 import type { LotOutcome } from "./simulation.js";
 import type { StageAir } from "./stageAir.js";
 import { lastAir, perLot } from "./tape.js";
 import type { Trajectory } from "./trajectory.js";
 
 const size = stateNames.length;
-
-/** Where a lot ends; and what comes before that beyond the horizon. */
-export interface End {
-  readonly day: number;
-  readonly endedBy: Ending;
-  readonly ripeDay: number;
-  readonly stayStarts?: readonly number[];
-}
 
 /** What became of a lot within the horizon. */
 interface Passage {
@@ -43,6 +34,8 @@ export interface Estimate {
 
 /** Shift of ripeness from which a lot is followed again: what it gives off then changes by about 5 %. */
 const ripenessThatMatters = 0.015;
+/** The same for fruit that is moved when ripe: what it would do a little longer in the one place it would do that much shorter in the other. */
+const ripenessThatMoves = 0.003;
 /** Growth of what fruit gives off with ripeness, in the logarithm: thirtyfold from unripe to ripe, a usual factor. */
 const emissionByRipeness = 3.4;
 /** Share of the life on record from which an end is looked for. One that comes even earlier is found there: such a lot is followed again. */
@@ -54,8 +47,10 @@ const lookedThrough = 0.5;
  */
 export class Estimator {
   readonly #base: Trajectory;
-  /** Of each lot, whether it moves within a day: then a sample a day may miss a stay. */
+  /** Of each lot, whether it moves within a day: then a sample stands for part of a day somewhere else. */
   readonly #movesWithinDay: readonly boolean[];
+  /** Of each lot, boxes it is in between two samples only. */
+  readonly #unseen: readonly (readonly number[])[];
   readonly #conditions: MutableConditions = blankConditions();
   readonly #difference = new Float64Array(size);
   readonly #shift = new Float64Array(size);
@@ -64,17 +59,25 @@ export class Estimator {
   #nextProgress = new Float64Array(endings.length);
   /** The stay that `#difference` still holds for, until the air turns: only where nothing else changes the rates. −1: none. */
   #heldStay = -1;
-  readonly #carryOn: CarryOn;
-  /** Of each lot once it has been needed: itself, to be carried on from where it is at the horizon. */
-  readonly #carried: (RunningLot | undefined)[] = [];
+  readonly #beyond: BeyondHorizon;
 
   constructor(base: Trajectory) {
     this.#base = base;
-    const { tree, grid } = base.inner;
-    this.#carryOn = new CarryOn(tree);
+    const { grid } = base.inner;
+    this.#beyond = new BeyondHorizon(base);
     this.#movesWithinDay = base.lots.map(({ stayStarts }) =>
       stayStarts.some((day) => day < grid.steps * grid.stepDays && !Number.isInteger(day)),
     );
+    this.#unseen = base.lots.map((_, lot) => this.#boxesUnseen(lot));
+  }
+
+  /** Boxes of the stays of a lot that fall between two samples. */
+  #boxesUnseen(lot: number): number[] {
+    const { samples, running, tape } = this.#base.inner;
+    const seen = new Set(samples.map((step) => tape.stays[step * running.length + lot]!));
+    const last = tape.stays[(tape.intervals - 1) * running.length + lot]!;
+    const { stays } = running[lot]!;
+    return stays.flatMap(({ box }, stay) => (stay < last && !seen.has(stay) ? [box] : []));
   }
 
   /** The estimate for one lot, or undefined where its air is as it was. */
@@ -99,9 +102,10 @@ export class Estimator {
       keepDays ? qualities : undefined,
     );
     if (!end && this.#touchedBeyond(lot, changes)) touched = true;
-    const missed = this.#movesWithinDay[lot]! && this.#staysInChanged(lot, changes);
+    const missed = this.#misses(lot, changes);
     if (!touched && !missed) return undefined;
-    const doubtful = missed || (ripens && Math.abs(unripeShift) > ripenessThatMatters);
+    const most = this.#movesWithinDay[lot] ? ripenessThatMoves : ripenessThatMatters;
+    const doubtful = missed || (ripens && Math.abs(unripeShift) > most);
     const airShift = ripens && doubtful ? this.#airShift(lot, Math.abs(unripeShift)) : 0;
     if (doubtful) return { doubtful, airShift };
     end ??= this.#endBeyond(lot, horizonAir);
@@ -154,11 +158,12 @@ export class Estimator {
       if (changes.onDay[day * (tree.size + 1) + box] === 1) return true;
     }
     if (endDay > samples.length && this.#touchedBeyond(lot, changes)) return true;
-    return this.#movesWithinDay[lot]! && this.#staysInChanged(lot, changes);
+    return this.#misses(lot, changes);
   }
 
-  #staysInChanged(lot: number, changes: AirChanges): boolean {
-    return this.#base.inner.running[lot]!.stays.some(({ box }) => changes.ever[box] === 1);
+  /** Whether air changes where no sample sees the lot. */
+  #misses(lot: number, changes: AirChanges): boolean {
+    return this.#unseen[lot]!.some((box) => changes.ever[box] === 1);
   }
 
   /** Whether the air at the horizon changes where the lot is then or may be moved to later. */
@@ -231,30 +236,8 @@ export class Estimator {
   }
 
   /** The end of a lot that has none within the horizon, from its shifted state there, in the air there. */
-  #endBeyond(index: number, air: StageAir): End {
-    const { samples, running, tape, grid } = this.#base.inner;
-    const base = this.#base.lots[index]!;
-    const horizon = grid.steps * grid.stepDays;
-    const entry = (tape.intervals - 1) * running.length + index;
-    const lot = this.#carried[index] ?? runningLot(running[index]!.lot, running[index]!.stays);
-    this.#carried[index] = lot;
-    const { record, given } = lot;
-    lot.state.set(this.#stateOn(index, samples.length));
-    lot.stay = tape.stays[entry]!;
-    given.conductance = tape.end.lots[entry * perLot]!;
-    given.supply = tape.end.lots[entry * perLot + 1]!;
-    given.emission = tape.end.lots[entry * perLot + 2]!;
-    given.surface = tape.end.lots[entry * perLot + 3]!;
-    record.endDay = Number.NaN;
-    record.ripeDay = base.ripeDay <= horizon ? base.ripeDay : Number.POSITIVE_INFINITY;
-    for (let stay = 0; stay < lot.stays.length; stay++) {
-      record.stayStarts[stay] = stay <= lot.stay ? base.stayStarts[stay]! : Number.POSITIVE_INFINITY;
-    }
-    this.#carryOn.run(lot, air, horizon);
-    const { endDay: day, endedBy, ripeDay, stayStarts } = record;
-    return lot.stays.length > lot.stay + 1
-      ? { day, endedBy, ripeDay, stayStarts: stayStarts.slice() }
-      : { day, endedBy, ripeDay };
+  #endBeyond(lot: number, air: StageAir): End {
+    return this.#beyond.end(lot, this.#stateOn(lot, this.#base.inner.samples.length), air);
   }
 
   #airShift(lot: number, ripenessShift: number): number {
@@ -290,7 +273,8 @@ export class Estimator {
       quality: qualities,
     };
     const life = Math.max(1, Math.min(base.endDay, endDay));
-    const error = Number.isNaN(later) ? 0 : Math.abs(later) / (life * life);
+    const daysOff = this.#movesWithinDay[lot] ? 2 : 1;
+    const error = Number.isNaN(later) ? 0 : (daysOff * Math.abs(later)) / (life * life);
     return { outcome, error, doubtful: false, airShift: 0 };
   }
 }

@@ -1,6 +1,7 @@
 import { endingProgress } from "../produce/ending.js";
-import { type Ending, endings, type LotState } from "../produce/lotState.js";
+import { type Ending, endings, type LotState, stateNames } from "../produce/lotState.js";
 import type { Produce } from "../produce/produce.js";
+import { EndFinder } from "./endFinder.js";
 
 /** What is kept of a lot while it is integrated. */
 export interface LotRecord {
@@ -47,21 +48,32 @@ export function firstReached(before: Float64Array, after: Float64Array): number 
 export const shareReached = (before: number, after: number): number =>
   before >= 1 ? 0 : (1 - before) / (after - before);
 
-/** Notes the end if the lot reached one between the days `from` and `to`; `state` is that at `to`. */
+const finder = new EndFinder();
+const before = new Float64Array(stateNames.length);
+
+/**
+ * Notes the end if the lot reached one between the days `from` and `to`; `state` is that at `to`, reached by the mean of the rates at both. It is found
+ * along the parabola these make of every state: decay of ripening fruit bends too much for a straight line in a long step.
+ */
 export function noteProgress(
   record: LotRecord,
   produce: Produce,
   from: number,
   to: number,
   state: Float64Array,
+  rates: Float64Array,
+  laterRates: Float64Array,
 ): void {
   if (!Number.isNaN(record.endDay)) return;
   endingProgress(produce, state, record.nextProgress);
   const ending = firstReached(record.progress, record.nextProgress);
   if (ending >= 0) {
-    const share = shareReached(record.progress[ending]!, record.nextProgress[ending]!);
-    record.endDay = from + share * (to - from);
-    record.endedBy = endings[ending]!;
+    for (let entry = 0; entry < before.length; entry++) {
+      before[entry] = state[entry]! - 0.5 * (to - from) * (rates[entry]! + laterRates[entry]!);
+    }
+    const found = finder.find({ produce, state: before, rates, laterRates }, to - from);
+    record.endDay = found ? from + found.after : to;
+    record.endedBy = found?.endedBy ?? endings[ending]!;
   }
   const last = record.progress;
   record.progress = record.nextProgress;

@@ -1,8 +1,9 @@
 import { type AirTree, airTree } from "../climate/airTree.js";
+import type { End } from "./beyondHorizon.js";
 import { type CoarseSteps, coarseSteps } from "./coarse.js";
 import { LotCompiler } from "./compiler.js";
 import { type DayAir, dayAirOf } from "./dayAir.js";
-import { type End, Estimator } from "./estimate.js";
+import { Estimator } from "./estimate.js";
 import { type Grid, timeGrid } from "./grid.js";
 import { lotOutcome } from "./outcome.js";
 import { Run } from "./run.js";
@@ -38,9 +39,6 @@ export interface TrajectoryRecord {
   readonly unchanged: readonly End[];
 }
 
-/** Length of the steps in which changed lots are followed [d]. */
-const judgedStepDays = 0.5;
-
 /** Steps beyond the regular ones that the moves of these lots can bring: a cut at each move, and two more to close in on ripeness. */
 const mostCuts = (lots: readonly RunningLot[]): number =>
   lots.reduce((sum, lot) => sum + 4 * (lot.stays.length - 1), 0);
@@ -66,7 +64,7 @@ export function trajectory(
   new Run(tree, grid, running, { daily: simulation.outcome !== "ends", listener: recorder }).run();
   const tape = recorder.tape();
   const samples = sampleSteps(tape, grid, 0.5);
-  const steps = coarseSteps(tape, judgedStepDays);
+  const steps = coarseSteps(tape);
   const air = dayAirOf(tape, steps, tree, grid);
   const inner: TrajectoryRecord = {
     compiler,
