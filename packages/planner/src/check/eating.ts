@@ -12,20 +12,27 @@ function spread({ household }: Subject, portions: number): number {
   return Math.ceil((eatingHabits.aheadOfEven * portions) / Math.max(1, home.length));
 }
 
+const mostOf = ({ household }: Subject): number =>
+  Math.max(1, Math.floor(household.people * household.portionsPerPersonPerDay));
+
+/** Portions at the table (seasonings apart) eaten above the pace at which the haul lasts, summed over the planned days. */
+export function aheadOfPace(subject: Subject): number {
+  const atTable = subject.plan.lots.filter((part) => !kindOf(subject, part).household.seasoning);
+  const { people } = subject.household;
+  const pace = Math.min(mostOf(subject), Math.max(people, spread(subject, sum(atTable.map(portionsOf)))));
+  const meals = atTable.flatMap((part) => part.eatOn);
+  const eaten = (day: number) =>
+    sum(meals.filter((meal) => meal.day === day).map(({ portions }) => portions));
+  return sum(dayNumbers(subject).map((day) => Math.max(0, eaten(day) - pace)));
+}
+
 /**
  * Portions at the table (seasonings apart) are within what the household eats: people times portions a person, but one
- * whole portion may always be eaten; and no more than spread the haul over the planned days, but a portion for each. Nothing at all
- * is eaten on days away.
+ * whole portion may always be eaten. Nothing at all is eaten on days away.
  */
 export const table = (subject: Subject): PlanFault[] => {
   const { plan, household } = subject;
-  const portions = sum(
-    plan.lots.filter((part) => !kindOf(subject, part).household.seasoning).map(portionsOf),
-  );
-  const limit = Math.min(
-    Math.max(1, household.people * household.portionsPerPersonPerDay),
-    Math.max(household.people, spread(subject, portions)),
-  );
+  const limit = mostOf(subject);
   const eatenOn = (day: number, seasonings: boolean): number =>
     sum(
       plan.lots

@@ -1,5 +1,6 @@
 import type { PlannedLot } from "../problem/plan.js";
 import { weights } from "../rules/weights.js";
+import { aheadOfPace } from "./eating.js";
 import { sum } from "./fault.js";
 import { lotOf, type Subject } from "./subject.js";
 
@@ -18,4 +19,5 @@ function effortOf(subject: Subject, part: PlannedLot): number {
 /** Effort of a whole plan [g]: wrapping, moving, preparing, and each further part of a lot. */
 export const effort = (subject: Subject): number =>
   sum(subject.plan.lots.map((part) => effortOf(subject, part))) +
-  (subject.plan.lots.length - subject.haul.lots.length) * weights.split;
+  (subject.plan.lots.length - subject.haul.lots.length) * weights.split +
+  aheadOfPace(subject) * weights.aheadOfPace;

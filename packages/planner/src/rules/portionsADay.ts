@@ -13,20 +13,21 @@ const spreadOver = (portions: number, household: Household): number =>
 export const mostPortionsADay = ({ people, portionsPerPersonPerDay }: Household): number =>
   Math.max(1, Math.floor(people * portionsPerPersonPerDay));
 
+/** Hard rule: portions that can be eaten on each planned day, whole and at least one; none on days away. */
+export function placesAtTable(household: Household): number[] {
+  const away = new Set(household.daysAway);
+  const places = mostPortionsADay(household);
+  return Array.from({ length: household.days }, (_, day) => (away.has(day) ? 0 : places));
+}
+
 /**
- * Portions set on the table on each planned day; none on days away. Never more than the household eats a day, and no more than spreads the haul over the
- * planned days: people make what they bought last, they do not eat it all by Tuesday because they could.
+ * Soft rule: portions a day at which a haul lasts until the next one. People make what they bought last and do not eat it all by Tuesday because they could; each portion
+ * above it costs `weights.aheadOfPace`, little enough that nothing is let spoil to keep to it.
  *
  * @param portions portions of the whole haul that take a place at the table (no seasonings)
  */
-export function placesAtTable(household: Household, portions: number): number[] {
-  const away = new Set(household.daysAway);
-  const seats = Math.min(
-    mostPortionsADay(household),
-    Math.max(household.people, spreadOver(portions, household)),
-  );
-  return Array.from({ length: household.days }, (_, day) => (away.has(day) ? 0 : seats));
-}
+export const pacePerDay = (household: Household, portions: number): number =>
+  Math.min(mostPortionsADay(household), Math.max(household.people, spreadOver(portions, household)));
 
 /** Hard rule: most portions of one lot on one day, so that nobody eats cabbage only; seasonings are spread like the haul. */
 export function dailyLimit(lot: BoundLot, household: Household): number {

@@ -39,6 +39,8 @@ export const weights = {
   drying: 4,
   /** A litre over the room of a place [g]: more than a whole haul, so it is never chosen where anything fits. */
   overflowLitre: 1e6,
+  /** A portion eaten on a day above the pace at which the haul lasts until the next [g]. */
+  aheadOfPace: 2,
   /** Prefers, among days that cost the same, the earlier one for what ends sooner [share of a gram a day]. Not reported. */
   tieOfDays: 1e-6,
 } as const;

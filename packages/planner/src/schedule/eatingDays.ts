@@ -34,6 +34,14 @@ interface Built {
   readonly leftArcs: readonly number[];
 }
 
+/** Portions a day that cost nothing more, and what each further one costs [g]. */
+export interface Pace {
+  readonly portions: number;
+  readonly cost: number;
+}
+
+const noPace: Pace = { portions: Number.POSITIVE_INFINITY, cost: 0 };
+
 function groupSizes(parts: readonly PartToEat[]): Map<number, number> {
   const sizes = new Map<number, number>();
   for (const part of parts) sizes.set(part.group, (sizes.get(part.group) ?? 0) + 1);
@@ -44,14 +52,18 @@ function groupSizes(parts: readonly PartToEat[]): Map<number, number> {
  * Nodes: one a part; the days at the table; for every split lot one a day, through which its parts share the daily limit;
  * the sink. A lot in one part needs no such node: its arc carries the limit.
  */
-function build(parts: readonly PartToEat[], places: readonly number[]): Built {
+function build(parts: readonly PartToEat[], places: readonly number[], pace: Pace): Built {
   const days = places.length;
   const split = [...groupSizes(parts)].filter(([, size]) => size > 1).map(([group]) => group);
   const firstDay = parts.length;
   const firstGroupDay = firstDay + days;
   const sink = firstGroupDay + split.length * days;
   const network = emptyNetwork(sink + 1);
-  for (let day = 0; day < days; day++) addArc(network, firstDay + day, sink, places[day]!, 0);
+  for (let day = 0; day < days; day++) {
+    const easy = Math.min(places[day]!, pace.portions);
+    addArc(network, firstDay + day, sink, easy, 0);
+    if (places[day]! > easy) addArc(network, firstDay + day, sink, places[day]! - easy, pace.cost);
+  }
   const target = (part: PartToEat, day: number): number => (part.takesPlace ? firstDay + day : sink);
   for (const [position, group] of split.entries()) {
     const any = parts.find((part) => part.group === group)!;
@@ -76,10 +88,15 @@ function build(parts: readonly PartToEat[], places: readonly number[]): Built {
  * Which portions are eaten on which day, solved exactly as a minimum-cost flow.
  *
  * @param parts what there is to eat
+ * @param pace portions a day above which each costs more (not counted in the returned cost, see `aheadOfPace`)
  * @param places portions that can be eaten on each day (0 on days away), seasonings not counted
  */
-export function eatingDays(parts: readonly PartToEat[], places: readonly number[]): EatingDays {
-  const { network, sink, firstDay, arcs, leftArcs } = build(parts, places);
+export function eatingDays(
+  parts: readonly PartToEat[],
+  places: readonly number[],
+  pace: Pace = noPace,
+): EatingDays {
+  const { network, sink, firstDay, arcs, leftArcs } = build(parts, places, pace);
   for (const [node, part] of parts.entries()) sendFlow(network, node, sink, part.portions);
   const eaten = arcs.map((row) => row.map((arc) => (arc < 0 ? 0 : flowOn(network, arc))));
   const left = leftArcs.map((arc) => flowOn(network, arc));

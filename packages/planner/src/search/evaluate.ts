@@ -81,14 +81,25 @@ const partsToEat = ({ problem }: Prepared, choice: Choice, costs: readonly PartC
     };
   });
 
+/** Portions eaten at the table above the pace at which the haul lasts, summed over the days. */
+function portionsAheadOfPace({ problem, table, pace }: Prepared, choice: Choice, eating: EatingDays): number {
+  const onDay = (day: number): number =>
+    choice.parts.reduce((sum, part, index) => {
+      const { seasoning } = problem.lots[part.lot]!.commodity.household;
+      return sum + (seasoning ? 0 : eating.eaten[index]![day]!);
+    }, 0);
+  return table.reduce((sum, _, day) => sum + Math.max(0, onDay(day) - pace.portions), 0);
+}
+
 function objectiveOf(
-  { problem }: Prepared,
+  prepared: Prepared,
   choice: Choice,
   costs: readonly PartCosts[],
   eating: EatingDays,
   over: readonly number[],
   smells: readonly TakenSmell[],
 ): Objective {
+  const { problem } = prepared;
   let waste = 0;
   let qualityLost = smellCost(problem, choice.parts, smells);
   let lifeLost = 0;
@@ -99,7 +110,8 @@ function objectiveOf(
     qualityLost += terms.qualityLost;
     lifeLost += terms.lifeLost;
   });
-  const effort = choiceEffort(choice.parts);
+  const effort =
+    choiceEffort(choice.parts) + portionsAheadOfPace(prepared, choice, eating) * weights.aheadOfPace;
   const overflow = over.reduce((sum, litres) => sum + litres, 0) * weights.overflowLitre;
   return {
     waste,
@@ -117,7 +129,7 @@ export function evaluatePrepared(prepared: Prepared, choice: Choice): Evaluation
   const trajectory = prepared.simulate(choice);
   const outcomes = trajectory.lots;
   const costs = choice.parts.map((part, index) => costsOfPart(prepared, part, outcomes[index]!));
-  const eating = eatingDays(partsToEat(prepared, choice, costs), prepared.table);
+  const eating = eatingDays(partsToEat(prepared, choice, costs), prepared.table, prepared.pace);
   const taken = occupancy(problem, choice.parts, outcomes, eating.eaten);
   const over = overfull(problem, taken);
   const smells = takenSmells(problem, choice.parts, outcomes);

@@ -3,8 +3,10 @@ import { lifeSpread, type Trajectory, trajectory, usualSpentSpread } from "@keep
 import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
-import { placesAtTable } from "../rules/portionsADay.js";
+import { pacePerDay, placesAtTable } from "../rules/portionsADay.js";
 import { lastSafeDay } from "../rules/safeTime.js";
+import { weights } from "../rules/weights.js";
+import type { Pace } from "../schedule/eatingDays.js";
 import { type PartCosts, partCosts } from "../schedule/partCosts.js";
 import { type Option, optionsFor } from "./options.js";
 import { Solos } from "./solos.js";
@@ -15,6 +17,8 @@ export interface Prepared {
   readonly solos: Solos;
   /** Portions at the table on each planned day. */
   readonly table: readonly number[];
+  /** Portions a day at which the haul lasts, and what each further one costs. */
+  readonly pace: Pace;
   readonly options: (lot: number) => readonly Option[];
   /** Longest median life [d] of a lot alone among its options, those that never ripen left out where any does. */
   readonly bestLife: (lot: number) => number;
@@ -90,7 +94,8 @@ function prepareAnew(problem: Problem): Prepared {
   const prepared: Prepared = {
     problem,
     solos,
-    table: placesAtTable(problem.household, tablePortions(problem)),
+    table: placesAtTable(problem.household),
+    pace: { portions: pacePerDay(problem.household, tablePortions(problem)), cost: weights.aheadOfPace },
     smelling: smellingKinds(problem),
     options,
     bestLife: remembered((lot: number) => longestLife(options(lot))),

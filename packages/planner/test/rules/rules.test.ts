@@ -5,7 +5,7 @@ import { litresInStay, occupancy, overfull, stayOnDay } from "../../src/rules/ca
 import { cautions } from "../../src/rules/cautions.js";
 import { allowedPlaces } from "../../src/rules/cutInRefrigerator.js";
 import { choiceEffort, programmeEffort } from "../../src/rules/effort.js";
-import { dailyLimit, placesAtTable } from "../../src/rules/portionsADay.js";
+import { dailyLimit, pacePerDay, placesAtTable } from "../../src/rules/portionsADay.js";
 import { firstReadyDay } from "../../src/rules/readyToEat.js";
 import { takenSmells } from "../../src/rules/smells.js";
 import { suitableWraps } from "../../src/rules/suitableWraps.js";
@@ -121,14 +121,15 @@ describe("what must breathe", () => {
 describe("the table", () => {
   it("seats whole portions, none on days away", () => {
     const household = { people: 2, portionsPerPersonPerDay: 2.7, daysAway: [1, 40], days: 3 };
-    expect(placesAtTable(household, 100)).toEqual([5, 0, 5]);
-    expect(placesAtTable({ ...household, people: 1, portionsPerPersonPerDay: 0.5 }, 100)).toEqual([1, 0, 1]);
+    expect(placesAtTable(household)).toEqual([5, 0, 5]);
+    expect(placesAtTable({ ...household, people: 1, portionsPerPersonPerDay: 0.5 })).toEqual([1, 0, 1]);
   });
 
-  it("spreads a small haul over the days at home, a quarter ahead of even, and at least one portion a person", () => {
+  it("knows the pace that spreads a haul over the days at home, a quarter ahead of even, at least one portion a person", () => {
     const household = { people: 2, portionsPerPersonPerDay: 5, daysAway: [1], days: 5 };
-    expect(placesAtTable(household, 16)).toEqual([5, 0, 5, 5, 5]);
-    expect(placesAtTable(household, 2)).toEqual([2, 0, 2, 2, 2]);
+    expect(pacePerDay(household, 16)).toBe(5);
+    expect(pacePerDay(household, 2)).toBe(2);
+    expect(pacePerDay(household, 1000)).toBe(10);
   });
 
   it("takes less of a seasoning than of a dish", () => {
