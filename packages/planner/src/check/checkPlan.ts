@@ -1,7 +1,7 @@
 import { grams, portions, stateOnArrival } from "./amounts.js";
 import { readyToEat, sameThing, table } from "./eating.js";
 import type { PlanFault } from "./fault.js";
-import { chances, life } from "./life.js";
+import { chances, life, safeUntil } from "./life.js";
 import { replayed } from "./replayed.js";
 import { room } from "./room.js";
 import { cautionsGiven, cutInRefrigerator, freezing, safetyLimit } from "./safety.js";
@@ -28,6 +28,7 @@ const rules: readonly ((subject: Subject) => PlanFault[])[] = [
   freezing,
   cautionsGiven,
   life,
+  safeUntil,
   chances,
   waste,
   objective,

@@ -1,13 +1,19 @@
 import { endings } from "@keepwright/physics";
-import { normalDistribution, normalNinetiethPercentile } from "@keepwright/quantities";
+import { addDays, normalDistribution, normalNinetiethPercentile } from "@keepwright/quantities";
 import type { PlannedLot } from "../problem/plan.js";
 import { eatingHabits } from "../rules/weights.js";
 import { alike, type PlanFault, unless } from "./fault.js";
 import { pastSafe } from "./safety.js";
 import type { Subject } from "./subject.js";
 
+/** The life by quality alone: as told, or as it would be where the safe time cuts the told one short. */
+export const qualityLife = ({ life, lifeBeforeSafety }: PlannedLot): PlannedLot["life"] =>
+  lifeBeforeSafety ?? life;
+
 /** Standard deviation of ln(life), from the early and late days a plan tells (10 % and 90 % of a log-normal life). */
-export const spreadOf = ({ life }: PlannedLot): number =>
+export const spreadOf = (part: PlannedLot): number => spread(qualityLife(part));
+
+const spread = (life: PlannedLot["life"]): number =>
   life.early > 0 ? Math.log(life.late / life.early) / (2 * normalNinetiethPercentile) : 0;
 
 /** Chance of being past its best by a day, for a log-normal life with this middle and spread. */
@@ -26,7 +32,7 @@ export const chanceOn = (
   subject: Subject,
   part: PlannedLot,
   day: number,
-  middle = part.life.middle,
+  middle = qualityLife(part).middle,
 ): number => (pastSafe(subject, part, day) ? 1 : chanceBy(day, middle, spreadOf(part)));
 
 /** Chance that a portion planned for a day is past its best when eaten: a share of portions is eaten some days late (a declared habit). */
@@ -34,11 +40,45 @@ export const chanceWhenEaten: typeof chanceOn = (subject, part, day, middle) =>
   (1 - eatingHabits.lateShare) * chanceOn(subject, part, day, middle) +
   eatingHabits.lateShare * chanceOn(subject, part, day + eatingHabits.lateDays, middle);
 
-/** A life is a range in order, log-normal about its middle, with a known ending. */
-export const life = ({ plan }: Subject): PlanFault[] =>
-  plan.lots.flatMap((part) => {
-    const { early, middle, late } = part.life;
+/** Whether a lot of this kind is told to keep no longer than is safe, and until then where it would keep longer. */
+function withinSafeTime(subject: Subject, part: PlannedLot): PlanFault[] {
+  const { life, lifeBeforeSafety } = part;
+  const told = unless(
+    !pastSafe(subject, part, life.late) || life.late === 0,
+    "safety limit",
+    `${part.id} life`,
+    life.late,
+    "not longer than is safe",
+    "d",
+  );
+  if (lifeBeforeSafety === undefined) return told;
+  const cut = (["early", "middle", "late"] as const).flatMap((name) => {
+    const expected = Math.min(lifeBeforeSafety[name], life.late);
+    return unless(alike(life[name], expected), "life", `${part.id} ${name}`, life[name], expected, "d");
+  });
+  // Cut short only where it has to be: an hour later it would no longer be safe.
+  const short = pastSafe(subject, part, life.late + 1 / 24);
+  return [...told, ...cut, ...unless(short, "life", part.id, life.late, "as long as is safe", "d")];
+}
+
+/** A last safe day is told wherever there is one, and is the right one. */
+export const safeUntil = (subject: Subject): PlanFault[] =>
+  subject.plan.lots.flatMap((part) => {
+    const { plan } = subject;
+    const safeOn = (day: number) => !pastSafe(subject, part, day);
+    // No limit of the food code is longer than a week; what is safe after a month has none.
+    const last = safeOn(31) ? undefined : Array.from({ length: 31 }, (_, day) => day).findLast(safeOn);
+    const expected = safeOn(31) ? "no limit" : last === undefined ? "past" : addDays(plan.from, last);
+    const told = part.safeUntil ?? "no limit";
+    return unless(told === expected, "safety limit", `${part.id} safe until`, told, expected);
+  });
+
+/** A life is a range in order, log-normal about its middle (but for the limits of safety), with a known ending. */
+export const life = (subject: Subject): PlanFault[] =>
+  subject.plan.lots.flatMap((part) => {
+    const { early, middle, late } = qualityLife(part);
     return [
+      ...withinSafeTime(subject, part),
       ...unless(
         early >= 0 && early <= middle && middle <= late,
         "life",

@@ -1,7 +1,7 @@
 import { lifeSpread, type Simulation, simulate, usualSpentSpread } from "@keepwright/physics";
 import type { PlannedLot } from "../problem/plan.js";
 import { type PlanFault, unless } from "./fault.js";
-import { spreadOf } from "./life.js";
+import { qualityLife, spreadOf } from "./life.js";
 import { simulationAgain } from "./replay.js";
 import { lotOf, placeOf, type Subject } from "./subject.js";
 
@@ -40,7 +40,7 @@ function endDay(
 export function spreads(subject: Subject): PlanFault[] {
   const { boxOf: _, ...simulation } = simulationAgain(untouched(subject));
   return subject.plan.lots.flatMap((part, index) => {
-    if (part.life.early <= 0) return [];
+    if (qualityLife(part).early <= 0) return [];
     const { produce, spent } = simulation.lots[index]!;
     const effect = Math.abs(
       Math.log(endDay(subject, simulation, part, index, 1) / endDay(subject, simulation, part, index, -1)) /

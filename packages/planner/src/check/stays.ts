@@ -44,16 +44,20 @@ export const staysInOrder = ({ plan }: Subject): PlanFault[] =>
     ]),
   ]);
 
-/** Dates and day numbers say the same, counted from the plan's first day. */
+/** Dates and day numbers say the same, counted from the plan's first day; the last stay ends after its last meal or with the planned days. */
 export const dates = ({ plan }: Subject): PlanFault[] => {
   const day = (what: string, date: string | undefined, number: number | undefined): PlanFault[] => {
     const expected = number === undefined ? undefined : addDays(plan.from, number);
     return unless(date === expected, "dates", what, date ?? "none", expected ?? "none");
   };
+  const over = ({ leftPortions, eatOn }: PlannedLot): number =>
+    leftPortions > 0 ? plan.days : (eatOn.at(-1)?.day ?? -1) + 1;
   return plan.lots.flatMap((part) => [
-    ...part.stays.flatMap((stay) => [
+    ...part.stays.flatMap((stay, index) => [
       ...day(`${part.id} to ${stay.place}`, stay.from, stay.fromDay),
-      ...day(`${part.id} from ${stay.place}`, stay.to, stay.toDay),
+      ...(index === part.stays.length - 1 && stay.to === undefined
+        ? []
+        : day(`${part.id} from ${stay.place}`, stay.to, stay.toDay ?? Math.max(stay.fromDay, over(part)))),
     ]),
     ...part.eatOn.flatMap((meal) => day(`${part.id} eaten`, meal.date, meal.day)),
   ]);
@@ -67,6 +71,19 @@ function breathes(subject: Subject, part: PlannedLot): boolean {
   const { ripening, preparation } = kindOf(subject, part);
   const unsealed = preparation.some((step) => step.do === "remove from sealed bag");
   return part.form === "whole" && (ripening !== undefined || unsealed);
+}
+
+const organsThatTakeDamp = ["leaf", "head", "stem", "flower", "herb", "root"];
+
+/** A damp towel is told for whole leaves, heads, stems, flowers, herbs and roots, unless they are to be kept dry. */
+function takesDamp(subject: Subject, part: PlannedLot): boolean {
+  const { organ, preparation } = kindOf(subject, part);
+  const dry = ["keep dry and unwashed", "remove from sealed bag"];
+  return (
+    part.form === "whole" &&
+    organsThatTakeDamp.includes(organ) &&
+    !preparation.some((step) => dry.includes(step.do))
+  );
 }
 
 /**
@@ -88,6 +105,13 @@ export const wraps = (subject: Subject): PlanFault[] => {
           part.id,
           wrap,
           "a wrap that lets it breathe",
+        ),
+        ...unless(
+          wrap !== "damp towel" || part.form === "cut" || takesDamp(subject, part),
+          "wrap suits",
+          part.id,
+          wrap,
+          "a dry wrap",
         ),
         ...unless(atHand.includes(wrap), "wrap at hand", part.id, wrap, atHand.join(", ")),
         ...unless(

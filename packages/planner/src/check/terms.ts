@@ -2,7 +2,7 @@ import type { PlannedLot } from "../problem/plan.js";
 import { weights } from "../rules/weights.js";
 import { effort } from "./effort.js";
 import { alike, type PlanFault, sum, unless } from "./fault.js";
-import { chanceOn, chanceWhenEaten, leftOverDay } from "./life.js";
+import { chanceOn, chanceWhenEaten, leftOverDay, qualityLife } from "./life.js";
 import { smellsTaken } from "./smells.js";
 import { portionsOf, type Subject } from "./subject.js";
 
@@ -89,7 +89,7 @@ export const objective = (subject: Subject): PlanFault[] => {
   const each = plan.lots.map((part) => ({ part, all: occasions(subject, part) }));
   const quality = total(each.map(({ all }) => qualityLostOf(all)));
   const lifeLost = total(
-    each.map(({ part, all }) => lifeLostOf(all, part.life.middle, part.bestLife?.value)),
+    each.map(({ part, all }) => lifeLostOf(all, qualityLife(part).middle, part.bestLife?.value)),
   );
   const over = sum(plan.overflow.map(({ litres }) => litres)) * weights.overflowLitre;
   const is = (name: string, value: number, expected: number | undefined): PlanFault[] =>

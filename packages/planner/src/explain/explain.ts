@@ -3,9 +3,10 @@ import type { Plan } from "../problem/plan.js";
 import { bindProblem, type PlanRequest, type Problem } from "../problem/problem.js";
 import type { Part, Programme } from "../problem/programme.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
+import { safeDaysLeft } from "../rules/safeTime.js";
 import { type Evaluation, evaluatePrepared } from "../search/evaluate.js";
 import { Judge } from "../search/judge.js";
-import { longestNamed, partIds } from "../search/plannedLots.js";
+import { longestNamed, partIds, toldEnding, toldLife } from "../search/plannedLots.js";
 import { type Prepared, prepare } from "../search/prepare.js";
 import { choiceOfPlan } from "./choiceOfPlan.js";
 import type { Alternative, Blame, Fate, LotReason } from "./reason.js";
@@ -42,14 +43,25 @@ function fate({ prepared }: Questioned, part: Part, outcome: LotOutcome): Fate {
   const { stays } = part.programme;
   const last = stays.at(-1)!;
   const { place } = places[last.place]!;
-  const spread = prepared.spread(part.lot, part.programme);
+  const told = {
+    range: lifeRange({
+      median: Math.min(outcome.endDay, longestNamed),
+      spread: prepared.spread(part.lot, part.programme),
+    }),
+    safeDays: safeDaysLeft(
+      prepared.problem,
+      prepared.problem.lots[part.lot]!,
+      part.programme,
+      outcome.stayStarts,
+    ),
+  };
   return {
     place: place.id,
     placeKind: place.kind,
     wrap: last.wrap,
     ...(stays.length > 1 && { ripensIn: places[stays[0]!.place]!.place.id }),
-    life: { ...lifeRange({ median: Math.min(outcome.endDay, longestNamed), spread }), unit: "d" },
-    endedBy: outcome.endedBy,
+    life: toldLife(told).life,
+    endedBy: toldEnding(told, outcome.endedBy),
     readyOnDay: Number.isFinite(outcome.ripeDay) ? firstReadyDay(outcome.ripeDay) : null,
   };
 }

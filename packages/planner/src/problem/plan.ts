@@ -5,11 +5,44 @@ import { placeKinds, ventSettings } from "./kitchen.js";
 const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const grams = z.strictObject({ value: z.number(), unit: z.literal("g") });
 const days = z.strictObject({
-  early: z.number(),
-  middle: z.number(),
-  late: z.number(),
+  early: z.number().describe("d: 10 % of lots like it are past their best by then"),
+  middle: z.number().describe("d: the same for 50 %"),
+  late: z.number().describe("d: the same for 90 %"),
   unit: z.literal("d"),
 });
+
+/** Units of the figures that stand bare in a plan, by the names of their fields. Shares, chances and quality are 0…1. */
+export const planUnits = {
+  days: "d",
+  day: "d from the first day",
+  fromDay: "d from the first day",
+  toDay: "d from the first day",
+  readyOnDay: "d from the first day",
+  daysAway: "d from the first day",
+  grams: "g",
+  litres: "L",
+  litresTaken: "L",
+  temperature: "°C",
+  relativeHumidity: "%",
+  ethylene: "µL/L",
+  objective: "g",
+  ripeness: "0 unripe, 1 ripe, 2 over-ripe",
+  chancePastBest: "1",
+  quality: "1",
+} as const;
+const unitsSchema = z
+  .strictObject(
+    Object.fromEntries(Object.entries(planUnits).map(([name, unit]) => [name, z.literal(unit)])) as {
+      [name in keyof typeof planUnits]: z.ZodLiteral<(typeof planUnits)[name]>;
+    },
+  )
+  .describe("Units of the figures that stand bare, by the names of their fields");
+
+const air = {
+  temperature: z.number().describe("°C"),
+  relativeHumidity: z.number().describe("%, 0 to 100"),
+  ethylene: z.number().describe("µL/L"),
+};
 export const wrapIds = [
   "none",
   "paper bag",
@@ -22,15 +55,22 @@ export const wrapIds = [
   "glass of water",
 ] as const;
 
-/** A part of a lot in one place, one wrap, for a time. `to` is absent for the last stay. */
+/**
+ * A part of a lot in one place, one wrap, for a time. The last stay has no `toDay`, since nothing moves it; its `to` is the day after its last
+ * meal or, where some is left over, the day after the last planned one.
+ */
 export const plannedStaySchema = z.strictObject({
   place: z.string(),
   placeKind: z.enum(placeKinds),
   wrap: z.enum(wrapIds),
   from: date,
-  to: date.optional(),
-  fromDay: z.number(),
-  toDay: z.number().optional(),
+  to: date
+    .optional()
+    .describe(
+      "The day it moves on; of the last stay, the day after its last meal or, with some left over, after the last planned day",
+    ),
+  fromDay: z.number().describe("d from the first day, to a tenth; never rounded onto or past a whole day"),
+  toDay: z.number().optional().describe("d from the first day, as fromDay; absent for the last stay"),
   /** Why it moves on at the end of this stay. */
   moveWhen: z.enum(["ripe", "day"]).optional(),
 });
@@ -40,27 +80,34 @@ export const plannedLotSchema = z.strictObject({
   id: z.string(),
   lot: z.string(),
   commodity: z.string(),
-  grams: z.number(),
-  /** Litres it takes where it lies, wrap included, at the start. */
-  litres: z.number(),
-  ripeness: z.number(),
+  grams: z.number().describe("g, as bought"),
+  litres: z.number().describe("L it takes where it lies at the start, wrap included"),
+  ripeness: z.number().describe("0 unripe, 1 ripe, 2 over-ripe"),
   form: z.enum(["whole", "cut"]),
   tops: z.boolean(),
   washed: z.boolean(),
   /** Things to do before it is put away, by name (see the catalogue). */
   preparation: z.array(z.string()),
   stays: z.array(plannedStaySchema).min(1),
-  /** Days from the first day until it is past its best: 10 %, 50 % and 90 % of lots like it. */
+  /** Days from the first day until it is past its best or no longer safe: 10 %, 50 % and 90 % of lots like it. */
   life: days,
+  /** The life by quality alone, given where the safe time ends it sooner: what the chances and the objective are made from. */
+  lifeBeforeSafety: days.optional().describe("The life by quality alone, where the safe time cuts it short"),
+  safeUntil: z
+    .union([date, z.literal("past")])
+    .optional()
+    .describe(
+      "Last day it may be eaten, for food safety; “past”: used up already, throw it away; absent: no limit",
+    ),
   endedBy: z.enum(endings),
   /** First day it is ready to eat (0 = first day); null when it will not get there. */
-  readyOnDay: z.number().nullable(),
+  readyOnDay: z.number().nullable().describe("d from the first day; null: it does not get ready"),
   eatOn: z.array(
     z.strictObject({
       date,
-      day: z.number().int(),
+      day: z.number().int().describe("d from the first day"),
       portions: z.number().int(),
-      grams: z.number(),
+      grams: z.number().describe("g"),
       /** Chance of being past its best by that day, and quality 0…1 otherwise. */
       chancePastBest: z.number().min(0).max(1).optional(),
       quality: z.number().min(0).max(1).optional(),
@@ -71,7 +118,7 @@ export const plannedLotSchema = z.strictObject({
   /** Edible grams expected to be past their best before they are eaten. */
   expectedWaste: grams,
   /** Conditions where it lies longest, from the simulation. */
-  conditions: z.strictObject({ temperature: z.number(), relativeHumidity: z.number(), ethylene: z.number() }),
+  conditions: z.strictObject(air),
   /** Longest middle life this lot alone could have among the programmes tried in this kitchen. */
   bestLife: z.strictObject({ value: z.number(), unit: z.literal("d") }).optional(),
   /** Chance of being past its best, and quality 0…1 otherwise, when what is left over is taken to be eaten. */
@@ -81,21 +128,23 @@ export type PlannedLot = z.infer<typeof plannedLotSchema>;
 
 /** Each term of the objective in edible gram equivalents: see docs/decisions on the weights. */
 export const objectiveSchema = z.strictObject({
-  waste: z.number(),
-  qualityLost: z.number(),
-  lifeLost: z.number(),
-  effort: z.number(),
-  /** Litres over a place's room, weighted so that it is never chosen where anything fits. */
-  overflow: z.number(),
-  total: z.number(),
+  waste: z.number().describe("g"),
+  qualityLost: z.number().describe("g"),
+  lifeLost: z.number().describe("g"),
+  effort: z.number().describe("g"),
+  overflow: z
+    .number()
+    .describe("g for litres over a place's room, weighted so that it is never chosen where anything fits"),
+  total: z.number().describe("g: the sum of the others"),
 });
 export type Objective = z.infer<typeof objectiveSchema>;
 
 export const planSchema = z.strictObject({
   version: z.literal(1),
+  units: unitsSchema,
   seed: z.number(),
   from: date,
-  days: z.number().int(),
+  days: z.number().int().describe("d planned"),
   kitchen: z.string(),
   household: z.strictObject({
     people: z.number(),
@@ -108,13 +157,10 @@ export const planSchema = z.strictObject({
       place: z.string(),
       name: z.string(),
       placeKind: z.enum(placeKinds),
-      litres: z.number(),
-      /** Most litres taken on any day. */
-      litresTaken: z.number(),
-      temperature: z.number(),
-      /** Mean over the planned days: relative humidity [%] and ethylene [µL/L]. */
-      relativeHumidity: z.number(),
-      ethylene: z.number(),
+      litres: z.number().describe("L"),
+      litresTaken: z.number().describe("L: most taken on any day"),
+      /** Humidity and ethylene are means over the planned days. */
+      ...air,
     }),
   ),
   lots: z.array(plannedLotSchema),
@@ -123,7 +169,7 @@ export const planSchema = z.strictObject({
   unsorted: z.strictObject({ expectedWaste: grams, objective: objectiveSchema }),
   objective: objectiveSchema,
   /** Parts of the haul that fit nowhere, as litres over, by place. */
-  overflow: z.array(z.strictObject({ place: z.string(), litres: z.number() })),
+  overflow: z.array(z.strictObject({ place: z.string(), litres: z.number().describe("L over its room") })),
   /** Safety cautions that hold for this plan, by name; words are made in handout. */
   cautions: z.array(z.string()),
 });

@@ -31,12 +31,12 @@ export function safeDaysIn(
 }
 
 /**
- * Hard rule, never weighed against anything: the last day on which cut produce may be eaten, before its safe time is used up. −1 when it is
- * used up on arrival; Infinity for whole produce and where no limit binds. Days since cutting, where told, count as spent in the cold.
+ * Days from the first one until the safe time of cut produce is used up [d]. −1 when it is used up on arrival; Infinity for whole produce
+ * and where no limit binds. Days since cutting, where told, count as spent in the cold.
  *
  * @param stayStarts day on which each stay of the programme begins
  */
-export function lastSafeDay(
+export function safeDaysLeft(
   problem: Problem,
   lot: BoundLot,
   programme: Programme,
@@ -49,9 +49,16 @@ export function lastSafeDay(
   for (const [index, stay] of programme.stays.entries()) {
     const allowed = safeDaysIn(problem, lot, problem.places[stay.place]!);
     const end = stayStarts[index + 1] ?? Number.POSITIVE_INFINITY;
-    const last = stayStarts[index]! + (1 + rounding - used) * allowed;
-    if (last < end) return Math.floor(last);
+    const last = stayStarts[index]! + Math.max(0, 1 - used) * allowed;
+    if (last < end) return last;
     used += (end - stayStarts[index]!) / allowed;
   }
   return Number.POSITIVE_INFINITY;
 }
+
+/**
+ * Hard rule, never weighed against anything: the last day on which cut produce may be eaten, before its safe time is used up. −1 when it is
+ * used up on arrival; Infinity where no limit binds.
+ */
+export const lastSafeDay = (...asked: Parameters<typeof safeDaysLeft>): number =>
+  Math.floor(safeDaysLeft(...asked) + rounding);

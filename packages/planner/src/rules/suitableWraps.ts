@@ -13,7 +13,10 @@ export function suitableWraps(lot: BoundLot, kitchen: Kitchen, wrapsById: Catalo
   if (!lot.commodity.standsInWater?.value || lot.form.cut) atHand.delete("glass of water");
   const room = (wrap: WrapId): number => wrapsById.get(wrap)?.extraRoom.value ?? 0;
   const wraps = [...atHand].sort((a, b) => room(a) - room(b));
-  if (!lot.form.cut) return mustBreathe(lot.commodity) ? wraps.filter((wrap) => !isAirtight(wrap)) : wraps;
+  const damp = takesDamp(lot.commodity);
+  const breathes = mustBreathe(lot.commodity);
+  if (!lot.form.cut)
+    return wraps.filter((wrap) => (damp || wrap !== "damp towel") && !(breathes && isAirtight(wrap)));
   const covers = wraps.filter(isCover);
   return covers.length > 0 ? covers : wraps;
 }
@@ -26,6 +29,18 @@ export function suitableWraps(lot: BoundLot, kitchen: Kitchen, wrapsById: Catalo
 export const mustBreathe = (commodity: Commodity): boolean =>
   commodity.ripening !== undefined ||
   commodity.preparation.some((step) => step.do === "remove from sealed bag");
+
+const dampOrgans: readonly Commodity["organ"][] = ["leaf", "head", "stem", "flower", "herb", "root"];
+
+/**
+ * Whole produce that a damp towel is told for: leaves, heads, stems, flowers, herbs and roots, none of them told to be kept dry. Common practice, no source: the physics
+ * speeds rot on wet skin, but its size there is common practice too, so fruit and tubers are not left to it.
+ */
+export const takesDamp = (commodity: Commodity): boolean =>
+  dampOrgans.includes(commodity.organ) &&
+  !commodity.preparation.some(
+    (step) => step.do === "keep dry and unwashed" || step.do === "remove from sealed bag",
+  );
 
 /**
  * Wraps that keep a cut surface from touching other food: the usual advice to cover cut produce (common practice; the

@@ -1,5 +1,5 @@
 import { type SimulationOutcome, simulate } from "@keepwright/physics";
-import type { Plan } from "../problem/plan.js";
+import { type Plan, planUnits } from "../problem/plan.js";
 import type { Part } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
 import { cautions } from "../rules/cautions.js";
@@ -51,6 +51,12 @@ function withoutVainMoves(prepared: Prepared, evaluation: Evaluation): Evaluatio
   return same ? evaluation : evaluatePrepared(prepared, { ...choice, parts });
 }
 
+/** What may no longer be eaten at all comes before every other caution. */
+const withSafeTimePast = (names: readonly string[], lots: Plan["lots"]): string[] => [
+  ...(lots.some(({ safeUntil }) => safeUntil === "past") ? ["safe-time-past"] : []),
+  ...names,
+];
+
 /** A choice that was judged, written out as a plan. */
 export function planOf(prepared: Prepared, judged: Evaluation): Plan {
   const evaluation = withoutVainMoves(prepared, judged);
@@ -59,11 +65,13 @@ export function planOf(prepared: Prepared, judged: Evaluation): Plan {
   const unsorted = evaluatePrepared(prepared, unsortedChoice(problem));
   // The search leaves the boxes' own record out; the plan tells it.
   const air = simulate(simulationOf(problem, evaluation.choice));
+  const lots = plannedLots(prepared, evaluation, air);
   const overflow = problem.places
     .map(({ place, index }) => ({ place: place.id, litres: evaluation.over[index]! }))
     .filter(({ litres }) => litres > 0);
   return {
     version: 1,
+    units: planUnits,
     seed: problem.seed,
     from: problem.from,
     days: household.days,
@@ -75,7 +83,7 @@ export function planOf(prepared: Prepared, judged: Evaluation): Plan {
     },
     vents: plannedVents(prepared, evaluation),
     places: plannedPlaces(prepared, evaluation, air),
-    lots: plannedLots(prepared, evaluation, air),
+    lots,
     expectedWaste: { value: evaluation.objective.waste, unit: "g" },
     unsorted: {
       expectedWaste: { value: unsorted.objective.waste, unit: "g" },
@@ -83,6 +91,6 @@ export function planOf(prepared: Prepared, judged: Evaluation): Plan {
     },
     objective: evaluation.objective,
     overflow,
-    cautions: cautions(problem),
+    cautions: withSafeTimePast(cautions(problem), lots),
   };
 }

@@ -1,9 +1,10 @@
-import { lifeRange, type SimulationOutcome } from "@keepwright/physics";
+import { type LifeDays, lifeRange, lifeWithin, type SimulationOutcome } from "@keepwright/physics";
 import { addDays } from "@keepwright/quantities";
 import type { PlannedLot } from "../problem/plan.js";
 import type { Problem } from "../problem/problem.js";
 import type { Part } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
+import { safeDaysLeft } from "../rules/safeTime.js";
 import { type Evaluation, eatingTerms } from "./evaluate.js";
 import { placeAir } from "./placeAir.js";
 import { plannedPreparation } from "./plannedPreparation.js";
@@ -20,8 +21,21 @@ export function partIds(problem: Problem, parts: readonly Part[]): string[] {
   });
 }
 
+/**
+ * A time [d] to a tenth, never onto or past a whole day it did not reach: dates, and which stay a day belongs to, stay what they are.
+ */
+function toTenth(time: number): number {
+  const [before, after] = [Math.floor(time), Math.ceil(time)];
+  return before === after ? time : Math.min(after - 0.1, Math.max(before + 0.1, Math.round(10 * time) / 10));
+}
+
 /** The stays with their days: a move when ripe may lie beyond the planned days, and is told all the same. */
-function plannedStays(problem: Problem, part: Part, starts: readonly number[]): PlannedLot["stays"] {
+function plannedStays(
+  problem: Problem,
+  part: Part,
+  starts: readonly number[],
+  lastDay: number,
+): PlannedLot["stays"] {
   const { stays } = part.programme;
   return stays.map((stay, index) => {
     const { place } = problem.places[stay.place]!;
@@ -31,9 +45,9 @@ function plannedStays(problem: Problem, part: Part, starts: readonly number[]): 
       placeKind: place.kind,
       wrap: stay.wrap,
       from: addDays(problem.from, starts[index]!),
-      ...(to !== undefined && { to: addDays(problem.from, to) }),
-      fromDay: starts[index]!,
-      ...(to !== undefined && { toDay: to }),
+      to: addDays(problem.from, to ?? Math.max(starts[index]!, lastDay)),
+      fromDay: toTenth(starts[index]!),
+      ...(to !== undefined && { toDay: toTenth(to) }),
       ...(stay.until !== "never" && {
         moveWhen: stay.until === "ripe" ? ("ripe" as const) : ("day" as const),
       }),
@@ -72,6 +86,35 @@ function eatOn(problem: Problem, evaluation: Evaluation, index: number): Planned
   );
 }
 
+/** The day nothing of it is left to lie anywhere: after its last meal or, with some left over, after the planned days. */
+function dayAfterLast({ problem }: Prepared, { eating }: Evaluation, index: number): number {
+  if (eating.left[index]! > 0) return problem.household.days;
+  return eating.eaten[index]!.findLastIndex((portions) => portions > 0) + 1;
+}
+
+interface ToldLife {
+  readonly range: LifeDays;
+  readonly safeDays: number;
+}
+
+/** The life as it is told: not past the safe time, and how it would be without that limit where it binds. */
+export function toldLife({ range, safeDays }: ToldLife): Pick<PlannedLot, "life" | "lifeBeforeSafety"> {
+  const within = lifeWithin(range, Math.max(0, safeDays));
+  return {
+    life: { ...within, unit: "d" },
+    ...(within.late < range.late && { lifeBeforeSafety: { ...range, unit: "d" } }),
+  };
+}
+
+/** What ends a life: the safe time, where it does so before half of lots like it are past their best. */
+export const toldEnding = <Name extends string>({ range, safeDays }: ToldLife, ending: Name) =>
+  range.middle > safeDays ? ("safety" as const) : ending;
+
+const safeUntil = (problem: Problem, safeDays: number): Pick<PlannedLot, "safeUntil"> => {
+  if (!Number.isFinite(safeDays)) return {};
+  return { safeUntil: safeDays < 0 ? "past" : addDays(problem.from, safeDays + 1e-9) };
+};
+
 function plannedLot(
   prepared: Prepared,
   evaluation: Evaluation,
@@ -87,6 +130,10 @@ function plannedLot(
   const costs = evaluation.costs[index]!;
   const spread = prepared.spread(part.lot, programme);
   const left = evaluation.eating.left[index]!;
+  const told: ToldLife = {
+    range: lifeRange({ median: finite(outcome.endDay), spread }),
+    safeDays: safeDaysLeft(problem, problem.lots[part.lot]!, programme, outcome.stayStarts),
+  };
   const terms = eatingTerms(costs, evaluation.eating.eaten[index]!, left, gramsPerPortion);
   return {
     id,
@@ -99,9 +146,10 @@ function plannedLot(
     tops: form.tops && !programme.leavesOff,
     washed: lot.washed,
     preparation: plannedPreparation(problem.lots[part.lot]!, programme),
-    stays: plannedStays(problem, part, outcome.stayStarts),
-    life: { ...lifeRange({ median: finite(outcome.endDay), spread }), unit: "d" },
-    endedBy: outcome.endedBy,
+    stays: plannedStays(problem, part, outcome.stayStarts, dayAfterLast(prepared, evaluation, index)),
+    ...toldLife(told),
+    ...safeUntil(problem, told.safeDays),
+    endedBy: toldEnding(told, outcome.endedBy),
     readyOnDay: Number.isFinite(outcome.ripeDay) ? costs.readyDay : null,
     eatOn: eatOn(problem, evaluation, index),
     leftPortions: left,

@@ -17,7 +17,8 @@ export function* everyWay<Item>(lists: readonly (readonly Item[])[]): Generator<
  * Every programme of a lot, none left out as unpromising: each place, each wrap, each preparation; for what still ripens also
  * each pair of places, moved when ripe. Restated here from the rules, not taken from the search: cut produce lies in the
  * refrigerator where there is one, and covered where a cover is at hand; only stems stand in water; whole fruit that ripens, and what is told
- * to be taken out of sealed bags, is not shut in.
+ * to be taken out of sealed bags, is not shut in; a damp towel
+ * is for leaves, stems and roots that need not be kept dry.
  */
 export function everyProgramme({ places, kitchen, lots }: Problem, index: number): Programme[] {
   const { form, commodity, produce, ripeness } = lots[index]!;
@@ -32,7 +33,12 @@ export function everyProgramme({ places, kitchen, lots }: Problem, index: number
     commodity.ripening !== undefined ||
     commodity.preparation.some((step) => step.do === "remove from sealed bag");
   const open = atHand.filter((wrap) => !["closed film bag", "lidded box", "foil"].includes(wrap));
-  const whole = breathes ? open : atHand;
+  const damp =
+    ["leaf", "head", "stem", "flower", "herb", "root"].includes(commodity.organ) &&
+    !commodity.preparation.some((step) =>
+      ["keep dry and unwashed", "remove from sealed bag"].includes(step.do),
+    );
+  const whole = (breathes ? open : atHand).filter((wrap) => damp || wrap !== "damp towel");
   const wraps = form.cut ? (covers.length > 0 ? covers : atHand) : whole;
   const stay = (place: number, wrap: ProgrammeStay["wrap"], until: ProgrammeStay["until"]) => ({
     place,

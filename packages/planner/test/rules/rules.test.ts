@@ -118,6 +118,17 @@ describe("what must breathe", () => {
   });
 });
 
+describe("a damp towel", () => {
+  it("is for leaves, stems and roots, not for fruit, tubers, bulbs or what is to be kept dry", () => {
+    const kinds = ["kale", "carrot", "apple", "potato", "onion", "strawberry", "mushroom"];
+    const problem = bound(kinds.map((kind) => lot(kind, 500)));
+    const damp = problem.lots.map((each) =>
+      suitableWraps(each, problem.kitchen, problem.catalogue.wraps).includes("damp towel"),
+    );
+    expect(damp).toEqual([true, true, false, false, false, false, false]);
+  });
+});
+
 describe("the table", () => {
   it("seats whole portions, none on days away", () => {
     const household = { people: 2, portionsPerPersonPerDay: 2.7, daysAway: [1, 40], days: 3 };
