@@ -6,15 +6,25 @@ export interface LifeDistribution {
   readonly spread: number;
 }
 
+/** A life in days: 10 %, 50 % and 90 % of lots like it are past their best by then. */
+export interface LifeDays {
+  readonly early: number;
+  readonly middle: number;
+  readonly late: number;
+}
+
 /** Days by which 10 %, 50 % and 90 % of lots like it are past their best. Median 0 or Infinity: all three the same. */
-export function lifeRange({ median, spread }: LifeDistribution): {
-  early: number;
-  middle: number;
-  late: number;
-} {
+export function lifeRange({ median, spread }: LifeDistribution): LifeDays {
   const factor = Math.exp(normalNinetiethPercentile * spread);
   return { early: median / factor, middle: median, late: median * factor };
 }
+
+/** A life that is over at the latest when a safe time is [d, ≥ 0; Infinity: no limit]: none of its three figures goes past it. */
+export const lifeWithin = ({ early, middle, late }: LifeDays, safeDays: number): LifeDays => ({
+  early: Math.min(early, safeDays),
+  middle: Math.min(middle, safeDays),
+  late: Math.min(late, safeDays),
+});
 
 /** Chance [0…1] that a lot is past its best by a day [d from the start]. Without spread: 0 before the median, 1 from it on. */
 export function chancePastBest({ median, spread }: LifeDistribution, day: number): number {

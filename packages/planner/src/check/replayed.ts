@@ -16,6 +16,8 @@ const share = 0.02;
 const leastGrams = 0.1;
 /** Times of moves and ripening are located within a step; this is an hour [d]. */
 const leastDays = 1 / 24;
+/** A plan tells its moves to a tenth of a day, and never onto or past a whole day [d]. */
+const toldTo = 0.1;
 
 /** Longest life a plan names [d]: JSON has no Infinity. */
 const longestNamed = 3650;
@@ -24,7 +26,7 @@ function moves(part: PlannedLot, { stayStarts }: LotOutcome): PlanFault[] {
   return part.stays.flatMap(({ fromDay, place }, index) => {
     const start = stayStarts[index]!;
     return unless(
-      alike(fromDay, start, share, leastDays),
+      alike(fromDay, start, share, toldTo + leastDays),
       "replayed move",
       `${part.id} to ${place}`,
       fromDay,

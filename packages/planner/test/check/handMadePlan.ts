@@ -10,7 +10,7 @@ import {
   usualSpentSpread,
 } from "@keepwright/physics";
 import { addDays } from "@keepwright/quantities";
-import type { Plan, PlannedLot } from "../../src/problem/plan.js";
+import { type Plan, type PlannedLot, planUnits } from "../../src/problem/plan.js";
 import { eatingHabits, weights } from "../../src/rules/weights.js";
 import { handMadeBoxes, handMadeKitchen } from "./handMadeKitchen.js";
 import { type HandPart, handMadeHaul, handMadeHousehold, handMadeParts } from "./handMadeParts.js";
@@ -93,6 +93,19 @@ function stays(part: HandPart, starts: readonly number[]): PlannedLot["stays"] {
   }));
 }
 
+/** Cut melon and tomato held cold may be eaten for six days after the first, and no life is told past that. */
+function lifeOf(part: HandPart, { early, middle, late }: Record<"early" | "middle" | "late", number>) {
+  const byQuality = { early, middle, late, unit: "d" as const };
+  if (lotOf(part).form !== "cut") return { life: byQuality };
+  const life = {
+    early: Math.min(early, 6),
+    middle: Math.min(middle, 6),
+    late: Math.min(late, 6),
+    unit: "d" as const,
+  };
+  return { life, ...(late > 6 && { lifeBeforeSafety: byQuality }), safeUntil: addDays(from, 6) };
+}
+
 function plannedLot(part: HandPart, outcome: LotOutcome): PlannedLot {
   const size = part.grams / portionsOf(part);
   const spread = spreadOf(part);
@@ -140,7 +153,7 @@ function plannedLot(part: HandPart, outcome: LotOutcome): PlannedLot {
     washed: part.lot === "spinach",
     preparation: preparations[part.lot] ?? [],
     stays: stays(part, outcome.stayStarts),
-    life: { ...lifeRange({ median: outcome.endDay, spread }), unit: "d" },
+    ...lifeOf(part, lifeRange({ median: outcome.endDay, spread })),
     endedBy: outcome.endedBy,
     readyOnDay: Math.ceil(outcome.ripeDay),
     eatOn,
@@ -207,6 +220,7 @@ export function handMadePlan(): Plan {
   const objective = objectiveOf(lots);
   return {
     version: 1,
+    units: planUnits,
     seed: 1,
     from,
     days: 9,
