@@ -1,8 +1,9 @@
+import type { Evaluation } from "./evaluate.js";
 import { exchange } from "./exchange.js";
 import { withOtherSettings, withProgramme } from "./moves.js";
 import { improvePairs } from "./pairs.js";
 import { leastGain, type Search } from "./search.js";
-import { joinParts, splitParts } from "./splitting.js";
+import { joinParts, shiftPortions, splitParts } from "./splitting.js";
 
 /** Options of a part judged in full, at most. */
 const mostTried = 2;
@@ -54,9 +55,24 @@ const turnVents = (search: Search): boolean =>
 
 type Kind = (search: Search) => boolean;
 
+/** Kinds of change that found nothing better than a judged choice: they need not look again when a search comes back to it. */
+const inVain = new WeakMap<Evaluation, Set<Kind>>();
+
+function tryKind(search: Search, kind: Kind): boolean {
+  // Passes over settled parts, so it may find something another time.
+  if (kind === improveParts) return kind(search);
+  const { current } = search;
+  const tried = inVain.get(current) ?? new Set<Kind>();
+  inVain.set(current, tried);
+  if (tried.has(kind)) return false;
+  const helped = kind(search);
+  if (!helped) tried.add(kind);
+  return helped;
+}
+
 function untilNoneHelps(search: Search, kinds: readonly Kind[]): void {
   let kind = 0;
-  while (kind < kinds.length) kind = kinds[kind]!(search) ? 0 : kind + 1;
+  while (kind < kinds.length) kind = tryKind(search, kinds[kind]!) ? 0 : kind + 1;
 }
 
 /** Lets the parts find their places without turning a vent. */
@@ -73,7 +89,7 @@ export function settle(search: Search): void {
 export function descend(search: Search, thorough: boolean): void {
   const quick = [improveParts, turnVents, exchange, joinParts];
   const kinds = thorough
-    ? [improveParts, turnVents, improveSettled, exchange, splitParts, joinParts, improvePairs]
+    ? [improveParts, turnVents, improveSettled, exchange, splitParts, shiftPortions, joinParts, improvePairs]
     : quick;
   untilNoneHelps(search, kinds);
 }

@@ -1,5 +1,6 @@
 import { chancePastBest, type LotOutcome } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
+import type { Problem } from "../problem/problem.js";
 import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
 import { programmeEffort } from "../rules/effort.js";
 import { dailyLimit } from "../rules/portionsADay.js";
@@ -7,6 +8,7 @@ import { lastSafeDay } from "../rules/safeTime.js";
 import { eatingHabits } from "../rules/weights.js";
 import { gramCost } from "../schedule/partCosts.js";
 import { type Preparation, preparations, singleStays, stillRipens, untilRipe } from "./candidates.js";
+import { isSmall } from "./smallCase.js";
 import type { SoloAir, Solos } from "./solos.js";
 
 /** A programme worth trying, with what a lot alone in the kitchen would make of it. */
@@ -134,15 +136,41 @@ function overPreparations(byWay: readonly Tried[][]): Tried[] {
   return [...ordered[0]!, ...ordered.slice(1).map(cheapest)];
 }
 
-/**
- * The programmes worth trying for a lot, cheapest alone first: for every place the best wraps in several airs, for what
- * still ripens also "here until ripe, then there", and each way of preparing at its best. Every allowed place stays.
- */
-export function optionsFor(solos: Solos, lot: BoundLot): Option[] {
+/** Programmes of a lot up to which none is left out in a small case. */
+const mostUnpruned = 150;
+
+/** Every programme there is for a lot: each place and wrap, each two places for what still ripens, each preparation. */
+function everyWay(problem: Problem, lot: BoundLot): Programme[] {
+  const stays = singleStays(problem, lot);
+  const moved = stillRipens(lot)
+    ? stays.flatMap((first) =>
+        stays
+          .filter(({ place }) => place !== first.place)
+          .map((then) => untilRipe(first.place, first.wrap, then)),
+      )
+    : [];
+  const paths = [...stays.map((stay) => [stay]), ...moved];
+  return preparations(lot).flatMap((way) => paths.map((path) => ({ ...way, stays: path })));
+}
+
+function promising(solos: Solos, lot: BoundLot): Tried[] {
   const byWay = preparations(lot).map((way) => [
     ...singles(solos, lot, way),
     ...(stillRipens(lot) ? pairs(solos, lot, way) : []),
   ]);
-  const options = overPreparations(byWay).map((tried) => tried.option);
+  return overPreparations(byWay);
+}
+
+/**
+ * The programmes worth trying for a lot, cheapest alone first. In small cases all of them, as long as they can be counted. Otherwise: for every place the best wraps in several airs, for what
+ * still ripens also "here until ripe, then there", and each way of preparing at its best. Every allowed place stays.
+ */
+export function optionsFor(solos: Solos, lot: BoundLot): Option[] {
+  const all = isSmall(solos.problem) ? everyWay(solos.problem, lot) : [];
+  const tried =
+    all.length > 0 && all.length <= mostUnpruned
+      ? all.map((programme) => tryOut(solos, lot, programme, [solos.ownAir]))
+      : promising(solos, lot);
+  const options = tried.map(({ option }) => option);
   return options.sort((a, b) => a.soloCost - b.soloCost || (a.key < b.key ? -1 : 1));
 }

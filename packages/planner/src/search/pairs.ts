@@ -1,5 +1,5 @@
 import type { Choice } from "../problem/programme.js";
-import { type Evaluation, evaluatePrepared } from "./evaluate.js";
+import type { Evaluation } from "./evaluate.js";
 import { withOtherSettings, withProgramme } from "./moves.js";
 import type { Option } from "./options.js";
 import { partWith } from "./ranked.js";
@@ -15,6 +15,15 @@ interface Single {
   readonly option: Option | undefined;
   /** What the change would gain by itself [g], by estimate. */
   readonly gain: number;
+}
+
+const known = new WeakMap<Evaluation, Single[][]>();
+
+/** The same for every part, remembered. */
+function singlesOfAll(search: Search, base: Evaluation): Single[][] {
+  const all = known.get(base) ?? base.choice.parts.map((_, part) => singles(search, base, part));
+  known.set(base, all);
+  return all;
 }
 
 /** What each option of a part would gain by itself. */
@@ -61,15 +70,24 @@ function estimatedPairs(
     });
 }
 
+const knownPairs = new WeakMap<Evaluation, Pair[]>();
+
+/** The promising pairs of every two parts, remembered. */
+function allPairs(search: Search, base: Evaluation): Pair[] {
+  const known = knownPairs.get(base);
+  if (known) return known;
+  const ofAll = singlesOfAll(search, base);
+  const pairs = ofAll.flatMap((_, first) =>
+    ofAll
+      .slice(first + 1)
+      .flatMap((_, after) => estimatedPairs(search, base, first, first + 1 + after, ofAll)),
+  );
+  knownPairs.set(base, pairs);
+  return pairs;
+}
+
 function improveFrom(search: Search, base: Evaluation): boolean {
-  const ofAll = base.choice.parts.map((_, part) => singles(search, base, part));
-  const pairs: Pair[] = [];
-  for (let first = 0; first < ofAll.length; first++) {
-    for (let second = first + 1; second < ofAll.length; second++) {
-      pairs.push(...estimatedPairs(search, base, first, second, ofAll));
-    }
-  }
-  return pairs
+  return allPairs(search, base)
     .filter(({ total }) => total < search.current.objective.total - leastGain)
     .sort((a, b) => a.total - b.total)
     .slice(0, mostTried)
@@ -81,7 +99,7 @@ export function improvePairs(search: Search): boolean {
   const { prepared, current } = search;
   if (!isSmall(prepared.problem)) return false;
   const turned = current.choice.vents.flatMap((_, vent) => withOtherSettings(current.choice, vent));
-  return [current, ...turned.map((choice) => evaluatePrepared(prepared, choice))].some((base) =>
+  return [current, ...turned.map((choice) => search.evaluated(choice))].some((base) =>
     improveFrom(search, base),
   );
 }

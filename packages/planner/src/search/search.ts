@@ -4,9 +4,13 @@ import { type Evaluation, evaluatePrepared } from "./evaluate.js";
 import { Judge } from "./judge.js";
 import type { Prepared } from "./prepare.js";
 import { type RankedOption, rankedOptions } from "./ranked.js";
+import { isSmall } from "./smallCase.js";
 
 /** Gains below this [g] do not count: they would only let rounding lead the search. */
 export const leastGain = 1e-6;
+
+/** Judgements kept whole, at most: each holds the record of a simulation. */
+const mostKept = 400;
 
 /** Change of a part's life, as a share, that makes it worth looking at again. */
 const lifeThatMatters = 0.01;
@@ -26,6 +30,7 @@ export class Search {
   /** Parts that found nothing better, and whose lot has not changed since. */
   readonly settled = new Set<number>();
   readonly #seen = new Map<string, number>();
+  readonly #kept = new Map<string, Evaluation>();
   readonly #rankings = new WeakMap<Evaluation, Map<number, RankedOption[]>>();
 
   constructor(prepared: Prepared, start: Choice) {
@@ -34,10 +39,20 @@ export class Search {
     this.current = evaluatePrepared(prepared, start);
   }
 
+  /** A choice judged in full. In small cases, where starts often lead to the same places, it is kept with all that was found from there. */
+  evaluated(choice: Choice): Evaluation {
+    const key = choiceKey(choice);
+    const known = this.#kept.get(key);
+    if (known) return known;
+    const evaluation = evaluatePrepared(this.prepared, choice);
+    this.#seen.set(key, evaluation.objective.total);
+    if (isSmall(this.prepared.problem) && this.#kept.size < mostKept) this.#kept.set(key, evaluation);
+    return evaluation;
+  }
+
   /** Stands at a choice, better or not. */
   goTo(choice: Choice): Evaluation {
-    const evaluation = evaluatePrepared(this.prepared, choice);
-    this.#seen.set(choiceKey(choice), evaluation.objective.total);
+    const evaluation = this.evaluated(choice);
     this.#stand(evaluation);
     return evaluation;
   }
@@ -67,8 +82,7 @@ export class Search {
     const seen = this.#seen.get(key);
     const least = this.current.objective.total - leastGain;
     if (seen !== undefined && seen >= least) return false;
-    const evaluation = evaluatePrepared(this.prepared, choice);
-    this.#seen.set(key, evaluation.objective.total);
+    const evaluation = this.evaluated(choice);
     if (evaluation.objective.total >= least) return false;
     this.#stand(evaluation);
     return true;

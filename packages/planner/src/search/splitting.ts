@@ -3,21 +3,36 @@ import { stillRipens } from "./candidates.js";
 import { withJoin, withSplit } from "./moves.js";
 import type { Option } from "./options.js";
 import { leastGain, type Search } from "./search.js";
+import { isSmall } from "./smallCase.js";
 
 /** Parts a lot may be in: more would be more trouble than a household takes. Declared preference, no source. */
 export const mostParts = 3;
 /** Options tried for the portions split off. */
 const mostOptions = 5;
+/** In small cases all options are tried at few amounts, and the most promising at all. */
+const mostPromising = 15;
 /** Splits of a part judged in full, at most. */
 const mostTried = 2;
+const mostTriedWhenSmall = 12;
 
 const partsOfLot = (search: Search, lot: number): number =>
   search.current.choice.parts.filter((part) => part.lot === lot).length;
 
-/** Portions worth splitting off: one piece, or half; in whole pieces. */
-function amounts(portions: number, unit: number): number[] {
-  const whole = (share: number): number => Math.round((portions * share) / unit) * unit;
-  return [...new Set([unit, whole(1 / 2)])].filter((amount) => amount > 0 && amount < portions);
+/** Amounts looked at in small cases, at most: of many portions every second, third … */
+const mostAmounts = 12;
+
+/** Portions worth splitting off: one piece, or half; in small cases any; in whole pieces. */
+function amounts(portions: number, unit: number, small: boolean): number[] {
+  const pieces = portions / unit;
+  const whole = (share: number): number => Math.round(pieces * share) * unit;
+  const shares = small
+    ? Array.from({ length: mostAmounts }, (_, index) => (index + 1) / (mostAmounts + 1))
+    : [1 / 2];
+  const every = small && pieces - 1 <= mostAmounts;
+  const all = every
+    ? Array.from({ length: pieces - 1 }, (_, index) => (index + 1) * unit)
+    : [unit, ...shares.map(whole), portions - unit];
+  return [...new Set(small ? all : all.slice(0, 2))].filter((amount) => amount > 0 && amount < portions);
 }
 
 /** Something may be gained: it ripens (so may ripen in turn), or it lies, or would rather lie, where there is too little room. */
@@ -26,31 +41,61 @@ function worthSplitting(search: Search, index: number): boolean {
   const part = choice.parts[index]!;
   const lot = search.prepared.problem.lots[part.lot]!;
   if (part.portions < 2 * lot.splitUnit || partsOfLot(search, part.lot) >= mostParts) return false;
+  if (isSmall(search.prepared.problem)) return true;
   const kept = search.ranked(index).some(({ cost, overflow }) => cost < -leastGain && overflow > 0);
   return stillRipens(lot) || kept || part.programme.stays.some((stay) => over[stay.place]! > 0);
 }
 
+interface Split {
+  readonly option: Option;
+  readonly amount: number;
+  /** Estimated change of the objective [g]. */
+  readonly change: number;
+}
+
+/** A split of a part with its estimated change. */
+function estimatedSplit(search: Search, index: number, option: Option, amount: number): Split {
+  const part = search.current.choice.parts[index]!;
+  const rest: Part = { ...part, portions: part.portions - amount };
+  const own: Part = { ...part, portions: amount, programme: option.programme };
+  const { cost, overflow } = search.judge.estimate(search.current, [
+    { part: index, like: index, to: rest },
+    { part: "new", like: index, to: own },
+  ]);
+  return { option, amount, change: cost + overflow };
+}
+
+const byChange = (a: Split, b: Split): number => a.change - b.change;
+
+function splitsOf(search: Search, index: number): Split[] {
+  const part = search.current.choice.parts[index]!;
+  const { splitUnit } = search.prepared.problem.lots[part.lot]!;
+  const own = programmeKey(part.programme);
+  const options = search.prepared.options(part.lot).filter((option) => option.key !== own);
+  const few = (list: readonly Option[]): Split[] =>
+    list.flatMap((option) =>
+      amounts(part.portions, splitUnit, false).map((amount) => estimatedSplit(search, index, option, amount)),
+    );
+  if (!isSmall(search.prepared.problem)) return few(options.slice(0, mostOptions));
+  const promising = new Set(
+    few(options)
+      .sort(byChange)
+      .map(({ option }) => option),
+  );
+  return [...promising]
+    .slice(0, mostPromising)
+    .flatMap((option) =>
+      amounts(part.portions, splitUnit, true).map((amount) => estimatedSplit(search, index, option, amount)),
+    );
+}
+
 function splitPart(search: Search, index: number): boolean {
   const { choice } = search.current;
-  const part = choice.parts[index]!;
-  const lot = search.prepared.problem.lots[part.lot]!;
-  const own = programmeKey(part.programme);
-  const options = search.prepared.options(part.lot).filter((option: Option) => option.key !== own);
-  const splits = options.slice(0, mostOptions).flatMap((option) =>
-    amounts(part.portions, lot.splitUnit).map((amount) => {
-      const rest: Part = { ...part, portions: part.portions - amount };
-      const own: Part = { ...part, portions: amount, programme: option.programme };
-      const { cost, overflow } = search.judge.estimate(search.current, [
-        { part: index, like: index, to: rest },
-        { part: "new", like: index, to: own },
-      ]);
-      return { option, amount, change: cost + overflow };
-    }),
-  );
-  return splits
-    .filter(({ change }) => change < -leastGain)
-    .sort((a, b) => a.change - b.change)
-    .slice(0, mostTried)
+  const small = isSmall(search.prepared.problem);
+  return splitsOf(search, index)
+    .filter(({ change }) => small || change < -leastGain)
+    .sort(byChange)
+    .slice(0, small ? mostTriedWhenSmall : mostTried)
     .some(({ option, amount }) => search.attempt(withSplit(choice, index, amount, option.programme)));
 }
 
@@ -61,6 +106,38 @@ export function splitParts(search: Search): boolean {
     if (worthSplitting(search, index) && splitPart(search, index)) return true;
   }
   return false;
+}
+
+/** The same parts of a lot with other amounts: some portions of the first go to the second. */
+function shifted(search: Search, first: number, second: number, amount: number): boolean {
+  const { choice } = search.current;
+  const change = (index: number, portions: number): Part => ({
+    ...choice.parts[index]!,
+    portions: choice.parts[index]!.portions + portions,
+  });
+  const [less, more] = [change(first, -amount), change(second, amount)];
+  const { cost, overflow } = search.judge.estimate(search.current, [
+    { part: first, like: first, to: less },
+    { part: second, like: second, to: more },
+  ]);
+  // Estimates let each part have the daily limit to itself; in small cases there is time to look.
+  if (cost + overflow >= -leastGain && !isSmall(search.prepared.problem)) return false;
+  return search.attempt({ ...choice, parts: choice.parts.with(first, less).with(second, more) });
+}
+
+/** Shares a lot that is in parts out anew where that helps. */
+export function shiftPortions(search: Search): boolean {
+  const { parts } = search.current.choice;
+  const { problem } = search.prepared;
+  return parts.some((part, first) =>
+    parts.some((other, second) => {
+      if (second === first || other.lot !== part.lot) return false;
+      const { splitUnit } = problem.lots[part.lot]!;
+      return amounts(part.portions, splitUnit, isSmall(problem)).some((amount) =>
+        shifted(search, first, second, amount),
+      );
+    }),
+  );
 }
 
 /** Puts parts of a lot together again where that helps. */

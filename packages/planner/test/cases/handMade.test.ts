@@ -21,7 +21,7 @@ const lot = (commodity: string, grams: number, more: object = {}) => ({
   ...more,
 });
 
-const cases: { what: string; lots: object[]; kitchen: Kitchen; divided?: boolean; missed?: boolean }[] = [
+const cases: { what: string; lots: object[]; kitchen: Kitchen; divided?: boolean }[] = [
   {
     what: "two drawers for apples, lettuce and carrots",
     lots: [lot("apple", 900), lot("romaine", 350), lot("carrot", 500)],
@@ -36,7 +36,6 @@ const cases: { what: string; lots: object[]; kitchen: Kitchen; divided?: boolean
     what: "a paper bag ripens an avocado beside a banana",
     lots: [lot("avocado", 204, { pieces: 2, ripeness: "unripe" }), lot("banana", 450)],
     kitchen: kitchen({ shelf: 20, counter: 20 }, ["paper bag"]),
-    missed: true,
   },
   {
     what: "potatoes and onions in a cupboard of two shelves",
@@ -53,7 +52,6 @@ const cases: { what: string; lots: object[]; kitchen: Kitchen; divided?: boolean
     lots: [lot("peach", 450, { pieces: 3, ripeness: "unripe" })],
     kitchen: kitchen({ shelf: 20, counter: 10 }, ["paper bag"]),
     divided: true,
-    missed: true,
   },
 ];
 
@@ -64,12 +62,8 @@ const gapOf = ({ lots, kitchen: places, divided }: (typeof cases)[number]) => {
 };
 
 describe("small cases made by hand", () => {
-  it.each(cases.filter(({ missed }) => !missed))("$what: the plan is as good as the best of all", (one) => {
+  it.each(cases)("$what: the plan is as good as the best of all", (one) => {
     const { gap, difference } = gapOf(one);
     expect(gap, difference).toBeLessThanOrEqual(same);
-  });
-
-  it.each(cases.filter(({ missed }) => missed))("$what: known miss, the best of all is not found", (one) => {
-    expect(gapOf(one).gap, "found now: take the mark away").toBeGreaterThan(same);
   });
 });
