@@ -63,6 +63,23 @@ describe("dependencies point one way", () => {
   });
 });
 
+describe("apps declare what they import", () => {
+  it.each(apps)("%s", (app) => {
+    const { dependencies } = JSON.parse(readFileSync(`${root}/apps/${app}/package.json`, "utf8"));
+    const bare = files
+      .filter((file) => file.path.startsWith(`apps/${app}/`))
+      .flatMap(importsOf)
+      .filter((name) => !name.startsWith(".") && !name.startsWith("node:") && !name.startsWith("virtual:"))
+      .map((name) =>
+        name
+          .split("/")
+          .slice(0, name.startsWith("@") ? 2 : 1)
+          .join("/"),
+      );
+    expect([...new Set(bare)].filter((name) => !Object.hasOwn(dependencies, name))).toEqual([]);
+  });
+});
+
 describe("physics and planner are pure", () => {
   const pure = files.filter((file) =>
     /packages\/(quantities|catalogue|physics|planner|handout)\//.test(file.path),

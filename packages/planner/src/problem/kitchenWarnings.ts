@@ -2,11 +2,8 @@ import type { Finding } from "./inputError.js";
 import type { Kitchen } from "./kitchen.js";
 import { shownValue } from "./schemaFindings.js";
 
-/**
- * Warmest refrigerator [°C] called safe for food. FDA Food Code (2022) 3-501.16(A)(2): cold holding at 5 °C (41 °F) or
- * less (from memory). Local codes may ask for less.
- */
-export const warmestSafeRefrigerator = 5;
+/** Warmest refrigerator [°C] not warned about: 40 °F (FDA consumer advice, from memory). Local codes may ask for less. */
+export const warmestSafeRefrigerator = 4.4;
 
 /** Largest difference [°C] between a counter and its room that is not asked about. Inferred: sun or a stove nearby. */
 const counterOffset = 5;

@@ -1,13 +1,11 @@
 import type { BoundLot } from "../problem/bindHaul.js";
+import { warmestSafeRefrigerator } from "../problem/kitchenWarnings.js";
 import type { Problem } from "../problem/problem.js";
-
-/** Warmest refrigerator not cautioned about when the catalogue names no limit [°C]: 40 °F (FDA consumer advice, from memory). */
-const usualRefrigeratorLimit = 4.4;
 
 const anyLot = (problem: Problem, holds: (lot: BoundLot) => boolean): boolean => problem.lots.some(holds);
 
 function refrigeratorTooWarm({ kitchen, catalogue }: Problem): boolean {
-  const limit = catalogue.safety.get("refrigerator-at-most")?.value ?? usualRefrigeratorLimit;
+  const limit = catalogue.safety.get("refrigerator-at-most")?.value ?? warmestSafeRefrigerator;
   return kitchen.refrigerators.some(({ temperature }) => temperature > limit);
 }
 
@@ -26,7 +24,7 @@ export function cautions(problem: Problem): string[] {
     ["washed-greens", anyLot(problem, (lot) => lot.lot.washed && lot.commodity.organ === "leaf")],
     ["green-potatoes", anyLot(problem, (lot) => lot.produce.greensInLightDays !== undefined)],
     ["garlic-in-oil", anyLot(problem, (lot) => lot.commodity.id === "garlic")],
-    ["mould-soft", anyLot(problem, (lot) => whole(lot) && lot.produce.soft)],
+    ["mould-soft", anyLot(problem, (lot) => lot.form.cut || lot.produce.soft)],
     ["mould-firm", anyLot(problem, (lot) => whole(lot) && !lot.produce.soft)],
     ["local", true],
   ];

@@ -25,11 +25,16 @@ const all = (lots: readonly string[], holds: (plan: Plan, lot: string) => boolea
 const always = (test: (kind: string) => boolean) => (plan: Plan, lot: string) =>
   kindsOf(plan, lot).every(test);
 
-/** First stay in the room until ripe; every later one cold, if it is kept after ripening at all. */
+/** First stay in the room until ripe; then at least one more, and every later one cold. */
 function ripenedThenChilled(plan: Plan, lot: string): boolean {
   return partsOf(plan, lot).every(({ stays }) => {
     const [first, ...later] = stays;
-    return first !== undefined && room(first.placeKind) && later.every((stay) => cold(stay.placeKind));
+    return (
+      first !== undefined &&
+      room(first.placeKind) &&
+      later.length > 0 &&
+      later.every((stay) => cold(stay.placeKind))
+    );
   });
 }
 
@@ -43,13 +48,29 @@ const drawersOf = (plan: Plan, lots: readonly string[]) => {
 };
 
 const greens = ["lettuce", "spinach", "kale"];
-const fruit = ["apples", "oranges", "lemons", "strawberries"];
+const fruit = [
+  "apples",
+  "oranges",
+  "lemons",
+  "strawberries",
+  "bananas",
+  "tomatoes",
+  "avocados",
+  "mangoes",
+  "peaches",
+  "melon",
+];
 
-/** Greens lie in drawers, and no drawer with fruit is set damper than one with greens. */
+/** Greens lie in drawers, some fruit lies in one too, and every drawer with fruit is set drier than every drawer with greens. */
 function greensDamperThanFruit(plan: Plan): boolean {
   const inDrawers = greens.every((lot) => kindsOf(plan, lot).every((kind) => kind === "crisper drawer"));
-  const driest = Math.min(...drawersOf(plan, greens).map((vent) => closedness[vent.setting]));
-  return inDrawers && drawersOf(plan, fruit).every((vent) => closedness[vent.setting] <= driest);
+  const driestGreens = Math.min(...drawersOf(plan, greens).map((vent) => closedness[vent.setting]));
+  const fruitDrawers = drawersOf(plan, fruit);
+  return (
+    inDrawers &&
+    fruitDrawers.length > 0 &&
+    fruitDrawers.every((vent) => closedness[vent.setting] < driestGreens)
+  );
 }
 
 export const practices: readonly Practice[] = [
