@@ -35,11 +35,54 @@ function thingAt(root: unknown, path: readonly PropertyKey[], whole: string): st
   return place === "" ? whole : `${whole} ${place}`;
 }
 
+type Issue = z.core.$ZodIssue;
+
+const kinds: Readonly<Record<string, string>> = {
+  string: "a text in quotes",
+  number: "a number",
+  int: "a whole number",
+  boolean: "true or false",
+  array: "a list in [ ]",
+  object: "a group of fields in { }",
+};
+
+function tooSmall(issue: z.core.$ZodIssueTooSmall): string {
+  if (issue.origin === "array") return `Name at least ${issue.minimum}.`;
+  if (issue.origin === "string") return "Write something here; it may not be empty.";
+  return issue.inclusive ? `Write ${issue.minimum} or more.` : `Write a number above ${issue.minimum}.`;
+}
+
+function tooBig(issue: z.core.$ZodIssueTooBig): string {
+  if (issue.origin === "array") return `Name ${issue.maximum} at most.`;
+  if (issue.origin === "string") return `Write it in ${issue.maximum} letters at most.`;
+  return `Write ${issue.maximum} or less.`;
+}
+
+/** What would work instead, in our own words; the schema's own message where there are none. */
+function remedyFor(issue: Issue): string {
+  switch (issue.code) {
+    case "invalid_type":
+      return `Give ${kinds[issue.expected] ?? issue.expected}.`;
+    case "invalid_value":
+      return `Write ${issue.values.map((value) => JSON.stringify(value)).join(" or ")}.`;
+    case "too_small":
+      return tooSmall(issue);
+    case "too_big":
+      return tooBig(issue);
+    case "unrecognized_keys":
+      return `Take out ${issue.keys.map((key) => `"${key}"`).join(", ")}: no field has that name.`;
+    case "invalid_union":
+      return "Write it in one of the forms that the guide to kitchens and hauls shows.";
+    default:
+      return `Correct it: ${issue.message}.`;
+  }
+}
+
 /** Schema faults as findings, each with the value that stands there. */
 export function schemaFindings(root: unknown, whole: string, error: z.ZodError): Finding[] {
   return error.issues.map((issue) => ({
     thing: thingAt(root, issue.path, whole),
     value: shownValue(valueAt(root, issue.path)),
-    remedy: `Correct it: ${issue.message}`,
+    remedy: remedyFor(issue),
   }));
 }
