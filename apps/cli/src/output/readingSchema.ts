@@ -1,4 +1,11 @@
-import { type Assumption, lotSchema, type Question, type Reading } from "@keepwright/planner";
+import {
+  type Assumption,
+  lotSchema,
+  type NotKept,
+  notKept,
+  type Question,
+  type Reading,
+} from "@keepwright/planner";
 import { z } from "zod";
 
 const assumptions = [
@@ -28,6 +35,12 @@ const questionSchema = z.discriminatedUnion("ask", [
     reason: z.enum(amountReasons),
     word: z.string(),
     units: z.array(z.string()).optional(),
+  }),
+  z.strictObject({
+    ask: z.literal("unsafe or other"),
+    reason: z.enum(Object.keys(notKept) as [NotKept, ...NotKept[]]),
+    word: z.string(),
+    candidates: z.array(z.string()),
   }),
   z.strictObject({ ask: z.literal("what is this"), word: z.string() }),
   z.strictObject({ ask: z.literal("too many lots"), word: z.string() }),

@@ -7,7 +7,7 @@ const mostOffered = 6;
 
 /** Kinds that the questions of a line name, best first. */
 export const candidatesOf = (questions: readonly Question[]): readonly string[] =>
-  questions.flatMap((question) => (question.ask === "which commodity" ? question.candidates : []));
+  questions.flatMap((question) => ("candidates" in question ? question.candidates : []));
 
 interface CandidatesProps {
   readonly candidates: readonly string[];

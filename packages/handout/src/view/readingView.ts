@@ -26,6 +26,8 @@ export function questionLine(context: HandoutContext, question: Question): strin
         })
       : speaker.say(`ask.how much.${question.reason}`, { word });
   }
+  if (question.ask === "unsafe or other")
+    return speaker.say(`ask.unsafe or other.${question.reason}`, { word });
   if (question.ask === "which commodity" && question.candidates.length > 0) {
     const names = question.candidates.slice(0, mostCandidates).map((id) => kindName(context, id, "one"));
     return speaker.say("ask.which commodity", { word, candidates: speaker.choices(names) });
@@ -39,7 +41,9 @@ function understoodName(context: HandoutContext, lot: UnderstoodLot["lot"]): str
   const { speaker } = context;
   const name = stateName(context, lot);
   const washed = lot.washed ? speaker.say("lot.washed", { name }) : name;
-  return typeof lot.ripeness === "string" ? speaker.say(`lot.now.${lot.ripeness}`, { name: washed }) : washed;
+  const ripe =
+    typeof lot.ripeness === "string" ? speaker.say(`lot.now.${lot.ripeness}`, { name: washed }) : washed;
+  return lot.extraDays > 0 ? speaker.say("lot.daysAgo", { name: ripe, count: lot.extraDays }) : ripe;
 }
 
 /** "avocados, ripe, 2 (about 400 g)", with what was taken for granted. */
@@ -81,7 +85,12 @@ export function readingView(context: HandoutContext, reading: Reading): ReadingV
     understood: reading.items.map((item) =>
       item.kind === "lot"
         ? understoodLine(context, item)
-        : context.speaker.say("reading.notUnderstood", { typed: shortText(item.typed) }),
+        : context.speaker.say(
+            item.questions.some(({ ask }) => ask === "unsafe or other")
+              ? "reading.notPlanned"
+              : "reading.notUnderstood",
+            { typed: shortText(item.typed) },
+          ),
     ),
     questions: reading.items.flatMap((item) =>
       item.questions.map((question) => questionLine(context, question)),

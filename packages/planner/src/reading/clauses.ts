@@ -9,7 +9,9 @@ export interface Clause {
 }
 
 const saysSomething = (element: Element) => element.type !== "connective" && element.type !== "separator";
-const unclear = (element: Element) => element.type === "unknown" || element.type === "not fresh";
+/** Words that stand for something of their own, and speak of no name beside them. */
+const unclear = (element: Element) =>
+  element.type === "unknown" || (element.type === "not fresh" && !element.remark);
 
 interface Segment {
   readonly elements: Element[];
@@ -56,6 +58,7 @@ const isAmount = (element: Element | undefined) => element?.type === "number" ||
 /** A remark that stands behind what it speaks of: "with tops", "3 days old", and words not understood. */
 const standsBehind = (element: Element) =>
   element.type === "unknown" ||
+  (element.type === "not fresh" && element.mark === "in oil") ||
   (element.type === "state" && (element.change.tops !== undefined || element.change.extraDays !== undefined));
 
 /** Where the words between two names part: the last amount and all after it go with the second name. */

@@ -1,3 +1,4 @@
+import type { Mark, NotKept } from "./notKept.js";
 import type { ReadNumber } from "./numbers.js";
 import type { StateChange } from "./states.js";
 import type { Unit } from "./units.js";
@@ -19,6 +20,8 @@ export interface FoundName {
   readonly singular: boolean;
   /** Of several kinds, the one most people mean. */
   readonly usual?: string;
+  /** The name of something that is not kept as fresh produce here ("bean sprouts"); no kinds then. */
+  readonly notKept?: NotKept;
   /** States that the name itself tells: "washed salad leaves". */
   readonly implied: readonly StateChange[];
 }
@@ -37,7 +40,12 @@ export type Element = Placed &
     | { readonly type: "state"; readonly change: StateChange }
     | { readonly type: "size"; readonly size: "small" | "medium" | "large" }
     | { readonly type: "descriptor"; readonly roughly: boolean }
-    | { readonly type: "not fresh" }
+    | {
+        readonly type: "not fresh";
+        readonly mark: Mark;
+        /** Does it speak of the name beside it ("rotten"), rather than name a food itself ("juice")? */
+        readonly remark: boolean;
+      }
     | { readonly type: "connective" }
     | { readonly type: "separator"; readonly mark: "soft" | "hyphen" | "hard" | "open" | "close" }
     | { readonly type: "unknown" }

@@ -1,2 +1,3 @@
+export { type NotKept, notKept } from "./notKept.js";
 export { readHaul } from "./readHaul.js";
 export * from "./reading.js";

@@ -1,7 +1,8 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import type { Clause } from "./clauses.js";
-import type { Element } from "./elements.js";
+import { type Element, isType } from "./elements.js";
 import { draftLots } from "./lots.js";
+import { gravest, greenIsUnsafe, type NotKept, notKept, reasonOf } from "./notKept.js";
 import { saidIn } from "./parts.js";
 import { askBelow, type NotUnderstood, type Question, type UnderstoodLot } from "./reading.js";
 import type { Token } from "./tokens.js";
@@ -39,13 +40,30 @@ const question = (span: Span, ...questions: Question[]): NotUnderstood => ({
   questions,
 });
 
-/** "apple juice", "frozen peas": named, but not the fresh produce itself. */
-function isSomethingElse(clause: Clause): boolean {
-  const all = [...clause.before, ...clause.after];
+/** "apple pudding": the name may be only the first half of another. */
+function runsOn(clause: Clause): boolean {
   const next = clause.after[0];
-  const runsOn = clause.name!.name.singular && next?.type === "unknown" && next.first === clause.name!.next;
-  return runsOn || all.some((element) => element.type === "not fresh");
+  return clause.name!.name.singular && next?.type === "unknown" && next.first === clause.name!.next;
 }
+
+/** Why a clause is not kept as fresh produce: by its name, by what is said of it, or by the colour of potatoes. */
+function whyNotKept(clause: Clause): NotKept | undefined {
+  const kinds = clause.name?.name.kinds ?? [];
+  const all = [...clause.before, ...clause.after];
+  const reasons = all.filter(isType("not fresh")).map(({ mark }) => reasonOf(mark, kinds));
+  const green = greenIsUnsafe(kinds) && all.some((word) => word.type === "state" && word.change.byColour);
+  const named = clause.name?.name.notKept;
+  return gravest([...reasons, green ? "green potatoes" : undefined, named]);
+}
+
+/** The question with the caution; its kinds are offered only where the rest may still be planned. */
+const unsafeOrOther = (span: Span, reason: NotKept, kinds: readonly string[]): NotUnderstood =>
+  question(span, {
+    ask: "unsafe or other",
+    reason,
+    word: span.typed,
+    candidates: notKept[reason].restMayBePlanned ? kinds : [],
+  });
 
 /** Elements that follow one another directly, together. */
 function neighbours(elements: readonly Element[]): Element[][] {
@@ -62,6 +80,8 @@ function neighbours(elements: readonly Element[]): Element[][] {
 function orphanItem(text: string, tokens: readonly Token[], clause: Clause): NotUnderstood {
   const span = spanOf(text, tokens, clause.before);
   const unknown = clause.before.filter((element) => element.type === "unknown");
+  const reason = whyNotKept(clause);
+  if (reason && unknown.length === 0) return unsafeOrOther(span, reason, []);
   if (unknown.length === 0)
     return question(span, { ask: "which commodity", word: span.typed, candidates: [] });
   return question(span, { ask: "what is this", word: spanOf(text, tokens, unknown).typed });
@@ -82,11 +102,13 @@ export function itemsOf(
   const sure = oneOfSeveral ? sureOfUsual : clause.name.name.sure;
   const commodity = catalogue.commodities.get(oneOfSeveral ? usual : kinds.length === 1 ? kinds[0]! : "");
   const word = spanOf(text, tokens, [clause.name]).typed;
-  if (isSomethingElse(clause))
+  const reason = whyNotKept(clause);
+  if (reason) return [unsafeOrOther(span, reason, kinds)];
+  if (runsOn(clause))
     return [question(span, { ask: "which commodity", word: span.typed, candidates: kinds })];
   if (!commodity || clause.name.name.unsure)
     return [question(span, { ask: "which commodity", word, candidates: kinds })];
-  const unknown = all.filter((element) => element.type === "unknown");
+  const unknown = all.filter((element) => element.type === "unknown" || element.type === "not fresh");
   const noNumber = unknown.find((element) => tokens[element.first]!.kind === "number");
   if (noNumber)
     return [
@@ -97,7 +119,8 @@ export function itemsOf(
       }),
     ];
   const drafts = draftLots(commodity, saidIn(clause));
-  if (!Array.isArray(drafts)) return [question(span, drafts)];
+  if (!Array.isArray(drafts))
+    return [question(span, drafts.reason === "unknown unit" ? drafts : { ...drafts, word: span.typed })];
   const strange: Question[] = neighbours(unknown).map((run) => ({
     ask: "what is this",
     word: spanOf(text, tokens, run).typed,

@@ -1,8 +1,9 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import type { Element } from "./elements.js";
 import { nameAt, type SpellingGuesses, sameNameFrom } from "./names.js";
+import { markAt as notKeptAt } from "./notKeptWords.js";
 import { numberAt } from "./numbers.js";
-import { connectives, descriptors, joiners, joiningMarks, notFresh, roughly, sizes } from "./plainWords.js";
+import { connectives, descriptors, joiners, joiningMarks, roughly, sizes } from "./plainWords.js";
 import { stateAt } from "./states.js";
 import type { Token } from "./tokens.js";
 import { unitNamed } from "./units.js";
@@ -54,7 +55,6 @@ function plainWordAt(token: Token, at: number): Element | undefined {
   const word = token.folded;
   if (joiners.has(word)) return { type: "separator", mark: "soft", ...place };
   if (Object.hasOwn(sizes, word)) return { type: "size", size: sizes[word]!, ...place };
-  if (notFresh.has(word)) return { type: "not fresh", ...place };
   if (roughly.has(word) || descriptors.has(word))
     return { type: "descriptor", roughly: roughly.has(word), ...place };
   if (connectives.has(word)) return { type: "connective", ...place };
@@ -74,7 +74,10 @@ function elementAt(
 ): Element {
   const token = tokens[at]!;
   const name = token.kind === "word" ? nameAt(catalogue, tokens, at) : undefined;
+  const other = notKeptAt(tokens, at);
   const state = stateAt(tokens, at);
+  if (other && (!name || other.next > name.next) && (!state || other.next >= state.next))
+    return { type: "not fresh", mark: other.mark, remark: other.remark, first: at, next: other.next };
   // "green beans" is a name, "green" alone a state: the longer wins, unless what follows the state names the same kind.
   if (state && (!name || state.next >= name.next || sameNameFrom(catalogue, tokens, state.next, name)))
     return { type: "state", change: state.change, first: at, next: state.next };

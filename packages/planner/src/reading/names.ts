@@ -1,5 +1,6 @@
 import { type Catalogue, confident, findKinds, folded, nameIndex, stemKey } from "@keepwright/catalogue";
 import type { FoundName } from "./elements.js";
+import { notKeptNameAt } from "./notKeptWords.js";
 import { type StateChange, stateAt } from "./states.js";
 import type { Token } from "./tokens.js";
 import { unitNamed } from "./units.js";
@@ -73,6 +74,14 @@ function restIsSaidElsewhere(
   return unit?.of === "household" && units.some((own) => own.name === unit.name);
 }
 
+const noKind: FoundName = {
+  kinds: [],
+  sure: 1,
+  misspelt: false,
+  singular: false,
+  implied: [],
+};
+
 /**
  * The longest name that begins at a token, spelt as the catalogue has it (number and accents aside). Where the longest
  * differs from a shorter name of the same kind only by a state or a unit, the shorter is taken, and the rest is read as
@@ -83,6 +92,9 @@ export function nameAt(catalogue: Catalogue, tokens: readonly Token[], at: numbe
     const name = lookedUp(catalogue, text);
     return name ? [{ name: { ...name, implied: impliedBy(tokens, at, next) }, next }] : [];
   });
+  const other = notKeptNameAt(tokens, at);
+  if (other && other.next >= (found[0]?.next ?? 0))
+    return { name: { ...noKind, notKept: other.found }, next: other.next };
   const longest = found[0];
   const kind = longest?.name.kinds.length === 1 ? longest.name.kinds[0]! : undefined;
   if (!longest || kind === undefined) return longest;

@@ -30,7 +30,7 @@ export const joiningMarks: ReadonlySet<string> = new Set([
 export const descriptors: ReadonlySet<string> = new Set(
   (
     "fresh organic local nice good lovely raw loose red yellow white purple black golden pink brown orange baby young new old fashioned big huge little tiny " +
-    "crisp juicy vine leaf leaves seedless tender mixed assorted about approximately approx roughly around nearly almost still so very just more each " +
+    "crisp juicy vine leaf leaves seedless tender mixed assorted about approximately approx roughly around nearly almost still so very just more each bit slightly somewhat partly " +
     "fresco fresca frescos frescas rojo roja rojos rojas blanco blanca blancos blancas organico organica grande grandes medianos"
   ).split(" "),
 );
@@ -66,12 +66,3 @@ export const sizes: Readonly<Record<string, "small" | "medium" | "large">> = {
   grande: "large",
   grandes: "large",
 };
-
-/** Words that say it is no longer fresh produce, or only made from it. Such a lot is asked about, never taken. */
-export const notFresh: ReadonlySet<string> = new Set(
-  (
-    "can cans tin tins jar jars bottle bottles frozen canned tinned dried pickled cooked roasted boiled baked fried jarred candied smoked juice sauce puree jam jelly pie cake bread chips " +
-    "crisps powder oil vinegar soup paste seeds flour syrup cider ketchup fries congelado congelada congelados congeladas enlatado enlatados " +
-    "seco seca secos secas cocido cocida jugo zumo salsa mermelada"
-  ).split(" "),
-);

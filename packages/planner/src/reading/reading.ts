@@ -1,4 +1,5 @@
 import type { Lot } from "../problem/lot.js";
+import type { NotKept } from "./notKept.js";
 
 /** One thing found in what was typed: a lot, with how sure each part of it is. */
 export interface UnderstoodLot {
@@ -42,6 +43,14 @@ export type Question =
       readonly word: string;
       /** Units the kind has a weight for, when the unit typed is not among them. */
       readonly units?: readonly string[];
+    }
+  | {
+      /** Unsafe, spoilt, or not kept as fresh produce here: told with a caution, never planned by itself. */
+      readonly ask: "unsafe or other";
+      readonly reason: NotKept;
+      readonly word: string;
+      /** Kinds that what is left may be planned as, once it was looked at; empty where nothing may be. */
+      readonly candidates: readonly string[];
     }
   | { readonly ask: "what is this"; readonly word: string }
   | { readonly ask: "too many lots"; readonly word: string };

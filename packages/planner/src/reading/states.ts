@@ -14,7 +14,32 @@ export interface StateChange {
 }
 
 const phrases: [StateChange, string[]][] = [
-  [{ ripeness: "unripe", byColour: true }, ["green", "still green", "verde", "verdes"]],
+  [
+    { ripeness: "unripe", byColour: true },
+    [
+      "green",
+      "still green",
+      "greenish",
+      "greening",
+      "gone green",
+      "going green",
+      "turned green",
+      "turning green",
+      "green skin",
+      "green skins",
+      "with green skin",
+      "green patches",
+      "green spots",
+      "with green patches",
+      "with green spots",
+      "verde",
+      "verdes",
+      "verdoso",
+      "verdosa",
+      "verdosos",
+      "verdosas",
+    ],
+  ],
   [
     { ripeness: "unripe" },
     [
