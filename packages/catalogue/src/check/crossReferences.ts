@@ -3,19 +3,14 @@ import { folded } from "../find/fold.js";
 import { namesOf } from "../find/names.js";
 import type { Commodity } from "../schema.js";
 import { dairy } from "../tables.js";
-import { sourceUses } from "./evidence.js";
+import { recordsOf, sourceUses } from "./evidence.js";
+import { checkMemory } from "./memory.js";
 
 /** Share by which a respiration rate may fall from one temperature to the next before it is taken for a slip of the pen. */
 const respirationNoise = 0.1;
 
 function checkSources(catalogue: Catalogue): string[] {
-  const records: [string, unknown][] = [
-    ...[...catalogue.commodities].map(([id, value]): [string, unknown] => [id, value]),
-    ...[...catalogue.wraps].map(([id, value]): [string, unknown] => [`wrap "${id}"`, value]),
-    ...[...catalogue.safety].map(([id, value]): [string, unknown] => [`safety limit "${id}"`, value]),
-    ...catalogue.odours.map((pair): [string, unknown] => [`odour ${pair.giver} to ${pair.taker}`, pair]),
-  ];
-  return records.flatMap(([name, record]) =>
+  return recordsOf(catalogue).flatMap(([name, record]) =>
     sourceUses(record)
       .filter((use) => !catalogue.sources.has(use.source))
       .map(
@@ -109,6 +104,7 @@ function checkReferences(catalogue: Catalogue): string[] {
 /** What one record cannot show alone: sources that resolve, tables in order, names that are not shared by accident. */
 export const checkCrossReferences = (catalogue: Catalogue): string[] => [
   ...checkSources(catalogue),
+  ...checkMemory(catalogue),
   ...[...catalogue.commodities].flatMap(([id, commodity]) => [
     ...checkRespiration(id, commodity),
     ...checkUnits(id, commodity),
@@ -120,12 +116,8 @@ export const checkCrossReferences = (catalogue: Catalogue): string[] => [
 
 /** Sources that nothing in the catalogue names. */
 export function unusedSources(catalogue: Catalogue): string[] {
-  const everything = [
-    ...catalogue.commodities.values(),
-    ...catalogue.wraps.values(),
-    ...catalogue.safety.values(),
-    ...catalogue.odours,
-  ];
-  const used = new Set(everything.flatMap((record) => sourceUses(record).map((use) => use.source)));
+  const used = new Set(
+    recordsOf(catalogue).flatMap(([, record]) => sourceUses(record).map((use) => use.source)),
+  );
   return [...catalogue.sources.keys()].filter((id) => !used.has(id));
 }
