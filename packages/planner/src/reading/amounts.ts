@@ -12,6 +12,8 @@ export interface Amount {
   readonly size?: "small" | "medium" | "large";
   /** "3 lb each": the mass of one of the pieces or bags counted elsewhere. */
   readonly ofOne?: boolean;
+  /** Pieces of something divided ("two halves"). */
+  readonly divided?: boolean;
   readonly first: number;
   readonly next: number;
 }
@@ -23,6 +25,7 @@ const startOf = (element: Element & { type: "number" }): Mutable<Amount> => ({
   counted: true,
   exactness: element.number.exactness,
   negative: element.negative,
+  ...(element.number.divided ? { divided: true } : {}),
   first: element.first,
   next: element.next,
 });

@@ -100,6 +100,17 @@ function clausesOfRun(elements: readonly Element[]): Clause[] {
   });
 }
 
+const isMarkUp = (element: Element) => element.type === "unknown" && element.markUp === true;
+
+/** Takes back what mark-up cut off from the name after it, so that its amount is not lost: "2 lb <script> (1) apples". */
+function leftAroundMarkUp(clauses: Clause[]): Element[] {
+  const from = clauses.findLastIndex((clause) => clause.name) + 1;
+  const left = clauses.slice(from).flatMap((clause) => clause.before);
+  if (!left.some(isMarkUp) || !left.some(isAmount)) return [];
+  clauses.length = from;
+  return left;
+}
+
 /**
  * The clauses of one line. A part without a name belongs to the name before it ("3 avocados, 1 ripe"; "apples (washed)"),
  * or, at the start of a line, to the name after it ("2 lb, apples"). Unknown words stand alone.
@@ -111,6 +122,7 @@ export function clausesOf(elements: readonly Element[]): Clause[] {
   for (const { elements: words, bracketed, afterHard } of segmentsOf(elements)) {
     const last = clauses.at(-1);
     if (words.some((word) => word.type === "name")) {
+      if (!words.some(isAmount)) waiting = [...leftAroundMarkUp(clauses), ...waiting];
       clauses.push(...clausesOfRun([...waiting, ...words]));
       waiting = [];
     } else if (last?.name && (bracketed || !words.some(unclear)) && !afterHard) {

@@ -48,7 +48,8 @@ export type Element = Placed &
       }
     | { readonly type: "connective" }
     | { readonly type: "separator"; readonly mark: "soft" | "hyphen" | "hard" | "open" | "close" }
-    | { readonly type: "unknown" }
+    /** `markUp`: a tag, or a script with its tags; it parts nothing. */
+    | { readonly type: "unknown"; readonly markUp?: boolean }
   );
 
 export type ElementOf<Type extends Element["type"]> = Extract<Element, { type: Type }>;

@@ -36,11 +36,15 @@ function countAt(tokens: readonly Token[], at: number): Element | undefined {
   };
 }
 
+/** Mark-up that parts the items of pasted lists; any other is asked about. */
+const layout = /^<\/?(?:br|div|li|ol|p|table|tbody|td|th|tr|ul)\b[^<>]*>$/i;
+const isMarkUp = (token: Token) => token.text.startsWith("<") && token.text.length > 1;
+
 function markAt(token: Token, at: number): Element {
   const place = { first: at, next: at + 1 };
   if (token.text === "-" && !token.spaced) return { type: "separator", mark: "hyphen", ...place };
-  if (joiningMarks.has(token.text) || (token.text.startsWith("<") && token.text.length > 1))
-    return { type: "separator", mark: "soft", ...place };
+  if (isMarkUp(token) && !layout.test(token.text)) return { type: "unknown", markUp: true, ...place };
+  if (joiningMarks.has(token.text) || isMarkUp(token)) return { type: "separator", mark: "soft", ...place };
   if (hardMarks.has(token.text)) return { type: "separator", mark: "hard", ...place };
   if ("([{".includes(token.text)) return { type: "separator", mark: "open", ...place };
   if (")]}".includes(token.text)) return { type: "separator", mark: "close", ...place };

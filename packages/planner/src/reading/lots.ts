@@ -122,6 +122,17 @@ function remainder(whole: Weighed, parts: readonly Weighed[]): Weighed | "nothin
   return { ...rest, grams: left, ...(pieces !== undefined && pieces > 0 ? { pieces } : {}) };
 }
 
+/** "1.5 avocados": one whole, and half of one that was cut, unless the form was told. */
+function partedWhole(weighed: Weighed, states: readonly StateChange[]): { whole: Weighed; cut?: Weighed } {
+  const { broken, ...plain } = weighed;
+  if (!broken || states.some(({ form }) => form !== undefined)) return { whole: plain };
+  const grams = plain.grams * broken.share;
+  return {
+    whole: { ...plain, grams, pieces: broken.whole },
+    cut: { ...plain, grams: plain.grams - grams, partOfOne: true },
+  };
+}
+
 /** Lots of one kind from what was said of it; the first fault in an amount instead, where there is one. */
 export function draftLots(commodity: Commodity, said: Said): DraftLot[] | AmountFault {
   const parts: Weighed[] = [];
@@ -139,7 +150,12 @@ export function draftLots(commodity: Commodity, said: Said): DraftLot[] | Amount
   const fault = faultOf(said.amount, first, commodity);
   if (fault) return fault;
   const { whole, contradictory } = reconciled(commodity, first as Weighed, said.amount, said.restated);
-  const rest = remainder(whole, parts);
+  const { whole: unbroken, cut } = partedWhole(whole, said.states);
+  const rest = remainder(unbroken, parts);
   if (rest === undefined) return [draft(commodity, whole, said.states, true)];
-  return rest === "nothing" ? partLots : [draft(commodity, rest, said.states, contradictory), ...partLots];
+  return [
+    ...(rest === "nothing" ? [] : [draft(commodity, rest, said.states, contradictory)]),
+    ...partLots,
+    ...(cut ? [draft(commodity, cut, said.states, contradictory)] : []),
+  ];
 }

@@ -5,6 +5,10 @@ export interface ReadNumber {
   readonly value: number;
   /** "rough" for a range, a couple, "about"; "vague" for "a few" and "some". */
   readonly exactness: "exact" | "rough" | "vague";
+  /** Pieces of something divided: "two halves", "3 quarters". */
+  readonly divided?: boolean;
+  /** Only the word for such pieces, without a number: the "halves" of "2 avocado halves". */
+  readonly pieces?: boolean;
   readonly next: number;
 }
 
@@ -63,9 +67,14 @@ const parts: Record<string, number> = {
   media: 1 / 2,
   quarter: 1 / 4,
   quarters: 1 / 4,
+  mitad: 1 / 2,
+  mitades: 1 / 2,
+  cuarto: 1 / 4,
+  cuartos: 1 / 4,
   third: 1 / 3,
   thirds: 1 / 3,
 };
+const severalParts: ReadonlySet<string> = new Set(["halves", "quarters", "thirds", "mitades", "cuartos"]);
 const dozens: Record<string, number> = { dozen: 12, dozens: 12, docena: 12, docenas: 12, hundred: 100 };
 /** Rough counts in words. A few as three and several as four are common practice, no source; they are always shown as assumed. */
 const rough: Record<string, { value: number; exactness: "rough" | "vague" }> = {
@@ -87,6 +96,7 @@ const exact = (value: number, next: number): ReadNumber => ({ value, exactness: 
 /** "1.5", "1,5", "1,000", "12". Undefined when it is no one number ("1,2,3"). */
 function digits(text: string): number | undefined {
   if (Object.hasOwn(fractions, text)) return fractions[text];
+  if (/^[1-9]\d{0,2}(?:[\u00a0\u2009\u202f]\d{3})+$/.test(text)) return Number(text.replace(/\D/g, ""));
   if (/^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(text)) return Number(text.replaceAll(",", ""));
   if (/^\d+(?:[.,]\d+)?(?:e[+-]?\d+)?$/i.test(text)) return Number(text.replace(",", "."));
   return undefined;
@@ -101,14 +111,37 @@ function slashFraction(tokens: readonly Token[], at: number): ReadNumber | undef
   return value > 0 && value < 10 ? exact(value, at + 3) : undefined;
 }
 
+/**
+ * "1 000", "12 050": thousands parted by one space. Only where the next group begins with 0, for "2 500 g" may as well
+ * be two of 500 g; a space that does not break is always within a number and is read in `digits`.
+ */
+function inGroups(tokens: readonly Token[], at: number): ReadNumber | undefined {
+  const first = tokens[at]!;
+  if (!/^[1-9]\d{0,2}$/.test(first.text)) return undefined;
+  let text = first.text;
+  let next = at + 1;
+  let begins = /^0\d{2}$/;
+  for (let token = tokens[next]; token; token = tokens[next]) {
+    if (token.kind !== "number" || token.from !== tokens[next - 1]!.to + 1 || !begins.test(token.text)) break;
+    text += token.text;
+    begins = /^\d{3}$/;
+    next++;
+  }
+  return next > at + 1 ? exact(Number(text), next) : undefined;
+}
+
 function inDigits(tokens: readonly Token[], at: number): ReadNumber | undefined {
   const first = tokens[at];
   if (first?.kind !== "number") return undefined;
   const fraction = slashFraction(tokens, at);
   if (fraction) return { ...fraction, next: afterPart(tokens, fraction.next) };
+  const grouped = inGroups(tokens, at);
+  if (grouped) return grouped;
   const value = digits(first.text);
   if (value === undefined) return undefined;
   const after = tokens[at + 1];
+  if (Number.isInteger(value) && value > 0 && value < 10 && has(parts, after?.folded))
+    return { ...exact(value * parts[after!.folded]!, afterPart(tokens, at + 2)), divided: true };
   if (Number.isInteger(value) && after && has(fractions, after.text))
     return exact(value + fractions[after.text]!, at + 2);
   const added = Number.isInteger(value) ? slashFraction(tokens, at + 1) : undefined;
@@ -125,7 +158,7 @@ function afterPart(tokens: readonly Token[], at: number): number {
 }
 
 function inWords(tokens: readonly Token[], at: number): ReadNumber | undefined {
-  const word = tokens[at]?.folded;
+  const word: string | undefined = tokens[at]?.folded;
   if (tokens[at]?.kind !== "word") return undefined;
   if (has(rough, word)) return { ...rough[word]!, next: at + 1 };
   if (has(tens, word)) {
@@ -135,13 +168,17 @@ function inWords(tokens: readonly Token[], at: number): ReadNumber | undefined {
       ? exact(tens[word]! + unit, one + 1)
       : exact(tens[word]!, at + 1);
   }
-  if (has(parts, word)) return exact(parts[word]!, afterPart(tokens, at + 1));
+  if (has(parts, word))
+    return {
+      ...exact(parts[word]!, afterPart(tokens, at + 1)),
+      ...(severalParts.has(word) ? { pieces: true } : {}),
+    };
   if (has(dozens, word)) return exact(dozens[word]!, at + 1);
   if (!has(words, word)) return undefined;
   const after = tokens[at + 1]?.folded;
   if (words[word] === 1 && has(rough, after)) return { ...rough[after]!, next: at + 2 };
   if (has(parts, after) && words[word]! < 10)
-    return exact(words[word]! * parts[after]!, afterPart(tokens, at + 2));
+    return { ...exact(words[word]! * parts[after]!, afterPart(tokens, at + 2)), divided: true };
   return exact(words[word]!, at + 1);
 }
 

@@ -40,11 +40,16 @@ function groupsOf(elements: readonly Element[]): { common: StateChange[]; groups
   };
 }
 
-/** In "3 garlic cloves" the unit of the number stands behind the name. */
+/** In "3 garlic cloves" and "2 avocado halves" the unit of the number stands behind the name. */
 function withTrailingUnit(clause: Clause): { before: Amount[]; after: readonly Element[] } {
   const before = amountsOf(clause.before);
   const [behind, ...after] = clause.after;
   const [amount] = before;
+  if (before.length === 1 && amount && !amount.unit && behind?.type === "number" && behind.number.pieces)
+    return {
+      before: [{ ...amount, count: amount.count * behind.number.value, divided: true }],
+      after,
+    };
   if (before.length !== 1 || !amount || amount.unit || behind?.type !== "unit")
     return { before, after: clause.after };
   return { before: [{ ...amount, unit: behind.unit }], after };

@@ -5,7 +5,7 @@ import { lex } from "./lex.js";
 import { SpellingGuesses } from "./names.js";
 import { connectives, joiningMarks } from "./plainWords.js";
 import { mostLots, type NotUnderstood, type Reading, type UnderstoodLot } from "./reading.js";
-import { bulletLength, linesOf, type Token, tokensOf } from "./tokens.js";
+import { bulletLength, linesOf, type Token, tokensOf, withoutControlSequences } from "./tokens.js";
 
 type Item = UnderstoodLot | NotUnderstood;
 
@@ -92,7 +92,7 @@ export function readHaul(text: string, catalogue: Catalogue): Reading {
   if (typeof text !== "string") return { items: [] };
   const items: Item[] = [];
   const guesses = new SpellingGuesses(catalogue);
-  for (const { line, start } of linesOf(text)) {
+  for (const { line, start } of linesOf(withoutControlSequences(text))) {
     const read = readLine(catalogue, text, line.slice(0, longestLine), start, guesses);
     const room = roomFor(items, read);
     items.push(...read.slice(0, room));

@@ -12,7 +12,7 @@ export interface Token {
 
 /** In turn: mark-up (one piece, so that it is asked about as it stands), a word, a number, any other character. */
 const pieces =
-  /(<[/!?]?[a-zA-Z][^<>]{0,500}>)|(\p{L}[\p{L}\p{M}'’]*)|(\d+(?:[.,]\d+)*(?:[eE][+-]?\d+(?!\p{L}))?|[½⅓⅔¼¾⅛⅜⅝⅞])|(\S)/gu;
+  /(<(?:script|style)\b[^<>]{0,500}>[^<>]{0,500}<\/(?:script|style)\s*>|<[/!?]?[a-zA-Z][^<>]{0,500}>)|(\p{L}[\p{L}\p{M}'’]*)|(\d{1,3}(?:[\u00a0\u2009\u202f]\d{3}(?!\d))+|\d+(?:[.,]\d+)*(?:[eE][+-]?\d+(?!\p{L}))?|[½⅓⅔¼¾⅛⅜⅝⅞])|(\S)/gu;
 const marks = /\p{M}+/gu;
 
 /** Pieces of one line; `start` is the line's own position in the text. */
@@ -34,6 +34,15 @@ export function tokensOf(line: string, start: number): Token[] {
   }
   return tokens;
 }
+
+/** Terminal control sequences of ECMA-48: CSI ("colour"), and OSC up to its end. */
+const controlSequences =
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for.
+  /(?:\u001b\[|\u009b)[0-?]*[ -/]*[@-~]|(?:\u001b\]|\u009d)[^\u0007\u001b\u009c\n\r]{0,200}(?:\u0007|\u001b\\|\u009c)/g;
+
+/** The text with terminal control sequences blanked, so that every position stays true. */
+export const withoutControlSequences = (text: string): string =>
+  text.replace(controlSequences, (sequence) => " ".repeat(sequence.length));
 
 /** Lines of a text with their positions. Any of the usual line ends, and form feeds, part lines. */
 export function linesOf(text: string): { line: string; start: number }[] {

@@ -10,6 +10,8 @@ export interface Weighed {
   readonly assumed: readonly Assumption[];
   /** True where less than one whole piece is meant. */
   readonly partOfOne: boolean;
+  /** Of "1.5": how many are whole, and the share of the amount that they are. */
+  readonly broken?: { readonly whole: number; readonly share: number };
 }
 
 /** How sure an amount is, by how it was written. Our own scale; it only decides what is asked about. */
@@ -89,6 +91,12 @@ const pieceUnit = (commodity: Commodity, field: "countUnit" | "bareUnit", size: 
 /** A head of garlic is broken into cloves, not cut. */
 const breaksApart = (commodity: Commodity) => commodity.household.units.some((unit) => unit.name === "clove");
 
+/** "1.5": whole ones and a part of one. A mean of a range is no such thing. */
+const overOne = (amount: Amount | undefined) =>
+  amount?.exactness === "exact" && !amount.divided && amount.count > 1 && !Number.isInteger(amount.count);
+
+const brokenOf = (count: number) => ({ whole: Math.floor(count), share: Math.floor(count) / count });
+
 function byPieces(commodity: Commodity, amount: Amount | undefined, unit: FoundUnit): Weighed {
   const count = amount?.count ?? 1;
   const base = baseOf(unit.name);
@@ -106,12 +114,17 @@ function byPieces(commodity: Commodity, amount: Amount | undefined, unit: FoundU
     assumed.push(amount.exactness === "vague" ? "usual amount" : "rounded amount");
   return {
     grams: count * unit.grams,
-    ...(countedPieces.has(base) && Number.isInteger(count) && count > 0 && (amount?.counted || whole)
+    ...(countedPieces.has(base) &&
+    !amount?.divided &&
+    Number.isInteger(count) &&
+    count > 0 &&
+    (amount?.counted || whole)
       ? { pieces: count }
       : {}),
     sure: base0 * sureOfExactness[amount?.exactness ?? "exact"],
     assumed,
-    partOfOne: whole && count < 1 && !breaksApart(commodity),
+    partOfOne: whole && (count < 1 || amount?.divided === true) && !breaksApart(commodity),
+    ...(whole && overOne(amount) && !breaksApart(commodity) ? { broken: brokenOf(count) } : {}),
   };
 }
 
