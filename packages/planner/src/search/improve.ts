@@ -81,6 +81,10 @@ export function settle(search: Search): void {
   untilNoneHelps(search, kinds);
 }
 
+/** Goes downhill without taking lots apart, as far as it goes: a lot taken apart early is seldom put together again. */
+export const descendWhole = (search: Search): void =>
+  untilNoneHelps(search, [improveParts, turnVents, improveSettled, exchange, improvePairs]);
+
 /**
  * Goes downhill by every kind of change until none helps; a change that helped starts again with the cheapest kind.
  *

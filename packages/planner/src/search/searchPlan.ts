@@ -1,7 +1,9 @@
 import { seededRandom } from "@keepwright/quantities";
+import type { Choice } from "../problem/programme.js";
 import { construct } from "./construct.js";
 import type { Evaluation } from "./evaluate.js";
-import { descend, settle } from "./improve.js";
+import { fittingStarts } from "./fittingStarts.js";
+import { descend, descendWhole, settle } from "./improve.js";
 import { withOtherSettings } from "./moves.js";
 import { perturbed } from "./perturb.js";
 import type { Prepared } from "./prepare.js";
@@ -28,6 +30,7 @@ function fromTurnedVents(search: Search, best: Evaluation): Evaluation {
   return turned.reduce((least, choice) => {
     search.goTo(choice);
     settle(search);
+    descendWhole(search);
     descend(search, true);
     return search.current.objective.total < least.objective.total - leastGain ? search.current : least;
   }, best);
@@ -42,12 +45,31 @@ function fromUnsorted(search: Search, best: Evaluation): Evaluation {
   return search.current.objective.total < best.objective.total - leastGain ? search.current : best;
 }
 
+/** Arrangements of fitting starts gone downhill from, the best in full judgement. */
+const mostFitting = 6;
+
+/** In small cases, begins again from the arrangements that are best by room and lots alone. */
+function fromFitting(search: Search, best: Evaluation): Evaluation {
+  const { prepared } = search;
+  if (!isSmall(prepared.problem)) return best;
+  const total = (choice: Choice): number => search.evaluated(choice).objective.total;
+  const starts = fittingStarts(prepared).sort((a, b) => total(a) - total(b));
+  return starts.slice(0, mostFitting).reduce((least, choice) => {
+    search.goTo(choice);
+    descendWhole(search);
+    descend(search, true);
+    return search.current.objective.total < least.objective.total - leastGain ? search.current : least;
+  }, best);
+}
+
 /** The best choice found: constructed, improved, and improved again from perturbed copies. */
 export function searchPlan(prepared: Prepared, progress?: (progress: Progress) => void): Evaluation {
   const { problem } = prepared;
+  const small = isSmall(problem);
   const rounds = roundsFor(problem.lots.length);
   const random = seededRandom(problem.seed);
   const search = new Search(prepared, construct(prepared));
+  if (small) descendWhole(search);
   descend(search, true);
   let best = search.current;
   if (best.objective.overflow > 0) {
@@ -56,7 +78,7 @@ export function searchPlan(prepared: Prepared, progress?: (progress: Progress) =
     descend(search, true);
     if (search.current.objective.total < best.objective.total) best = search.current;
   }
-  best = fromTurnedVents(search, fromUnsorted(search, best));
+  best = fromTurnedVents(search, fromFitting(search, fromUnsorted(search, best)));
   for (let round = 0; round < rounds; round++) {
     progress?.({ done: (round + 1) / (rounds + 1), best: best.objective.total });
     search.goTo(perturbed(prepared, best.choice, random));
