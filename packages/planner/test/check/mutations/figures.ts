@@ -18,6 +18,26 @@ export const figures: readonly Mutation[] = [
     },
   },
   {
+    rule: "safety limit",
+    what: "cut melon is said to keep past its safe time",
+    change: (plan) => {
+      const { life } = part(plan, "melon");
+      life.late += 2;
+    },
+  },
+  {
+    rule: "safety limit",
+    what: "cut melon may be eaten a day too late",
+    change: (plan) => {
+      part(plan, "melon").safeUntil = "2026-06-20";
+    },
+  },
+  {
+    rule: "safety limit",
+    what: "the last safe day is left out",
+    change: (plan) => Reflect.deleteProperty(part(plan, "melon"), "safeUntil"),
+  },
+  {
     rule: "chance",
     what: "a chance is played down",
     change: (plan) => {
