@@ -68,6 +68,7 @@ export const itemSchema = z.strictObject({
   kitchen: z.string(),
   places: z.array(placeSchema),
   preparation: z.array(z.string()),
+  cautions: z.array(z.string()).describe("Safety cautions for the kind, whole and once it is cut, by name"),
   sources: z.array(sourceSchema),
 });
 

@@ -7,6 +7,7 @@ import {
   respirationRate,
 } from "@keepwright/physics";
 import type { Kitchen } from "@keepwright/planner";
+import { cautionsOf } from "./cautionsOf.js";
 import type { ItemAnswer } from "./itemAnswer.js";
 import { lifeAt, type SteadyConditions } from "./lifeAt.js";
 import { bestPlace, eachPlace } from "./placesFor.js";
@@ -88,6 +89,7 @@ export function answerItem(
     belongs: bestPlace(lot, kitchen, catalogue),
     places: eachPlace(lot, kitchen, catalogue),
     preparation: commodity.preparation.map((step) => step.do),
+    cautions: cautionsOf(commodity, produce),
     sources: sourcesOf(commodity, catalogue.sources),
   };
 }

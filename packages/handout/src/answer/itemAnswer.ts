@@ -85,5 +85,7 @@ export interface ItemAnswer {
   /** Alone in one place of each kind, longest life first. */
   readonly places: readonly AnsweredPlace[];
   readonly preparation: readonly string[];
+  /** Safety cautions for this kind, whole and once it is cut, by name; words are made in the view. */
+  readonly cautions: readonly string[];
   readonly sources: readonly AnsweredSource[];
 }

@@ -43,7 +43,9 @@ function placeLines(place: PlaceView): string[] {
 /** Places in use, each with what goes in it; then the rest in a line. */
 function placesLines({ speaker }: HandoutContext, places: readonly PlaceView[]): string[] {
   const used = places.filter(({ entries, later }) => entries.length + later.length > 0);
-  const empty = places.filter((place) => !used.includes(place)).map(({ name }) => name);
+  const empty = places
+    .filter((place) => !used.includes(place))
+    .map(({ name }) => speaker.say("place.quoted", { place: name }));
   const rest =
     empty.length > 0 ? wrapped(speaker.say("place.empty", { places: speaker.list(empty) }), "  ") : [];
   return [...used.flatMap(placeLines), ...rest];
@@ -84,13 +86,19 @@ export function planText(context: HandoutContext, view: PlanView): string {
     view.title,
     ...view.summary.flatMap((line) => wrapped(line)),
     blankLine,
-    ...(view.reading ? readingText(context, view.reading) : []),
-    ...(view.kitchen ? section(speaker, "heading.kitchen", kitchenText(view.kitchen)) : []),
     ...section(
       speaker,
-      "heading.prepare",
-      view.preparation.flatMap(({ line }) => item(line)),
+      "heading.throwAway",
+      view.throwAway.flatMap((line) => item(line)),
     ),
+    ...(view.reading ? readingText(context, view.reading) : []),
+    ...(view.kitchen ? section(speaker, "heading.kitchen", kitchenText(view.kitchen)) : []),
+    ...section(speaker, "heading.prepare", [
+      ...view.preparation.flatMap(({ line }) => item(line)),
+      ...(view.preparation.some(({ commonPractice }) => commonPractice)
+        ? wrapped(speaker.say("prepare.practiceNote"), "  ")
+        : []),
+    ]),
     ...section(speaker, "heading.places", placesLines(context, view.places)),
     ...section(
       speaker,
@@ -134,9 +142,12 @@ export function itemText({ speaker }: HandoutContext, view: ItemView): string {
     ...section(speaker, "heading.belongs", items(view.belongs)),
     ...section(speaker, "heading.elsewhere", items(view.elsewhere)),
     ...section(speaker, "heading.lasts", [...wrapped(view.conditions, "  "), ...items(view.why)]),
-    ...section(speaker, "heading.prepare", items(view.preparation)),
+    ...section(speaker, "heading.prepare", [
+      ...items(view.preparation),
+      ...(view.preparationNote ? wrapped(view.preparationNote, "  ") : []),
+    ]),
     ...section(speaker, "heading.sources", items([...view.figures, ...view.sources])),
-    ...section(speaker, "heading.cautions", items([view.caution])),
+    ...section(speaker, "heading.cautions", items(view.cautions)),
   ];
   return `${lines.join("\n").trimEnd()}\n`;
 }

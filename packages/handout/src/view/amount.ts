@@ -5,7 +5,7 @@ import type { HandoutContext } from "./context.js";
 /** Pieces and mass as the person gave them, by the lot's own id (before any split). */
 export type CountedLots = ReadonlyMap<
   string,
-  { readonly grams: number; readonly pieces?: number | undefined }
+  { readonly grams: number; readonly pieces?: number | undefined; readonly typed?: string | undefined }
 >;
 
 /** Pieces in a part of a counted lot, when the part holds a whole number of them (within a tenth). */

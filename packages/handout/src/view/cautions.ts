@@ -3,6 +3,12 @@ import { roomWords } from "../words/amounts.js";
 import { plainText } from "../words/plainText.js";
 import { englishLanguage, type MessageKey } from "../words/speaker.js";
 import type { HandoutContext } from "./context.js";
+import { isPast } from "./safeTime.js";
+
+type Names = ReadonlyMap<string, string>;
+
+/** Those that speak of the plan's own amounts, and are made beside the named ones. */
+const withValues = ["safe-time-past", "overflow", "unnamed"];
 
 const isKey = (key: string): key is MessageKey & `caution.${string}` =>
   Object.hasOwn(englishLanguage.messages, key);
@@ -17,22 +23,34 @@ function cautionLine(context: HandoutContext, name: string): string {
 
 /** Cautions about something that can harm this very day, unlike those about what to look out for later. */
 const pressing = [
+  "safe-time-past",
   "no-refrigerator-for-cut-produce",
   "cut-produce",
   "cut-ready-to-eat",
   "refrigerator-too-warm",
 ];
 
+/** What may no longer be eaten, by its names, in a sentence; nothing where there is none. */
+export function throwAwayLines({ speaker }: HandoutContext, plan: Plan, names: Names): string[] {
+  const past = plan.lots.filter(isPast).map(({ id }) => names.get(id) ?? plainText(id));
+  return past.length > 0 ? [speaker.say("caution.safe-time-past", { names: speaker.list(past) })] : [];
+}
+
+/** Cautions by name as sentences, without those that speak of a plan's own amounts. */
+export const namedCautionLines = (context: HandoutContext, cautions: readonly string[]): string[] =>
+  cautions.filter((name) => !withValues.includes(name)).map((name) => cautionLine(context, name));
+
 /** The cautions of a plan that must be read before anything is put away; none where nothing is unsafe now. */
-export const pressingCautionLines = (context: HandoutContext, plan: Plan): string[] =>
-  plan.cautions.filter((name) => pressing.includes(name)).map((name) => cautionLine(context, name));
+export const pressingCautionLines = (context: HandoutContext, plan: Plan, names: Names): string[] => [
+  ...throwAwayLines(context, plan, names),
+  ...namedCautionLines(
+    context,
+    plan.cautions.filter((name) => pressing.includes(name)),
+  ),
+];
 
 /** Cautions of a plan, what does not fit, and always the word to ask the local authority. */
-export function cautionLines(
-  context: HandoutContext,
-  plan: Plan,
-  places: ReadonlyMap<string, string>,
-): string[] {
+export function cautionLines(context: HandoutContext, plan: Plan, places: Names, names: Names): string[] {
   const over = plan.overflow
     .filter(({ litres }) => litres > 0)
     .map(({ place, litres }) =>
@@ -41,6 +59,13 @@ export function cautionLines(
         litres: roomWords(context.speaker, context.units, litres),
       }),
     );
-  const named = plan.cautions.map((name) => cautionLine(context, name));
-  return [...new Set([...over, ...named, context.speaker.say("caution.local")])];
+  const named = namedCautionLines(context, plan.cautions);
+  return [
+    ...new Set([
+      ...throwAwayLines(context, plan, names),
+      ...over,
+      ...named,
+      context.speaker.say("caution.local"),
+    ]),
+  ];
 }

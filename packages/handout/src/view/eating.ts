@@ -1,7 +1,8 @@
-import type { Plan } from "@keepwright/planner";
+import type { Plan, PlannedLot } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
 import { dayWords } from "../words/dates.js";
 import type { HandoutContext } from "./context.js";
+import { isPast } from "./safeTime.js";
 
 export interface EatingDay {
   readonly day: number;
@@ -24,18 +25,27 @@ export interface EatingView {
 
 type Names = ReadonlyMap<string, string>;
 
+/** Chance of being past its best from which a meal is not told as a plain one [1]. */
+const moreLikelyThanNot = 0.5;
+
 function eatingDay(context: HandoutContext, plan: Plan, names: Names, day: number): EatingDay {
   const date = addDays(plan.from, day);
   const away = plan.household.daysAway.includes(day);
-  const lots = plan.lots.flatMap((lot) =>
-    lot.eatOn
-      .filter((meal) => meal.day === day && meal.portions > 0)
-      .map(({ portions }) => ({ lot: lot.id, portions })),
-  );
+  const meals = plan.lots
+    .filter((lot) => !isPast(lot))
+    .flatMap((lot) =>
+      lot.eatOn
+        .filter((meal) => meal.day === day && meal.portions > 0)
+        .map(({ portions, chancePastBest = 0 }) => ({ lot: lot.id, portions, chancePastBest })),
+    );
   const { speaker } = context;
-  const list = lots.map(({ lot, portions }) =>
-    speaker.say("eat.entry", { name: names.get(lot) ?? lot, count: portions }),
+  const list = meals.map(({ lot, portions, chancePastBest }) =>
+    speaker.say(chancePastBest > moreLikelyThanNot ? "eat.entryDoubtful" : "eat.entry", {
+      name: names.get(lot) ?? lot,
+      count: portions,
+    }),
   );
+  const lots = meals.map(({ lot, portions }) => ({ lot, portions }));
   const values = { date: dayWords(speaker, date), list: speaker.list(list) };
   const line =
     list.length > 0 ? speaker.say("eat.day", values) : speaker.say(away ? "eat.away" : "eat.nothing", values);
@@ -45,11 +55,24 @@ function eatingDay(context: HandoutContext, plan: Plan, names: Names, day: numbe
 function readyLines(context: HandoutContext, plan: Plan, names: Names): string[] {
   return plan.lots.flatMap((lot) => {
     const name = context.speaker.capital(names.get(lot.id) ?? lot.id);
+    if (isPast(lot)) return [];
     if (lot.readyOnDay === null) return [context.speaker.say("eat.notReady", { name })];
     if (lot.readyOnDay < 1) return [];
-    const date = dayWords(context.speaker, addDays(plan.from, lot.readyOnDay));
+    // What is moved when ripe is told ready on the day of the move: one event, one date.
+    const [first] = lot.stays;
+    const moved = first?.moveWhen === "ripe" ? first.to : undefined;
+    const date = dayWords(context.speaker, moved ?? addDays(plan.from, lot.readyOnDay));
     return [context.speaker.say("eat.ready", { name, date })];
   });
+}
+
+/** What is still there at the end, or has to be thrown away before. */
+function leftLine({ speaker }: HandoutContext, plan: Plan, names: Names, lot: PlannedLot): string {
+  const values = { name: names.get(lot.id) ?? lot.id, count: lot.leftPortions };
+  const { safeUntil } = lot;
+  return safeUntil !== undefined && safeUntil < addDays(plan.from, plan.days)
+    ? speaker.say("eat.throwAway", { ...values, date: dayWords(speaker, safeUntil) })
+    : speaker.say("eat.left", values);
 }
 
 /** What to eat on each planned day, what is left then, and what has to be waited for. */
@@ -57,10 +80,8 @@ export function eatingView(context: HandoutContext, plan: Plan, names: Names): E
   return {
     days: Array.from({ length: plan.days }, (_, day) => eatingDay(context, plan, names, day)),
     left: plan.lots
-      .filter((lot) => lot.leftPortions > 0)
-      .map((lot) =>
-        context.speaker.say("eat.left", { name: names.get(lot.id) ?? lot.id, count: lot.leftPortions }),
-      ),
+      .filter((lot) => lot.leftPortions > 0 && !isPast(lot))
+      .map((lot) => leftLine(context, plan, names, lot)),
     ready: readyLines(context, plan, names),
   };
 }

@@ -2,9 +2,10 @@ import type { AnsweredPlace, AnsweredSource, ItemAnswer } from "../answer/itemAn
 import { percentWords, temperatureWords } from "../words/amounts.js";
 import { plainText } from "../words/plainText.js";
 import { spanWords } from "../words/spans.js";
+import { namedCautionLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
 import { kindName } from "./kindNames.js";
-import { preparationLine } from "./preparation.js";
+import { isCommonPractice, preparationLine, toldTasks } from "./preparation.js";
 import { endsLine } from "./reasons.js";
 
 /** An answer about one kind, in rows and words. */
@@ -21,7 +22,9 @@ export interface ItemView {
   readonly figures: readonly string[];
   readonly preparation: readonly string[];
   readonly sources: readonly string[];
-  readonly caution: string;
+  /** Said once below the preparation where any of it is common practice only. */
+  readonly preparationNote: string | undefined;
+  readonly cautions: readonly string[];
 }
 
 function placeValues({ speaker }: HandoutContext, { stays, life }: AnsweredPlace) {
@@ -157,10 +160,18 @@ export function itemView(context: HandoutContext, answer: ItemAnswer): ItemView 
     figures: figureLines(context, answer),
     preparation: preparationLines(context, answer, title),
     sources: sourceLines(context, answer.sources),
-    caution: speaker.say("caution.local"),
+    preparationNote: practiceNote(context, answer),
+    cautions: [...new Set([...namedCautionLines(context, answer.cautions), speaker.say("caution.local")])],
   };
 }
 
 function preparationLines(context: HandoutContext, answer: ItemAnswer, title: string): string[] {
-  return answer.preparation.flatMap((task) => preparationLine(context, answer.commodity, task, title));
+  return toldTasks(answer.preparation).flatMap((task) =>
+    preparationLine(context, answer.commodity, task, title),
+  );
+}
+
+function practiceNote(context: HandoutContext, { commodity, preparation }: ItemAnswer): string | undefined {
+  const any = toldTasks(preparation).some((task) => isCommonPractice(context, commodity, task));
+  return any ? context.speaker.say("prepare.practiceNote") : undefined;
 }

@@ -4,6 +4,7 @@ import { dayWords } from "../words/dates.js";
 import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
 import { reasonLines } from "./reasons.js";
+import { isForHours, isPast } from "./safeTime.js";
 
 export interface LifeView {
   readonly lot: string;
@@ -23,9 +24,26 @@ export interface LifeView {
   readonly line: string;
 }
 
-function lookByLine({ speaker }: HandoutContext, { life, endedBy }: PlannedLot, date: CalendarDate): string {
-  if (life.middle >= 1) return speaker.say("life.checkFrom", { date: dayWords(speaker, date) });
-  return speaker.say(endedBy === "safety" ? "life.atOnce" : "life.today");
+/** When to look at it, and until when it may be kept at most; one sentence alone where safety binds at once. */
+function lookByLine(context: HandoutContext, plan: Plan, lot: PlannedLot, date: CalendarDate): string {
+  const { speaker } = context;
+  const { life, safeUntil } = lot;
+  if (safeUntil === "past") return speaker.say("life.past");
+  if (isForHours(context, plan, lot)) return speaker.say("life.atOnce");
+  const safe = safeUntil && speaker.say("life.safeUntil", { date: dayWords(speaker, safeUntil) });
+  if (safe !== undefined && safeUntil === plan.from) return safe;
+  const look =
+    life.middle >= 1
+      ? speaker.say("life.checkFrom", { date: dayWords(speaker, date) })
+      : speaker.say("life.today");
+  return safe === undefined ? look : `${look} ${safe}`;
+}
+
+function spanOf(context: HandoutContext, plan: Plan, lot: PlannedLot): string {
+  const { speaker } = context;
+  if (isPast(lot)) return speaker.say("span.past");
+  if (isForHours(context, plan, lot)) return speaker.say("span.hours");
+  return spanWords(speaker, lot.life.early, lot.life.late);
 }
 
 /** Reasons begin with the air and with what ends the lot; what comes after says why it lies where it does. */
@@ -45,7 +63,7 @@ export function lifeViews(
     .sort((one, other) => one.life.early - other.life.early)
     .map((lot) => {
       const name = speaker.capital(names.get(lot.id) ?? lot.id);
-      const span = spanWords(speaker, lot.life.early, lot.life.late);
+      const span = spanOf(context, plan, lot);
       const lookBy = addDays(plan.from, Math.max(0, lot.life.early));
       return {
         lot: lot.id,
@@ -53,8 +71,8 @@ export function lifeViews(
         span,
         endedBy: speaker.say(`ending.${lot.endedBy}`),
         lookBy,
-        lookByLine: lookByLine(context, lot, lookBy),
-        ...ledBy(reasonLines(context, plan, lot)),
+        lookByLine: lookByLine(context, plan, lot, lookBy),
+        ...ledBy(isPast(lot) ? [] : reasonLines(context, plan, lot)),
         line: speaker.say("life.line", { name, span }),
       };
     });

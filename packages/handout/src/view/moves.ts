@@ -1,6 +1,7 @@
 import type { Plan, PlannedLot } from "@keepwright/planner";
 import { dayWords } from "../words/dates.js";
 import type { HandoutContext } from "./context.js";
+import { isPast } from "./safeTime.js";
 
 /** Something to move on a day. `whenRipe`: the date is when it should be ripe; look, and move it then. */
 export interface MoveView {
@@ -32,6 +33,7 @@ function movesOf(context: HandoutContext, lot: PlannedLot, lots: Names, places: 
 /** Every move after the first putting away, in order of date. */
 export function moveViews(context: HandoutContext, plan: Plan, lots: Names, places: Names): MoveView[] {
   return plan.lots
+    .filter((lot) => !isPast(lot))
     .flatMap((lot) => movesOf(context, lot, lots, places))
     .sort((one, other) => (one.date < other.date ? -1 : one.date > other.date ? 1 : 0));
 }

@@ -5,6 +5,7 @@ import { plainText } from "../words/plainText.js";
 import { type CountedLots, lotAmount } from "./amount.js";
 import type { HandoutContext } from "./context.js";
 import { nameOnArrival } from "./names.js";
+import { isPast } from "./safeTime.js";
 
 /** A lot, or a part of one, as it lies in a place at the start. */
 export interface PlaceEntry {
@@ -82,6 +83,15 @@ function placeWords({ speaker, units }: HandoutContext, plan: Plan, place: Place
   return { name, kind: speaker.say(`place.kind.${place.placeKind}`), setting, air, room, line };
 }
 
+/** A place with the room that is left free when what may no longer be eaten is thrown away. */
+const withoutPast =
+  ({ lots }: Plan) =>
+  (place: Place): Place => {
+    const past = lots.filter((lot) => isPast(lot) && lot.stays[0]?.place === place.place);
+    const litres = past.reduce((total, lot) => total + lot.litres, 0);
+    return litres === 0 ? place : { ...place, litresTaken: Math.max(0, place.litresTaken - litres) };
+  };
+
 /** Every place of the plan with its setting, its air, its room and what lies in it, in the kitchen's own order. */
 export function placeViews(
   context: HandoutContext,
@@ -90,13 +100,14 @@ export function placeViews(
   counted?: CountedLots,
 ): PlaceView[] {
   const nameOf = (lot: PlannedLot) => names.get(lot.id) ?? lot.id;
-  return plan.places.map((place) => ({
+  const kept = plan.lots.filter((lot) => !isPast(lot));
+  return plan.places.map(withoutPast(plan)).map((place) => ({
     place: place.place,
     ...placeWords(context, plan, place),
     taken: place.litresTaken / place.litres,
-    entries: plan.lots
+    entries: kept
       .filter((lot) => lot.stays[0]?.place === place.place)
       .map((lot) => entry(context, lot, nameOnArrival(context, plan, lot, nameOf(lot)), counted)),
-    later: plan.lots.flatMap((lot) => laterLines(context, place.place, lot, nameOf(lot), counted)),
+    later: kept.flatMap((lot) => laterLines(context, place.place, lot, nameOf(lot), counted)),
   }));
 }

@@ -3,7 +3,7 @@ import { addDays } from "@keepwright/quantities";
 import { dayWords, fullDateWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
 import type { CountedLots } from "./amount.js";
-import { cautionLines, pressingCautionLines } from "./cautions.js";
+import { cautionLines, pressingCautionLines, throwAwayLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
 import { type EatingView, eatingView } from "./eating.js";
 import { type KitchenView, kitchenView } from "./kitchenView.js";
@@ -31,6 +31,8 @@ export interface PlanView {
   readonly cautions: readonly string[];
   /** Those of the cautions that must be read before anything is put away. */
   readonly pressing: readonly string[];
+  /** What may no longer be eaten: first of the pressing cautions, alone. */
+  readonly throwAway: readonly string[];
 }
 
 /** What belongs beside the plan when it is known. */
@@ -66,12 +68,13 @@ export function planView(context: HandoutContext, plan: Plan, around: PlanSurrou
     reading: around.reading && readingView(context, around.reading),
     kitchen: around.kitchen && kitchenView(context, around.kitchen),
     places: placeViews(context, plan, names, around.counted),
-    preparation: preparationViews(context, plan, names),
+    preparation: preparationViews(context, plan, names, around.counted),
     moves: moveViews(context, plan, names, places),
     eating: eatingView(context, plan, names),
     lives: lifeViews(context, plan, names),
     waste: wasteLine(context, plan),
-    cautions: cautionLines(context, plan, places),
-    pressing: pressingCautionLines(context, plan),
+    cautions: cautionLines(context, plan, places, names),
+    pressing: pressingCautionLines(context, plan, names),
+    throwAway: throwAwayLines(context, plan, names),
   };
 }

@@ -1,6 +1,8 @@
 import { type Commodity, preparations } from "@keepwright/catalogue";
 import type { Plan } from "@keepwright/planner";
+import type { CountedLots } from "./amount.js";
 import { commodityIn, type HandoutContext } from "./context.js";
+import { isPast } from "./safeTime.js";
 
 type Preparation = (typeof preparations)[number];
 type Why = Preparation | "light";
@@ -39,6 +41,17 @@ const keptAsItIs: readonly Preparation[] = [
 const isPreparation = (name: string): name is Preparation =>
   (preparations as readonly string[]).includes(name);
 
+/**
+ * The tasks of a kind that are told: one word about washing is enough, and what is to be kept dry is not washed now anyway.
+ */
+export const toldTasks = (names: readonly string[]): Preparation[] =>
+  names
+    .filter(isPreparation)
+    .filter((name) => name !== "wash just before use" || !names.includes("keep dry and unwashed"));
+
+/** Whether somebody said it came on its vine: “rama” is Spanish for it. */
+const cameOnVine = (typed = ""): boolean => /\b(vines?|rama)\b/i.test(typed);
+
 function taskFor(commodity: Commodity | undefined, task: Preparation): Task {
   const evidence = commodity?.preparation.find((step) => step.do === task);
   const why = task === "keep in the dark" && !commodity?.greensInLight ? "light" : task;
@@ -70,10 +83,13 @@ export function preparationViews(
   context: HandoutContext,
   plan: Plan,
   names: ReadonlyMap<string, string>,
+  counted?: CountedLots,
 ): PreparationView[] {
   const groups = new Map<string, { task: Task; lots: string[] }>();
-  for (const lot of plan.lots) {
-    for (const name of lot.preparation.filter(isPreparation)) {
+  for (const lot of plan.lots.filter((one) => !isPast(one))) {
+    const onVine = cameOnVine(counted?.get(lot.lot)?.typed);
+    const told = toldTasks(lot.preparation).filter((name) => name !== "keep on the vine" || onVine);
+    for (const name of told) {
       const task = taskFor(commodityIn(context, lot.commodity), name);
       const key = Object.values(task).join("|");
       const group = groups.get(key) ?? { task, lots: [] };
@@ -99,3 +115,7 @@ export function preparationLine(context: HandoutContext, id: string, task: strin
   if (!isPreparation(task)) return [];
   return [taskLine(context, taskFor(commodityIn(context, id), task), [name])];
 }
+
+/** Whether no publication was found for the advice about a kind. */
+export const isCommonPractice = (context: HandoutContext, id: string, task: Preparation): boolean =>
+  taskFor(commodityIn(context, id), task).commonPractice;

@@ -2,7 +2,7 @@ import type { Commodity } from "@keepwright/catalogue";
 import { type Produce, produceFromCommodity, respirationRate } from "@keepwright/physics";
 import type { Plan, PlannedLot } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
-import { ethyleneWords, humidityWords, percentWords, temperatureWords } from "../words/amounts.js";
+import { humidityWords, percentWords, temperatureWords } from "../words/amounts.js";
 import { dayWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
 import { isCold } from "./coldPlaces.js";
@@ -55,11 +55,6 @@ export function endsLine(
   if (ending === "chilling" && commodity?.chilling) {
     return speaker.say("reason.ends.chilling", {
       threshold: temperatureWords(speaker, units, safeLimit(commodity, lot.ripeness)),
-    });
-  }
-  if (ending === "ethylene injury") {
-    return speaker.say("reason.ends.ethylene injury", {
-      ethylene: ethyleneWords(speaker, lot.conditions.ethylene),
     });
   }
   if (ending === "water" || ending === "chilling") {
@@ -149,8 +144,7 @@ function lessEthylene({ context, plan, commodity, place, lot }: Grounds): string
   const worst = others.sort((one, other) => other.ethylene - one.ethylene)[0];
   if (!worst || worst.ethylene < ethyleneContrast * Math.max(here, 0.005)) return [];
   const { speaker } = context;
-  const values = { here: ethyleneWords(speaker, here), there: ethyleneWords(speaker, worst.ethylene) };
-  return [speaker.say("reason.lessEthylene", { ...values, place: plainText(worst.name) })];
+  return [speaker.say("reason.lessEthylene", { place: plainText(worst.name) })];
 }
 
 /** Percentage points of humidity that make a difference worth a sentence. */

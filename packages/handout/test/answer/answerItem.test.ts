@@ -44,7 +44,7 @@ describe("an answer about one kind", () => {
     const answer = answerItem(catalogue(), "potato", kitchen, { temperature: 7.5, ethylene: 0.125 });
     const text = itemText(context, itemView(context, answer));
     expect(text).toMatch(/^Potatoes\n/);
-    expect(text).toMatch(/At 7\.5 °C, \d+% humid, 0\.125 µL\/L/);
+    expect(text).toMatch(/At 7\.5 °C, \d+% humidity, 0\.125 µL\/L/);
     expect(text).toMatch(/local food-safety authority/);
     expect(text).not.toMatch(/undefined|NaN|\{/);
   });

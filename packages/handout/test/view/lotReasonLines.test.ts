@@ -47,10 +47,10 @@ const reason: LotReason = {
 describe("why here", () => {
   it("speaks of the nearest other places and of neighbours that make a difference", () => {
     expect(lotReasonLines(handoutContext(inventedCatalogue), handMadePlan, reason)).toEqual([
-      "In Right drawer (loose, no wrap): 2 to 4 days, ended by ageing.",
-      "In Shelves (loose, no wrap): 2 to 4 days, ended by ageing; but there is no room.",
-      "In Counter it would not get ripe.",
-      "Without dawnfruits, part 1 of 2 in the kitchen it would keep about 14 days instead of about 10 days.",
+      "Right drawer (loose, no wrap): 2 to 4 days, ended by ageing.",
+      "Shelves (loose, no wrap): 2 to 4 days, ended by ageing; but there is no room.",
+      "Counter: no ripening there.",
+      "Without dawnfruits, part 1 of 2 in the kitchen: about 14 days instead of about 10 days.",
     ]);
   });
 });

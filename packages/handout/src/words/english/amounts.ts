@@ -12,6 +12,8 @@ export const amountsWords = {
 
   // Spans of time, never finer than the biology allows
   "span.none": "less than a day",
+  "span.hours": "two hours at most",
+  "span.past": "no time left",
   "span.days.one": "about a day",
   "span.days.upTo": { one: "up to {count} day", other: "up to {count} days" },
   "span.days.about": "about {days} days",

@@ -4,15 +4,15 @@ import type { Messages } from "../message.js";
 export const itemWords = {
   // One kind, by itself
   "item.names": "Also called {names}.",
-  "item.conditions": "At {temperature}, {humidity} humid, {ethylene} of ethylene (ripening gas): {span}.",
-  "item.recommended": "Recommended: {low} to {high}, {lowHumidity} to {highHumidity} humid.",
-  "item.recommendedOne": "Recommended: {low}, {lowHumidity} to {highHumidity} humid.",
-  "item.respiration": "It breathes out {value} mg of carbon dioxide per kilogram and hour.",
-  "item.ethylene": "It gives off {value} µL of ethylene per kilogram and hour.",
+  "item.conditions": "At {temperature}, {humidity} humidity, {ethylene} of ethylene (ripening gas): {span}.",
+  "item.recommended": "Recommended: {low} to {high}, {lowHumidity} to {highHumidity} humidity.",
+  "item.recommendedOne": "Recommended: {low}, {lowHumidity} to {highHumidity} humidity.",
+  "item.respiration": "Breathing: {value} mg of carbon dioxide per kilogram and hour.",
+  "item.ethylene": "Ethylene (ripening gas) given off: {value} µL per kilogram and hour.",
   "item.share": "{ending}: {percent} of the way when it ends.",
   "item.belongs": "{place}: {span}, ended by {ending} ({wrap}).",
   "item.belongsRipe":
-    "First {place} until it is ripe ({wrap}), then {next} ({nextWrap}): {span} in all, ended by {ending}.",
+    "First “{place}” until ripe ({wrap}), then “{next}” ({nextWrap}): {span} in all, ended by {ending}.",
   "item.elsewhere": "{place}: {span}, ended by {ending}.",
   "item.source": "{figure}: {citation} ({where}).",
   "item.sourcePractice": "{figure}: common practice, no source.",
@@ -30,7 +30,7 @@ export const itemWords = {
   "item.figure.decay": "mould and rot",
 
   // A kitchen
-  "kitchen.room": "Room: {temperature}, air {humidity} humid.",
+  "kitchen.room": "Room: {temperature}, {humidity} humidity.",
   "kitchen.refrigerator": "Refrigerator “{name}”: {litres} of air at {temperature}.",
   "kitchen.refrigeratorOnly": "Refrigerator: {litres} of air at {temperature}.",
   "kitchen.place": "{name} ({kind}): {temperature}, room for {litres}.",

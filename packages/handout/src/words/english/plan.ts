@@ -17,6 +17,7 @@ export const planWords = {
   "heading.understood": "What was understood",
   "heading.questions": "Please check",
   "heading.kitchen": "The kitchen this is worked out for",
+  "heading.throwAway": "Throw away first",
   "heading.prepare": "Do this first",
   "heading.leave": "Leave these as they are for now",
   "heading.places": "Where each thing goes",
@@ -31,11 +32,12 @@ export const planWords = {
   "heading.elsewhere": "In the other places of an ordinary kitchen",
 
   // Places
-  "place.air": "{temperature}, air about {humidity} humid",
+  "place.air": "{temperature}, about {humidity} humidity",
   "place.line": "{name}: {air}; {room}.",
   "place.lineWithSetting": "{name}: {air}; {room}. {setting}",
   "place.room": "{taken} of {litres} taken",
   "place.empty": "Nothing goes in these this time: {places}.",
+  "place.quoted": "“{place}”",
   "place.kind.refrigerator shelf": "refrigerator shelf",
   "place.kind.refrigerator door": "refrigerator door",
   "place.kind.crisper drawer": "crisper drawer",
@@ -83,7 +85,8 @@ export const planWords = {
 
   // Preparation: what, then why
   "prepare.line": "{names}: {task} {why}",
-  "prepare.practice": "{names}: {task} {why} (Common practice, no source.)",
+  "prepare.practice": "{names}: {task} {why} *",
+  "prepare.practiceNote": "* Common practice, no source.",
   "prepare.what": "{names}: {task}",
   "prepare.whyPractice": "{why} Common practice, no source.",
   "prepare.do.keep dry and unwashed": "keep dry and do not wash yet.",
@@ -96,7 +99,7 @@ export const planWords = {
   "prepare.do.cure first": "let the skin dry and harden before storing.",
   "prepare.do.sort out damaged pieces": "pick out damaged pieces and eat those first.",
   "prepare.do.wrap crown": "wrap the crown.",
-  "prepare.do.keep on the vine": "leave on the vine.",
+  "prepare.do.keep on the vine": "leave on the vine those that came on it.",
   "prepare.do.wash just before use": "wash just before eating, not now.",
   "prepare.do.leave whole": "leave whole until needed.",
   "prepare.do.break up bunch": "part the bunch.",
@@ -107,8 +110,8 @@ export const planWords = {
   "prepare.why.remove bands and bruised leaves": "Pressed and bruised parts rot first and spread it.",
   "prepare.why.dry well": "Water left on the surface lets rot start.",
   "prepare.why.keep husk on": "The husk keeps the inside from drying out.",
-  "prepare.why.keep in the dark": "Light turns them green and bitter.",
-  "prepare.why.light": "Out of the light they keep longer.",
+  "prepare.why.keep in the dark": "Light makes green, bitter patches.",
+  "prepare.why.light": "Life is longer out of the light.",
   "prepare.why.cure first": "Hard, dry skin heals small cuts and keeps rot out.",
   "prepare.why.sort out damaged pieces": "One that rots spoils those that touch it.",
   "prepare.why.wrap crown": "Ripening gas leaves at the crown.",
@@ -119,9 +122,9 @@ export const planWords = {
   "prepare.why.remove from sealed bag": "Trapped damp lets rot start.",
 
   // Moves
-  "move.day": "{date}. {name}: move from {from} to {to} ({wrap}).",
-  "move.ripe": "When ripe, about {date}. {name}: move from {from} to {to} ({wrap}).",
-  "move.rewrap": "{date}. {name}: stays in {from}, but from now on {wrap}.",
+  "move.day": "{date}. {name}: move from “{from}” to “{to}” ({wrap}).",
+  "move.ripe": "When ripe, about {date}. {name}: move from “{from}” to “{to}” ({wrap}).",
+  "move.rewrap": "{date}. {name}: same place, “{from}”, but from now on {wrap}.",
   "move.none": "Nothing needs to be moved.",
 
   // Eating
@@ -129,12 +132,20 @@ export const planWords = {
   "eat.away": "{date}: nobody at home",
   "eat.nothing": "{date}: nothing planned",
   "eat.entry": { one: "{name} ({count} portion)", other: "{name} ({count} portions)" },
+  "eat.entryDoubtful": {
+    one: "{name} ({count} portion; may not last: eat sooner, freeze, or give away)",
+    other: "{name} ({count} portions; may not last: eat sooner, freeze, or give away)",
+  },
+  "eat.throwAway": {
+    one: "Throw away what is left of {name} after {date} ({count} portion).",
+    other: "Throw away what is left of {name} after {date} ({count} portions).",
+  },
   "eat.left": {
     one: "Still there at the end: {name} ({count} portion).",
     other: "Still there at the end: {name} ({count} portions).",
   },
   "eat.ready": "{name}: ready to eat about {date}.",
-  "eat.notReady": "{name}: will not get ripe where it lies.",
+  "eat.notReady": "{name}: no ripening in this place.",
 
   // Waste
   "waste.both":

@@ -13,13 +13,17 @@ export const safetyWords = {
   "caution.green-potatoes":
     "Potatoes: cut away green parts and sprouts; throw the potato out if it is green through or bitter.",
   "caution.mould-soft":
-    "Soft fruit and vegetables with mould: throw the piece away, however small the spot, and look over those next to it.",
+    "Soft or cut fruit and vegetables with mould: throw the piece away, however small the spot. Do not sniff it. Look over those next to it.",
   "caution.mould-firm":
-    "Firm fruit and vegetables with a small spot of mould: cut away at least 2.5 cm (1 inch) around and below it, and keep the knife out of the mould.",
+    "Firm, whole fruit and vegetables with a small spot of mould: cut away at least 2.5 cm (1 inch) around and below it, and keep the knife out of the mould.",
   "caution.garlic-in-oil":
     "Home-made garlic in oil: refrigerate it at once, use it within four days, and never leave it at room temperature.",
   "caution.washed-greens": "Ready-washed leaves: keep cold all the time and use by the date on the bag.",
-  "caution.overflow": "{place} would be over-full by about {litres}. Eat or give away some first.",
+  "caution.safe-time-past":
+    "Throw away: {names}. Cut too long ago to be eaten safely, even where all still looks good.",
+  "caution.wash":
+    "Wash whole fruit and vegetables under running water just before eating or cutting, also those that are peeled.",
+  "caution.overflow": "{place}: over-full by about {litres}. Eat or give away some first.",
   "caution.unnamed": "Take care: {name}.",
   "caution.local": "Check with your local food-safety authority. When in doubt, throw it out.",
 } as const satisfies Messages;
