@@ -7,9 +7,10 @@ import {
   itemView,
   jsonText,
   kindName,
+  questionLine,
   type UnitSystem,
 } from "@keepwright/handout";
-import { type RipenessWord, ripenessOfWord, ripenessWords } from "@keepwright/planner";
+import { type RipenessWord, readHaul, ripenessOfWord, ripenessWords } from "@keepwright/planner";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { decimalOption, temperatureOption } from "../options/numbers.js";
@@ -76,8 +77,16 @@ export function itemCommand(program: Command, door: Door): void {
 /** Most names that are offered instead. */
 const mostOffered = 6;
 
+/** Sprouts, spoilt, wild or preserved produce are no kind of fresh produce: says the caution instead of taking the nearest kind. */
+function refuseWhatIsNotKept(context: HandoutContext, name: string): void {
+  const questions = readHaul(name, catalogue()).items.flatMap((item) => item.questions);
+  const notKept = questions.find((question) => question.ask === "unsafe or other");
+  if (notKept) throw userError("name", quoted(name), questionLine(context, notKept));
+}
+
 /** The one kind meant. Throws UserError with the kinds it may be when it is not sure. */
 function kindMeant(door: Door, context: HandoutContext, name: string): string {
+  refuseWhatIsNotKept(context, name);
   const sure = findKind(catalogue(), name);
   if (sure) {
     if (sure.by === "spelling") door.err(`${quoted(name)} is taken for ${quoted(sure.name)}.\n`);
