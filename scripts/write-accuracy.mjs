@@ -56,8 +56,9 @@ function practiceSection() {
     (each) => `| ${cell(each.name)} | ${each.follows ? "yes" : "NO"} | ${cell(each.why)} |`,
   );
   return (
-    `## Common practice, no source\n\nThe plan of an invented ordinary haul in the ordinary kitchen (packages/planner/test/commonPractice), by computation: no pair list, no ` +
-    `rule made for it. It follows ${agree} of ${rows.length}. Where it does not, neither the model nor the advice was bent.\n\n${head}\n${lines.join("\n")}\n`
+    `## Common practice, no source\n\nThe plan of an invented ordinary haul in the ordinary kitchen (packages/planner/test/commonPractice), by computation. ` +
+    `No list of pairs that must lie apart is coded but Handbook 66’s table of smells; declared rules cover only what the physics cannot know ` +
+    `(covers for cut produce, what must breathe, damp towels, dairy: packages/planner/src/rules). It follows ${agree} of ${rows.length}. Where it does not, neither the model nor the advice was bent.\n\n${head}\n${lines.join("\n")}\n`
   );
 }
 
