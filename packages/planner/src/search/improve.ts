@@ -3,6 +3,7 @@ import { exchange } from "./exchange.js";
 import { withOtherSettings, withProgramme } from "./moves.js";
 import { improvePairs } from "./pairs.js";
 import { leastGain, type Search } from "./search.js";
+import { isSmall } from "./smallCase.js";
 import { joinParts, shiftPortions, splitParts } from "./splitting.js";
 
 /** Options of a part judged in full, at most. */
@@ -70,9 +71,16 @@ function tryKind(search: Search, kind: Kind): boolean {
   return helped;
 }
 
+/**
+ * Choices judged in full in one descent, at most, in cases that are not small: several times what a haul that fits needs. Where far more
+ * came home than there is room for, there is always another portion to push elsewhere; a fixed number ends that, never a clock.
+ */
+const mostJudged = 200;
+
 function untilNoneHelps(search: Search, kinds: readonly Kind[]): void {
+  const most = isSmall(search.prepared.problem) ? Number.POSITIVE_INFINITY : search.judged + mostJudged;
   let kind = 0;
-  while (kind < kinds.length) kind = tryKind(search, kinds[kind]!) ? 0 : kind + 1;
+  while (kind < kinds.length && search.judged < most) kind = tryKind(search, kinds[kind]!) ? 0 : kind + 1;
 }
 
 /** Lets the parts find their places without turning a vent. */

@@ -27,6 +27,8 @@ export class Search {
   readonly prepared: Prepared;
   readonly judge: Judge;
   current: Evaluation;
+  /** Choices judged in full so far. */
+  judged = 0;
   /** Parts that found nothing better, and whose lot has not changed since. */
   readonly settled = new Set<number>();
   readonly #seen = new Map<string, number>();
@@ -44,6 +46,7 @@ export class Search {
     const key = choiceKey(choice);
     const known = this.#kept.get(key);
     if (known) return known;
+    this.judged += 1;
     const evaluation = evaluatePrepared(this.prepared, choice);
     this.#seen.set(key, evaluation.objective.total);
     if (isSmall(this.prepared.problem) && this.#kept.size < mostKept) this.#kept.set(key, evaluation);
