@@ -4,7 +4,7 @@ import { withOtherSettings, withProgramme } from "./moves.js";
 import { improvePairs } from "./pairs.js";
 import { leastGain, type Search } from "./search.js";
 import { isSmall } from "./smallCase.js";
-import { joinParts, shiftPortions, splitParts } from "./splitting.js";
+import { joinParts, shiftPortions, splitParts, splitToFit } from "./splitting.js";
 
 /** Options of a part judged in full, at most. */
 const mostTried = 2;
@@ -93,15 +93,23 @@ export function settle(search: Search): void {
 export const descendWhole = (search: Search): void =>
   untilNoneHelps(search, [improveParts, turnVents, improveSettled, exchange, improvePairs]);
 
-/**
- * Goes downhill by every kind of change until none helps; a change that helped starts again with the cheapest kind.
- *
- * @param thorough also look again at parts that were settled before others moved, and take lots apart
- */
-export function descend(search: Search, thorough: boolean): void {
-  const quick = [improveParts, turnVents, exchange, joinParts];
-  const kinds = thorough
-    ? [improveParts, turnVents, improveSettled, exchange, splitParts, shiftPortions, joinParts, improvePairs]
-    : quick;
-  untilNoneHelps(search, kinds);
-}
+const quick: readonly Kind[] = [improveParts, turnVents, exchange, joinParts];
+const thorough: readonly Kind[] = [
+  improveParts,
+  turnVents,
+  improveSettled,
+  exchange,
+  splitParts,
+  shiftPortions,
+  joinParts,
+  improvePairs,
+];
+
+/** Goes downhill by the cheaper kinds of change; one that helped starts again with the cheapest. */
+export const descendQuickly = (search: Search): void => untilNoneHelps(search, quick);
+
+/** Also looks again at parts that were settled before others moved, and takes lots apart. */
+export const descend = (search: Search): void => untilNoneHelps(search, thorough);
+
+/** Also lets lots lie in part where there is no room for all of them: last, since what is taken apart so is seldom put together again. */
+export const finish = (search: Search): void => untilNoneHelps(search, [...thorough, splitToFit]);

@@ -70,6 +70,13 @@ function bestInSomeAir(tried: readonly Tried[]): Tried[] {
     const order = [...tried].sort((a, b) => a.costs[air]! - b.costs[air]!);
     for (const one of order.slice(0, air === 0 ? 2 : 1)) kept.add(one);
   }
+  // Wraps come in the order of their room: where little is left, one that takes less may be the best that fits.
+  let least = Number.POSITIVE_INFINITY;
+  for (const one of tried) {
+    if (one.costs[0]! >= least) continue;
+    least = one.costs[0]!;
+    kept.add(one);
+  }
   return tried.filter((one) => kept.has(one));
 }
 

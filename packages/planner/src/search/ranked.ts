@@ -1,4 +1,5 @@
 import { type Part, programmeKey } from "../problem/programme.js";
+import { litresInStay } from "../rules/capacity.js";
 import { programmeEffort } from "../rules/effort.js";
 import { weights } from "../rules/weights.js";
 import type { Evaluation } from "./evaluate.js";
@@ -77,26 +78,45 @@ interface Hopeful {
   readonly hope: number;
 }
 
-/** The few worth an estimate, most hopeful first. */
-function worthEstimating({ prepared }: Search, hopeful: readonly Hopeful[]): Hopeful[] {
-  if (isSmall(prepared.problem)) return [...hopeful];
-  const places = new Set<number>();
-  return hopeful.filter(({ option }, rank) => {
-    const place = option.programme.stays.at(-1)!.place;
-    const first = !places.has(place);
-    places.add(place);
-    return first || rank < mostHopeful;
-  });
+/**
+ * The few worth an estimate, most hopeful first: for every last place the most hopeful and, as long as what is tried there finds too little room,
+ * the next that takes less.
+ */
+class Worth {
+  readonly #small: boolean;
+  /** Litres an option must take less than, by last place: 0 once one has fitted. */
+  readonly #room = new Map<number, number>();
+  #tried = 0;
+
+  constructor({ prepared }: Search) {
+    this.#small = isSmall(prepared.problem);
+  }
+
+  estimating(place: number, litres: number): boolean {
+    const worth = litres < (this.#room.get(place) ?? Number.POSITIVE_INFINITY) || this.#tried < mostHopeful;
+    this.#tried++;
+    return this.#small || worth;
+  }
+
+  learnt(place: number, litres: number, fits: boolean): void {
+    this.#room.set(place, fits ? 0 : Math.min(litres, this.#room.get(place) ?? litres));
+  }
 }
 
 /** Estimates the hopeful ones, until the rest could not be better than the best found that has room. */
 function estimated(search: Search, index: number, hopeful: readonly Hopeful[], now: number): RankedOption[] {
   const ranked: RankedOption[] = [];
+  const worth = new Worth(search);
   let least = 0;
   for (const { option, to, hope } of hopeful) {
     if (hope - now >= least) break;
+    const last = to.programme.stays.length - 1;
+    const { place } = to.programme.stays[last]!;
+    const litres = litresInStay(search.prepared.problem, to, last);
+    if (!worth.estimating(place, litres)) continue;
     const change = search.judge.estimate(search.current, [{ part: index, like: index, to }]);
     ranked.push({ part: index, option, ...change });
+    worth.learnt(place, litres, change.overflow <= 0);
     if (change.overflow <= 0) least = Math.min(least, change.cost + change.overflow);
   }
   return ranked.sort(byChange);
@@ -115,7 +135,7 @@ export function rankedOptions(search: Search, index: number): RankedOption[] {
     .map((one) => ({ ...one, hope: hopefulCost(search, current, one.to, one.option) }))
     .filter(({ hope }) => hope < now)
     .sort((a, b) => a.hope - b.hope);
-  return estimated(search, index, worthEstimating(search, hopeful), now);
+  return estimated(search, index, hopeful, now);
 }
 
 /** Best first; level ones in the order of their names. */

@@ -1,7 +1,8 @@
 import { seededRandom } from "@keepwright/quantities";
+import type { Choice } from "../problem/programme.js";
 import { construct } from "./construct.js";
 import type { Evaluation } from "./evaluate.js";
-import { descend } from "./improve.js";
+import { descend, descendQuickly, finish } from "./improve.js";
 import { perturbed } from "./perturb.js";
 import type { Prepared } from "./prepare.js";
 import { leastGain, Search } from "./search.js";
@@ -21,20 +22,26 @@ export interface Progress {
  */
 export const roundsFor = (lots: number): number => (lots <= 5 ? 10 : lots <= 12 ? 6 : lots <= 30 ? 2 : 1);
 
-/** Downhill from the first arrangement; where room is short, also from one that begins with what is hardest to fit. */
-function searchLarge(search: Search): Evaluation {
-  const { prepared } = search;
-  descend(search, true);
-  let best = search.current;
-  if (best.objective.overflow > 0) {
-    search.goTo(construct(prepared, "bulk"));
-    descend(search, true);
-    if (search.current.objective.total < best.objective.total) best = search.current;
-  }
-  // A plan is never worse than leaving everything unsorted.
-  if (search.goTo(unsortedChoice(prepared.problem)).objective.total >= best.objective.total) return best;
-  descend(search, true);
+const better = (one: Evaluation, other: Evaluation): Evaluation =>
+  other.objective.total < one.objective.total - leastGain ? other : one;
+
+/** Goes from a choice downhill, and tells where that leads. */
+function from(search: Search, choice: Choice, downhill: (search: Search) => void): Evaluation {
+  search.goTo(choice);
+  downhill(search);
   return search.current;
+}
+
+/** Downhill from the first arrangement; where room is short, also from one that begins with what is hardest to fit. */
+function searchLarge(search: Search, constructed: Choice): Evaluation {
+  const { prepared } = search;
+  const first = from(search, constructed, descend);
+  const best =
+    first.objective.overflow > 0 ? better(first, from(search, construct(prepared, "bulk"), descend)) : first;
+  const finished = from(search, best.choice, finish);
+  // A plan is never worse than leaving everything unsorted.
+  const unsorted = search.goTo(unsortedChoice(prepared.problem));
+  return better(finished, unsorted) === finished ? finished : from(search, unsorted.choice, finish);
 }
 
 /** The best choice found: constructed, improved, and improved again from perturbed copies. */
@@ -44,14 +51,11 @@ export function searchPlan(prepared: Prepared, progress?: (progress: Progress) =
   const random = seededRandom(problem.seed);
   const constructed = construct(prepared);
   const search = new Search(prepared, constructed);
-  let best = isSmall(problem) ? searchSmall(search, constructed) : searchLarge(search);
+  let best = isSmall(problem) ? searchSmall(search, constructed) : searchLarge(search, constructed);
   for (let round = 0; round < rounds; round++) {
     progress?.({ done: (round + 1) / (rounds + 1), best: best.objective.total });
-    search.goTo(perturbed(prepared, best.choice, random));
-    descend(search, false);
-    if (search.current.objective.total >= best.objective.total - leastGain) continue;
-    descend(search, true);
-    best = search.current;
+    const thrown = from(search, perturbed(prepared, best.choice, random), descendQuickly);
+    if (better(best, thrown) === thrown) best = from(search, thrown.choice, finish);
   }
   progress?.({ done: 1, best: best.objective.total });
   return best;

@@ -33,7 +33,7 @@ function wholeFrom(search: Search, choice: Choice, settled = false): Evaluation 
 
 function thoroughlyFrom(search: Search, choice: Choice): Evaluation {
   search.goTo(choice);
-  descend(search, true);
+  descend(search);
   return search.current;
 }
 

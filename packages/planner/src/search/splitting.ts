@@ -1,4 +1,6 @@
 import { type Part, programmeKey } from "../problem/programme.js";
+import { litresInStay } from "../rules/capacity.js";
+import { weights } from "../rules/weights.js";
 import { stillRipens } from "./candidates.js";
 import { withJoin, withSplit } from "./moves.js";
 import type { Option } from "./options.js";
@@ -67,6 +69,24 @@ function estimatedSplit(search: Search, index: number, option: Option, amount: n
 
 const byChange = (a: Split, b: Split): number => a.change - b.change;
 
+/** As much of a part as there is room for where it would rather lie: for each such place its best option. */
+function splitsThatFit(search: Search, index: number): Split[] {
+  const part = search.current.choice.parts[index]!;
+  const { problem } = search.prepared;
+  const { splitUnit } = problem.lots[part.lot]!;
+  const places = new Set<number>();
+  return search.ranked(index).flatMap(({ option, cost, overflow }) => {
+    const last = option.programme.stays.length - 1;
+    const { place } = option.programme.stays[last]!;
+    if (cost >= -leastGain || overflow <= 0 || places.has(place)) return [];
+    places.add(place);
+    const litres = litresInStay(problem, { ...part, programme: option.programme }, last);
+    const share = 1 - overflow / weights.overflowLitre / litres;
+    const amount = Math.floor((part.portions * share) / splitUnit) * splitUnit;
+    return amount > 0 && amount < part.portions ? [estimatedSplit(search, index, option, amount)] : [];
+  });
+}
+
 function splitsOf(search: Search, index: number): Split[] {
   const part = search.current.choice.parts[index]!;
   const { splitUnit } = search.prepared.problem.lots[part.lot]!;
@@ -89,15 +109,22 @@ function splitsOf(search: Search, index: number): Split[] {
     );
 }
 
-function splitPart(search: Search, index: number): boolean {
+/** Takes the best of some splits that is better in full judgement. */
+function split(search: Search, index: number, splits: readonly Split[], most: number): boolean {
   const { choice } = search.current;
-  const small = isSmall(search.prepared.problem);
-  return splitsOf(search, index)
-    .filter(({ change }) => small || change < -leastGain)
+  return [...splits]
     .sort(byChange)
-    .slice(0, small ? mostTriedWhenSmall : mostTried)
+    .slice(0, most)
     .some(({ option, amount }) => search.attempt(withSplit(choice, index, amount, option.programme)));
 }
+
+function splitPart(search: Search, index: number): boolean {
+  const splits = splitsOf(search, index);
+  if (isSmall(search.prepared.problem)) return split(search, index, splits, mostTriedWhenSmall);
+  return split(search, index, splits.filter(worthwhile), mostTried);
+}
+
+const worthwhile = ({ change }: Split): boolean => change < -leastGain;
 
 /** Takes a few portions of a lot apart where that helps. */
 export function splitParts(search: Search): boolean {
@@ -107,6 +134,14 @@ export function splitParts(search: Search): boolean {
   }
   return false;
 }
+
+/** Takes apart what would rather lie where there is too little room for all of it: as much as fits goes there. */
+export const splitToFit = (search: Search): boolean =>
+  search.current.choice.parts.some(
+    (_, index) =>
+      worthSplitting(search, index) &&
+      split(search, index, splitsThatFit(search, index).filter(worthwhile), mostTried),
+  );
 
 /** The same parts of a lot with other amounts: some portions of the first go to the second. */
 function shifted(search: Search, first: number, second: number, amount: number): boolean {
