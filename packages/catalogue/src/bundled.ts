@@ -1,14 +1,16 @@
 import type { Catalogue, RawCatalogue } from "./catalogue.js";
 import * as data from "./data.generated.js";
+import type { CommodityFile } from "./fileSchema.js";
 import type { NameGroup } from "./groups.js";
-import type { Commodity } from "./schema.js";
+
+import { withInferred } from "./infer/withInferred.js";
 import type { OdourPair, SafetyLimit, Source, Wrap } from "./tables.js";
 
 /** The catalogue that comes with the program, as raw data. */
 export const bundledData: RawCatalogue = data;
 
 /** Fills in what the schema lets a record leave out. */
-const completed = (commodity: Commodity): Commodity => ({
+const completed = (commodity: CommodityFile): CommodityFile => ({
   ...commodity,
   names: {
     en: { ...commodity.names.en, also: commodity.names.en.also ?? [] },
@@ -31,7 +33,7 @@ let bundled: Catalogue | undefined;
  */
 export function catalogue(): Catalogue {
   bundled ??= {
-    commodities: byId((data.commodities as Commodity[]).map(completed)),
+    commodities: byId(withInferred((data.commodities as CommodityFile[]).map(completed))),
     sources: byId(data.sources as Source[]),
     groups: data.groups as NameGroup[],
     wraps: byId(data.wraps as Wrap[]),

@@ -1,10 +1,20 @@
 import type { z } from "zod";
 import type { Catalogue, RawCatalogue } from "./catalogue.js";
 import { checkCrossReferences } from "./check/crossReferences.js";
+import { checkGuidance } from "./check/guidance.js";
 import { CatalogueError, describeIssues, shown } from "./check/problems.js";
+import { commodityFileSchema } from "./fileSchema.js";
 import { nameGroupSchema } from "./groups.js";
-import { commoditySchema } from "./schema.js";
-import { odourSchema, safetyLimitSchema, sourceSchema, wrapSchema } from "./tables.js";
+import { withInferred } from "./infer/withInferred.js";
+import type { Commodity } from "./schema.js";
+import {
+  odourSchema,
+  safetyLimitSchema,
+  sourceSchema,
+  type Wrap,
+  type WrapId,
+  wrapSchema,
+} from "./tables.js";
 
 /** Reads a list of records with one schema; each fault goes to `problems` under the record's name. */
 function readList<Schema extends z.ZodType>(
@@ -45,17 +55,35 @@ function byId<Key extends string, Item extends { id: Key }>(
   return map;
 }
 
+/** The kinds completed from their relatives; where one cannot be, its fault goes to `problems`. */
+function readKinds(raw: unknown, wraps: ReadonlyMap<WrapId, Wrap>, problems: string[]): Commodity[] {
+  const files = readList(raw, "kind", commodityFileSchema, problems);
+  problems.push(...files.flatMap(({ id, guidance }) => (guidance ? checkGuidance(id, guidance, wraps) : [])));
+  try {
+    return problems.length === 0 ? withInferred(files) : [];
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    problems.push(error.message);
+    return [];
+  }
+}
+
 /**
  * Checks raw catalogue data and returns it. Throws CatalogueError with every fault found: each names the record, the
  * field, the value and what would be accepted.
  */
 export function loadCatalogue(raw: RawCatalogue): Catalogue {
   const problems: string[] = [];
+  const wraps: ReadonlyMap<WrapId, Wrap> = byId(
+    readList(raw.wraps, "wrap", wrapSchema, problems),
+    "wrap",
+    problems,
+  );
   const catalogue: Catalogue = {
-    commodities: byId(readList(raw.commodities, "kind", commoditySchema, problems), "kind", problems),
+    commodities: byId(readKinds(raw.commodities, wraps, problems), "kind", problems),
     sources: byId(readList(raw.sources, "source", sourceSchema, problems), "source", problems),
     groups: readList(raw.groups ?? [], "group", nameGroupSchema, problems),
-    wraps: byId(readList(raw.wraps, "wrap", wrapSchema, problems), "wrap", problems),
+    wraps,
     odours: readList(raw.odours, "odour", odourSchema, problems),
     safety: byId(readList(raw.safety, "safety limit", safetyLimitSchema, problems), "safety limit", problems),
   };

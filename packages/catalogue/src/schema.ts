@@ -30,6 +30,19 @@ export const organs = [
   "herb",
 ] as const;
 
+/** What covers the eaten part where it meets the air: it rules water loss and decay, and so tells which kinds are alike. */
+export const skins = [
+  "rind",
+  "waxed skin",
+  "downy skin",
+  "husk or pod",
+  "papery scales",
+  "cork",
+  "root skin",
+  "leaf or stem",
+  "bare",
+] as const;
+
 /** Names of things to do before putting away; their words are made in `handout`. */
 export const preparations = [
   "keep dry and unwashed",
@@ -141,6 +154,7 @@ export const commoditySchema = z.strictObject({
   names: z.strictObject({ en: names, es: names }),
   family: z.string().min(1),
   organ: z.enum(organs),
+  skin: z.enum(skins),
   /** Ripening is started by ethylene and comes with a rise of respiration; kinds sold ready to eat give no `ripening`. */
   climacteric: z.boolean(),
   storage: z.strictObject({

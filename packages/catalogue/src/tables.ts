@@ -18,19 +18,21 @@ export const sourceSchema = z.strictObject({
 });
 export type Source = z.infer<typeof sourceSchema>;
 
+export const wrapIds = [
+  "none",
+  "paper bag",
+  "perforated bag",
+  "closed film bag",
+  "damp towel",
+  "beeswax cloth",
+  "foil",
+  "lidded box",
+  "glass of water",
+] as const;
+
 /** A wrap as a small box of air around the lot, in series with the place: equivalent air exchange for one kilogram. */
 export const wrapSchema = z.strictObject({
-  id: z.enum([
-    "none",
-    "paper bag",
-    "perforated bag",
-    "closed film bag",
-    "damp towel",
-    "beeswax cloth",
-    "foil",
-    "lidded box",
-    "glass of water",
-  ]),
+  id: z.enum(wrapIds),
   /** Litres of outside air an hour that would carry as much vapour as passes through the wrap around 1 kg of produce. */
   vapourExchange: figure("L/h for 1 kg", 0, 100_000),
   /** The same for ethylene. */

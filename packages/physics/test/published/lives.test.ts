@@ -1,41 +1,58 @@
-import { catalogue, commodityOf } from "@keepwright/catalogue";
 import { describe, expect, test } from "vitest";
-import { produceFromCommodity } from "../../src/index.js";
-import { constantLife } from "../fixtures/constantLife.js";
-import { air } from "../fixtures/kinds.js";
 import { expectAgreement } from "./expectAgreement.js";
-import { readTable } from "./readTable.js";
+import { modelledLife, type PublishedLife, publishedLives } from "./livesModel.js";
 import { record } from "./record.js";
 
 /** The end of a published range nearest to the model's value, or the value itself inside the range. */
 const nearest = (days: number, low: number, high: number) => Math.min(high, Math.max(low, days));
 
-const rows = readTable("lives");
+const nameOf = ({ kind, detail, celsius }: PublishedLife) =>
+  `life of ${kind}${detail === "" ? "" : ` (${detail})`} at ${celsius} °C`;
+
+const rangeOf = ({ low, high }: PublishedLife) =>
+  high === Number.POSITIVE_INFINITY ? `at least ${low} d` : `${low}–${high} d`;
+
+const airOf = ({ relativeHumidity }: PublishedLife) =>
+  relativeHumidity === undefined ? "" : ` unwrapped at ${Math.round(relativeHumidity * 100)} %`;
+
+const misfitOf = ({ misfit, why }: PublishedLife) =>
+  misfit === "" ? "" : `; known misfit${why === "" ? "" : `: ${why}`}`;
+
+const lives = publishedLives();
+const checks = lives.filter(({ use }) => use === "check");
 
 describe("published lives at several temperatures", () => {
-  test("the table has at least a dozen checks", () => {
-    expect(rows.filter(({ use }) => use === "check").length).toBeGreaterThanOrEqual(12);
+  test("the table has at least 40 checks of at least 25 kinds, most of them read", () => {
+    expect(checks.length).toBeGreaterThanOrEqual(40);
+    expect(new Set(checks.map(({ kind }) => kind)).size).toBeGreaterThanOrEqual(25);
+    expect(checks.filter(({ fromMemory }) => !fromMemory).length).toBeGreaterThanOrEqual(30);
   });
 
-  test.each(rows)("$kind at $celsius °C ($use)", (row) => {
-    const [celsius, low, high] = [Number(row.celsius), Number(row.low), Number(row.high)];
-    const produce = produceFromCommodity(commodityOf(catalogue(), row.kind!));
-    const conditions = air(celsius, { ethylene: Number(row.ethylene), relativeHumidity: 0.985 });
-    const { days, endedBy } = constantLife(produce, conditions, { leaveOut: ["water"] });
+  test("no two rows have one name, no range is upside down, no tolerance is wider than 1.5", () => {
+    expect(new Set(lives.map(nameOf)).size).toBe(lives.length);
+    for (const life of lives) {
+      expect(life.low, nameOf(life)).toBeGreaterThan(0);
+      expect(life.high, nameOf(life)).toBeGreaterThanOrEqual(life.low);
+      expect(life.tolerance, nameOf(life)).toBeLessThanOrEqual(1.5);
+    }
+  });
+
+  test.each(lives)("$kind $detail at $celsius °C ($use)", (life) => {
+    const { days, endedBy } = modelledLife(life);
     const [recorded] = record("lives", [
       {
         room: "keeping quality",
-        what: `life of ${row.kind} at ${row.celsius} °C`,
+        what: nameOf(life),
         model: days,
-        published: nearest(days, low, high),
+        published: nearest(days, life.low, life.high),
         unit: "d",
-        source: row.source!,
-        fromMemory: row.fromMemory === "yes",
-        use: row.use as "fit" | "check",
-        tolerance: Number(row.tolerance),
-        note: `published ${low}–${high} d; the model ends it by ${endedBy}${row.misfit ? "; known misfit" : ""}`,
+        source: life.source,
+        fromMemory: life.fromMemory,
+        use: life.use,
+        tolerance: life.tolerance,
+        note: `published ${rangeOf(life)}${airOf(life)}; the model ends it by ${endedBy}${misfitOf(life)}`,
       },
     ]);
-    expectAgreement(recorded, row.misfit);
+    expectAgreement(recorded, life.misfit);
   });
 });
