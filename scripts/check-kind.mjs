@@ -1,17 +1,46 @@
-// Prints how hard the guidance of kinds is to read: node scripts/reading-level.mjs [id …]. English: school grade, 6 or below wanted. Spanish: ease, 70 or above.
+// Looks one or more kinds over while they are being written: node scripts/check-kind.mjs ID… (all kinds when none is named). Prints every fault of the
+// file, what was inferred from relatives, and how hard the guidance is to read (English: school grade, at most 6; Spanish: ease, at least 70).
 import { readdirSync, readFileSync } from "node:fs";
 import { englishGrade, guidanceTexts, spanishEase } from "./lib/readingLevel.mjs";
-import { root } from "./lib/run.mjs";
+import { mustRun, root, toolPath } from "./lib/run.mjs";
 
-const folder = `${root}/packages/catalogue/data/commodities`;
+const data = `${root}/packages/catalogue/data`;
+const dist = new URL("../packages/catalogue/dist/", import.meta.url);
+mustRun("Bundling the catalogue", process.execPath, ["scripts/bundle-catalogue.mjs"]);
+mustRun("Compiling", process.execPath, [toolPath("typescript/bin/tsc"), "-b", "packages/catalogue"]);
+const { bundledData } = await import(new URL("bundled.js", dist).href);
+const { loadCatalogue } = await import(new URL("load.js", dist).href);
+const { evidenceIn } = await import(new URL("check/evidence.js", dist).href);
+
 const asked = process.argv.slice(2);
-for (const file of readdirSync(folder).sort()) {
-  const kind = JSON.parse(readFileSync(`${folder}/${file}`, "utf8"));
-  if (!kind.guidance || (asked.length > 0 && !asked.includes(kind.id))) continue;
+const ids = asked.length > 0 ? asked : readdirSync(`${data}/commodities`).map((name) => name.slice(0, -5));
+let loaded;
+let problems = [];
+try {
+  loaded = loadCatalogue(bundledData);
+} catch (error) {
+  if (!error.problems) throw error;
+  problems = error.problems;
+}
+const mine = problems.filter((problem) => ids.some((id) => new RegExp(`(^|"| )${id}[": ]`).test(problem)));
+for (const problem of mine) console.log(problem);
+if (problems.length > mine.length) console.log(`${problems.length - mine.length} faults in other kinds.`);
+
+function level(kind) {
+  if (!kind.guidance) return "no guidance yet";
   const { en, es } = kind.guidance.words;
   const [grade, ease] = [englishGrade(guidanceTexts(en)), spanishEase(guidanceTexts(es))];
-  const verdict = grade <= 6 && ease >= 70 ? "" : "  too hard";
+  const verdict = grade <= 6 && ease >= 70 ? "" : "  TOO HARD";
+  return `English grade ${grade.toFixed(1)}, Spanish ease ${ease.toFixed(0)}${verdict}`;
+}
+
+for (const id of ids) {
+  const kind = JSON.parse(readFileSync(`${data}/commodities/${id}.json`, "utf8"));
+  const inferred = evidenceIn(loaded?.commodities.get(id))
+    .filter(([, evidence]) => evidence.source === "keepwright-relatives")
+    .map(([path]) => path);
   console.log(
-    `${kind.id.padEnd(24)} English grade ${grade.toFixed(1)}  Spanish ease ${ease.toFixed(0)}${verdict}`,
+    `${id}: ${level(kind)}${inferred.length > 0 ? `; inferred from relatives: ${inferred.join(", ")}` : ""}`,
   );
 }
+process.exit(mine.length > 0 ? 1 : 0);

@@ -56,9 +56,15 @@ function byId<Key extends string, Item extends { id: Key }>(
 }
 
 /** The kinds completed from their relatives; where one cannot be, its fault goes to `problems`. */
-function readKinds(raw: unknown, wraps: ReadonlyMap<WrapId, Wrap>, problems: string[]): Commodity[] {
+function readKinds(
+  raw: unknown,
+  { wraps, sources }: Pick<Catalogue, "wraps" | "sources">,
+  problems: string[],
+): Commodity[] {
   const files = readList(raw, "kind", commodityFileSchema, problems);
-  problems.push(...files.flatMap(({ id, guidance }) => (guidance ? checkGuidance(id, guidance, wraps) : [])));
+  problems.push(
+    ...files.flatMap(({ id, guidance }) => (guidance ? checkGuidance(id, guidance, wraps, sources) : [])),
+  );
   try {
     return problems.length === 0 ? withInferred(files) : [];
   } catch (error) {
@@ -74,14 +80,11 @@ function readKinds(raw: unknown, wraps: ReadonlyMap<WrapId, Wrap>, problems: str
  */
 export function loadCatalogue(raw: RawCatalogue): Catalogue {
   const problems: string[] = [];
-  const wraps: ReadonlyMap<WrapId, Wrap> = byId(
-    readList(raw.wraps, "wrap", wrapSchema, problems),
-    "wrap",
-    problems,
-  );
+  const wraps = byId<WrapId, Wrap>(readList(raw.wraps, "wrap", wrapSchema, problems), "wrap", problems);
+  const sources = byId(readList(raw.sources, "source", sourceSchema, problems), "source", problems);
   const catalogue: Catalogue = {
-    commodities: byId(readKinds(raw.commodities, wraps, problems), "kind", problems),
-    sources: byId(readList(raw.sources, "source", sourceSchema, problems), "source", problems),
+    commodities: byId(readKinds(raw.commodities, { wraps, sources }, problems), "kind", problems),
+    sources,
     groups: readList(raw.groups ?? [], "group", nameGroupSchema, problems),
     wraps,
     odours: readList(raw.odours, "odour", odourSchema, problems),

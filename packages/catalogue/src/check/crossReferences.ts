@@ -9,16 +9,21 @@ import { checkMemory } from "./memory.js";
 /** Share by which a respiration rate may fall from one temperature to the next before it is taken for a slip of the pen. */
 const respirationNoise = 0.1;
 
-function checkSources(catalogue: Catalogue): string[] {
-  return recordsOf(catalogue).flatMap(([name, record]) =>
-    sourceUses(record)
-      .filter((use) => !catalogue.sources.has(use.source))
-      .map(
-        (use) =>
-          `${name}: ${use.path} names the source "${use.source}"; use the id of a source in data/sources, or add it there.`,
-      ),
-  );
-}
+/** Sources that one record names and nobody has. */
+export const checkSourcesOf = (
+  name: string,
+  record: unknown,
+  sources: ReadonlyMap<string, unknown>,
+): string[] =>
+  sourceUses(record)
+    .filter((use) => !sources.has(use.source))
+    .map(
+      (use) =>
+        `${name}: ${use.path} names the source "${use.source}"; use the id of a source in data/sources, or add it there.`,
+    );
+
+const checkSources = (catalogue: Catalogue): string[] =>
+  recordsOf(catalogue).flatMap(([name, record]) => checkSourcesOf(name, record, catalogue.sources));
 
 function checkRespiration(id: string, commodity: Commodity): string[] {
   return commodity.respiration.slice(1).flatMap((entry, index) => {

@@ -1,5 +1,7 @@
 import type { Guidance, GuidanceWords } from "../guidance.js";
-import type { Wrap, WrapId } from "../tables.js";
+import type { Source, Wrap, WrapId } from "../tables.js";
+import { checkSourcesOf } from "./crossReferences.js";
+import { checkMemoryOf } from "./memory.js";
 
 const lists = ["ripe", "going", "discard", "prepare", "trimmings", "save", "hazards"] as const;
 
@@ -26,9 +28,16 @@ const checkBasis = (id: string, { basis, words }: Guidance): string[] =>
     .filter((part) => words.en[part].length > 0 && !basis[part])
     .map((part) => `${id}: guidance.basis.${part} is missing; say where its facts come from.`);
 
-/** What a kind's guidance shows only when its parts are held beside each other. */
-export const checkGuidance = (id: string, guidance: Guidance, wraps: ReadonlyMap<WrapId, Wrap>): string[] => [
+/** What a kind's guidance shows only when its parts are held beside each other, the wraps and the sources. */
+export const checkGuidance = (
+  id: string,
+  guidance: Guidance,
+  wraps: ReadonlyMap<WrapId, Wrap>,
+  sources: ReadonlyMap<string, Source>,
+): string[] => [
   ...checkPairs(id, guidance.words.en, guidance.words.es),
   ...checkWraps(id, guidance.wraps, wraps),
   ...checkBasis(id, guidance),
+  ...checkSourcesOf(`${id}: guidance`, guidance, sources),
+  ...checkMemoryOf(`${id}: guidance`, guidance, sources),
 ];

@@ -1,4 +1,5 @@
 import type { Catalogue } from "../catalogue.js";
+import type { Source } from "../tables.js";
 import { type Evidence, evidenceIn, recordsOf } from "./evidence.js";
 
 const saysRecalled = /from memory|recalled|remembered/i;
@@ -24,14 +25,19 @@ function fault({ kind, place, note = "" }: Evidence, standing: string | undefine
   return undefined;
 }
 
-/** Values that pass for read though the record itself says, or leaves open, that they were recalled. */
-export function checkMemory(catalogue: Catalogue): string[] {
-  return recordsOf(catalogue).flatMap(([name, record]) =>
-    evidenceIn(record)
-      .filter(([, evidence]) => !evidence.fromMemory)
-      .flatMap(([path, evidence]) => {
-        const wrong = fault(evidence, catalogue.sources.get(evidence.source)?.standing);
-        return wrong ? [`${name}: ${path} ${wrong}.`] : [];
-      }),
-  );
-}
+/** Values of one record that pass for read though it says itself, or leaves open, that they were recalled. */
+export const checkMemoryOf = (
+  name: string,
+  record: unknown,
+  sources: ReadonlyMap<string, Source>,
+): string[] =>
+  evidenceIn(record)
+    .filter(([, evidence]) => !evidence.fromMemory)
+    .flatMap(([path, evidence]) => {
+      const wrong = fault(evidence, sources.get(evidence.source)?.standing);
+      return wrong ? [`${name}: ${path} ${wrong}.`] : [];
+    });
+
+/** The same over every record of a catalogue. */
+export const checkMemory = (catalogue: Catalogue): string[] =>
+  recordsOf(catalogue).flatMap(([name, record]) => checkMemoryOf(name, record, catalogue.sources));

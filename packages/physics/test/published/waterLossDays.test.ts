@@ -1,0 +1,51 @@
+import { catalogue, commodityOf } from "@keepwright/catalogue";
+import { describe, expect, test } from "vitest";
+import {
+  percentPerDay,
+  produceAtTemperature,
+  produceFromCommodity,
+  surfaceWaterActivity,
+  transpirationRate,
+} from "../../src/index.js";
+import { whole } from "../fixtures/kinds.js";
+import { expectAgreement } from "./expectAgreement.js";
+import { readTable } from "./readTable.js";
+import { record } from "./record.js";
+
+const rows = readTable("waterLossDays");
+
+/** Weight lost a day [%], water and the carbon of respiration, in air of a relative humidity [0…1]. */
+function weightLossPerDay(kind: string, celsius: number, humidity: number): number {
+  const lot = produceAtTemperature(produceFromCommodity(commodityOf(catalogue(), kind)), whole, celsius);
+  const pressure = humidity * lot.saturationVapourPressure;
+  const water = transpirationRate(1, surfaceWaterActivity * lot.saturationVapourPressure, pressure);
+  return percentPerDay(lot.conductance, water) + 100 * lot.carbonRate;
+}
+
+describe("published weight losses over days", () => {
+  test.each(rows)("$kind, $days d at $celsius °C and $humidity %", (row) => {
+    const days = Number(row.days);
+    const model = days * weightLossPerDay(row.kind!, Number(row.celsius), Number(row.humidity) / 100);
+    const [low, high] = [Number(row.low || 0), Number(row.high || Number.POSITIVE_INFINITY)];
+    const given = commodityOf(catalogue(), row.kind!).water.transpiration.source;
+    const [recorded] = record("water-loss-days", [
+      {
+        room: "water loss",
+        what: `weight loss of ${row.kind} in ${row.days} d at ${row.celsius} °C and ${row.humidity} %`,
+        model,
+        published: Math.min(high, Math.max(low, model)),
+        unit: "%",
+        source: row.source!,
+        fromMemory: row.fromMemory === "yes",
+        use: given === row.sourceKey ? "fit" : "check",
+        tolerance: Number(row.tolerance),
+        note: `published ${row.low || "…"}–${row.high || "…"} %; coefficient from ${given}${row.misfit ? `; known misfit: ${row.why}` : ""}`,
+      },
+    ]);
+    expectAgreement(recorded, row.misfit);
+  });
+
+  test("a misfit says why", () => {
+    for (const { misfit, why, source } of rows) expect(misfit === "" || why !== "", source).toBe(true);
+  });
+});
