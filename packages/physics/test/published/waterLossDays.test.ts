@@ -14,12 +14,15 @@ import { record } from "./record.js";
 
 const rows = readTable("waterLossDays");
 
+/** Share of burnt glucose that leaves as carbon [1], 72 of 180 g/mol: the oxygen taken up goes with it, the water set free stays. */
+const carbonOfGlucose = 0.4;
+
 /** Weight lost a day [%], water and the carbon of respiration, in air of a relative humidity [0…1]. */
 function weightLossPerDay(kind: string, celsius: number, humidity: number): number {
   const lot = produceAtTemperature(produceFromCommodity(commodityOf(catalogue(), kind)), whole, celsius);
   const pressure = humidity * lot.saturationVapourPressure;
   const water = transpirationRate(1, surfaceWaterActivity * lot.saturationVapourPressure, pressure);
-  return percentPerDay(lot.conductance, water) + 100 * lot.carbonRate;
+  return percentPerDay(lot.conductance, water) + 100 * carbonOfGlucose * lot.carbonRate;
 }
 
 describe("published weight losses over days", () => {
