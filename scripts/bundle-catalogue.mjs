@@ -1,12 +1,12 @@
-// Gathers the catalogue's JSON files into packages/catalogue/src/data.generated.ts, so that the catalogue can be used
-// where there is no file system. Uses Node's own modules only. Writes nothing when nothing has changed.
+// Gathers the catalogue's JSON files into modules under packages/catalogue/src, so that the catalogue can be used where
+// there is no file system, and in parts: names; figures with their provenance; guidance, and its words in each language.
+// Uses Node's own modules only. Writes nothing when nothing has changed.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const catalogue = fileURLToPath(new URL("../packages/catalogue/", import.meta.url));
 const data = join(catalogue, "data");
-const target = join(catalogue, "src", "data.generated.ts");
 const problems = [];
 
 function readJson(file) {
@@ -42,26 +42,39 @@ function readSources(file) {
   return Array.isArray(sources) ? sources : [];
 }
 
-const sections = {
-  commodities: jsonFiles("commodities").map(readCommodity),
-  sources: jsonFiles("sources").flatMap(readSources),
-  groups: readJson(join(data, "groups.json")),
-  wraps: readJson(join(data, "wraps.json")),
-  odours: readJson(join(data, "odours.json")),
-  safety: readJson(join(data, "safety.json")),
-};
+const kinds = jsonFiles("commodities").map(readCommodity);
+const sources = jsonFiles("sources").flatMap(readSources);
+const [groups, wraps, odours, safety] = ["groups", "wraps", "odours", "safety"].map((name) =>
+  readJson(join(data, `${name}.json`)),
+);
 
 if (problems.length > 0) {
   for (const problem of problems) console.error(problem);
   process.exit(1);
 }
 
-const text = [
-  "// Made by scripts/bundle-catalogue.mjs from packages/catalogue/data. Change the data, not this file.",
-  ...Object.entries(sections).map(
-    ([name, value]) =>
-      `export const ${name}: unknown = JSON.parse(${JSON.stringify(JSON.stringify(value))});`,
-  ),
-  "",
-].join("\n");
-if (!existsSync(target) || readFileSync(target, "utf8") !== text) writeFileSync(target, text);
+const figures = kinds.map(({ guidance: _, ...rest }) => rest);
+const guided = kinds.filter(({ guidance }) => guidance !== undefined);
+const wordsIn = (language) => guided.map(({ id, guidance }) => ({ id, words: guidance.words?.[language] }));
+const facts = guided.map(({ id, guidance: { words: _, ...rest } }) => ({ id, ...rest }));
+
+const modules = {
+  data: { commodities: figures, sources, groups, wraps, odours, safety },
+  names: { names: kinds.map(({ id, names }) => ({ id, names })) },
+  guidance: { facts },
+  guidanceEnglish: { words: wordsIn("en") },
+  guidanceSpanish: { words: wordsIn("es") },
+};
+
+for (const [name, sections] of Object.entries(modules)) {
+  const target = join(catalogue, "src", `${name}.generated.ts`);
+  const text = [
+    "// Made by scripts/bundle-catalogue.mjs from packages/catalogue/data. Change the data, not this file.",
+    ...Object.entries(sections).map(
+      ([section, value]) =>
+        `export const ${section}: unknown = JSON.parse(${JSON.stringify(JSON.stringify(value))});`,
+    ),
+    "",
+  ].join("\n");
+  if (!existsSync(target) || readFileSync(target, "utf8") !== text) writeFileSync(target, text);
+}

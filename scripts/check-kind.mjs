@@ -17,7 +17,11 @@ const ids = asked.length > 0 ? asked : readdirSync(`${data}/commodities`).map((n
 let loaded;
 let problems = [];
 try {
-  loaded = loadCatalogue(bundledData);
+  // From the files: the bundle keeps guidance apart.
+  const commodities = readdirSync(`${data}/commodities`).map((name) =>
+    JSON.parse(readFileSync(`${data}/commodities/${name}`, "utf8")),
+  );
+  loaded = loadCatalogue({ ...bundledData, commodities });
 } catch (error) {
   if (!error.problems) throw error;
   problems = error.problems;
