@@ -24,6 +24,10 @@ export interface BoundLot {
   readonly litres: number;
 }
 
+/** The published life [d] that a lot's life is worked out from: whole at its recommended conditions, or cut at 5 °C. */
+export const publishedLife = ({ form, produce }: Pick<BoundLot, "form" | "produce">): number =>
+  form.cut ? produce.cutLifeDaysAt5 : produce.storageLifeDays;
+
 /** Largest share of the storage life taken as spent on arrival: what has come home is not yet past its best. */
 const mostSpent = 0.9;
 
@@ -52,6 +56,7 @@ function portioning(grams: number, portion: number, pieces: number | undefined) 
 function bindLot(lot: Lot, index: number, catalogue: Catalogue): BoundLot {
   const commodity = catalogue.commodities.get(lot.commodity)!;
   const produce = produceFromCommodity(commodity);
+  const form = { cut: lot.form === "cut", tops: lot.tops, wet: lot.washed };
   const { portions, splitUnit } = portioning(lot.grams, commodity.household.portion.value, lot.pieces);
   return {
     index,
@@ -62,13 +67,10 @@ function bindLot(lot: Lot, index: number, catalogue: Catalogue): BoundLot {
     portions,
     gramsPerPortion: lot.grams / portions,
     splitUnit: lot.form === "cut" ? 1 : splitUnit,
-    form: { cut: lot.form === "cut", tops: lot.tops, wet: lot.washed },
+    form,
     ripeness: ripenessOnArrival(lot, produce),
     // Extra days count as days at the recommended storage conditions: nothing else is known about them.
-    spent: Math.min(
-      mostSpent,
-      lot.extraDays / (lot.form === "cut" ? produce.cutLifeDaysAt5 : produce.storageLifeDays),
-    ),
+    spent: Math.min(mostSpent, lot.extraDays / publishedLife({ form, produce })),
     // A bulk density in kg/m³ is the same number in g/L.
     litres: lot.grams / commodity.household.bulkDensity.value,
   };

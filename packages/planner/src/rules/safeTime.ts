@@ -31,8 +31,17 @@ export function safeDaysIn(
 }
 
 /**
+ * Share of the safe time of cut produce used up before it came home: days since cutting, where told, count as spent in the best place this kitchen
+ * has for it, for nobody says that it lay better. Without a refrigerator, or with one too warm for its kind, a day is too long.
+ */
+function usedBefore(problem: Problem, lot: BoundLot): number {
+  const best = Math.max(...problem.places.map((place) => safeDaysIn(problem, lot, place)));
+  return lot.lot.extraDays / best;
+}
+
+/**
  * Days from the first one until the safe time of cut produce is used up [d]. −1 when it is used up on arrival; Infinity for whole produce
- * and where no limit binds. Days since cutting, where told, count as spent in the cold.
+ * and where no limit binds.
  *
  * @param stayStarts day on which each stay of the programme begins
  */
@@ -43,8 +52,7 @@ export function safeDaysLeft(
   stayStarts: readonly number[],
 ): number {
   if (!lot.form.cut) return Number.POSITIVE_INFINITY;
-  const { readyToEatDays } = safetyLimitsFrom(problem.catalogue.safety);
-  let used = lot.produce.timeTemperatureControl ? lot.lot.extraDays / (readyToEatDays - 1) : 0;
+  let used = usedBefore(problem, lot);
   if (used > 1 + rounding) return -1;
   for (const [index, stay] of programme.stays.entries()) {
     const allowed = safeDaysIn(problem, lot, problem.places[stay.place]!);
