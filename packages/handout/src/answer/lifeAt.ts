@@ -1,4 +1,5 @@
 import {
+  carriedFrom,
   endingProgress,
   endings,
   lifeRange,
@@ -24,8 +25,8 @@ const longestLife = 400;
 const whole = { cut: false, tops: false, wet: false };
 
 /**
- * Life of a whole lot in steady air, bare and in the dark, and how far every process had come. The spread is the biology's
- * and the unknown age on arrival's; the temperature is taken as exactly the one asked about.
+ * Life of a whole lot in steady air, bare and in the dark, and how far every process had come. The spread is the biology's,
+ * the publications', the model's own and the unknown age on arrival's; the temperature is taken as exactly the one asked about.
  */
 export function lifeAt(
   produce: Produce,
@@ -53,6 +54,7 @@ export function lifeAt(
     temperatureSlope: 0,
     spent: 0,
     spentSpread: usualSpentSpread,
+    carried: carriedFrom(outcome.endDay, produce.storageLifeDays),
   });
   const life = {
     ...lifeRange({ median: outcome.endDay, spread }),

@@ -1,11 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  carriedFrom,
   chancePastBest,
   chancePastBestGiven,
   lifeRange,
   lifeSpread,
   lifeTemperatureSlope,
+  publicationSpread,
 } from "../../src/index.js";
 
 const life = { median: 10, spread: 0.3 };
@@ -67,9 +69,20 @@ describe("spread", () => {
     temperatureSlope: -0.12,
     spent: 0.2,
     spentSpread: 0.1,
+    carried: Math.LN2,
   };
   test("adds the variances of independent causes", () => {
-    expect(lifeSpread(causes)).toBeCloseTo(Math.hypot(0.2, 0.12, 0.125), 12);
+    const { betweenReports, perCarried } = publicationSpread;
+    expect(lifeSpread(causes)).toBeCloseTo(
+      Math.hypot(0.2, 0.12, 0.125, betweenReports, perCarried * Math.LN2),
+      12,
+    );
+  });
+  test("grows the further the model carries a life from the published one, either way alike", () => {
+    const at = (life: number) => lifeSpread({ ...causes, carried: carriedFrom(life, 12) });
+    expect(at(3)).toBeGreaterThan(at(6));
+    expect(at(24)).toBeCloseTo(at(6), 12);
+    expect(at(12)).toBeCloseTo(at(Number.POSITIVE_INFINITY), 12);
   });
   test("is never less than any one cause", () => {
     expect(lifeSpread(causes)).toBeGreaterThan(0.2);

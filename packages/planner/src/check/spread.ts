@@ -41,17 +41,17 @@ export function spreads(subject: Subject): PlanFault[] {
   const { boxOf: _, ...simulation } = simulationAgain(untouched(subject));
   return subject.plan.lots.flatMap((part, index) => {
     if (qualityLife(part).early <= 0) return [];
-    const { produce, spent } = simulation.lots[index]!;
-    const effect = Math.abs(
-      Math.log(endDay(subject, simulation, part, index, 1) / endDay(subject, simulation, part, index, -1)) /
-        2,
-    );
+    const { produce, spent, form } = simulation.lots[index]!;
+    const end = (warmer: number) => endDay(subject, simulation, part, index, warmer);
+    const effect = Math.abs(Math.log(end(1) / end(-1)) / 2);
+    const far = Math.abs(Math.log(end(0) / (form.cut ? produce.cutLifeDaysAt5 : produce.storageLifeDays)));
     const expected = lifeSpread({
       biology: produce.lifeSpread,
       temperatureSpread: 1,
       temperatureSlope: Number.isFinite(effect) ? effect : 0,
       spent,
       spentSpread: usualSpentSpread,
+      carried: Number.isFinite(far) ? far : 0,
     });
     const told = spreadOf(part);
     return unless(Math.abs(told / expected - 1) <= share, "replayed spread", part.id, told, expected);

@@ -1,4 +1,4 @@
-import { chancePastBest, type LotOutcome } from "@keepwright/physics";
+import { chancePastBest, type LotOutcome, publicationSpread } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
@@ -35,10 +35,9 @@ function soloCost(solos: Solos, lot: BoundLot, programme: Programme, outcome: Lo
   const { household } = solos.problem;
   const limit = dailyLimit(lot, household);
   const lastSafe = lastSafeDay(solos.problem, lot, programme, outcome.stayStarts);
+  const spread = Math.hypot(lot.produce.lifeSpread, publicationSpread.betweenReports);
   const gram = (day: number, quality: number): number =>
-    day > lastSafe
-      ? 1
-      : gramCost(chancePastBest({ median: outcome.endDay, spread: lot.produce.lifeSpread }, day), quality);
+    day > lastSafe ? 1 : gramCost(chancePastBest({ median: outcome.endDay, spread }, day), quality);
   let left = lot.portions;
   let cost = 0;
   for (let day = 0; day < household.days && left > 0; day++) {

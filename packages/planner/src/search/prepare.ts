@@ -1,5 +1,6 @@
 import { dairy } from "@keepwright/catalogue";
-import { lifeSpread, type Trajectory, trajectory, usualSpentSpread } from "@keepwright/physics";
+import { carriedFrom, lifeSpread, type Trajectory, trajectory, usualSpentSpread } from "@keepwright/physics";
+import { publishedLife } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
@@ -49,22 +50,18 @@ function longestLife(options: readonly Option[]): number {
   return Math.min(longest, longestCounted);
 }
 
-/** How far ln(life) moves when every place is one spread warmer or colder: half the difference between the two. */
-function temperatureEffect(solos: Solos, lotIndex: number, programme: Programme): number {
-  const lot = solos.problem.lots[lotIndex]!;
-  const life = (warmer: number): number => solos.outcome(lot, programme, solos.ownAir, warmer).endDay;
-  const effect = Math.abs(Math.log(life(1) / life(-1))) / 2;
-  return Number.isFinite(effect) ? effect : 0;
-}
-
+/** The spread of a lot alone; its temperature's part is half the difference in ln(life) between every place one spread warmer and colder. */
 function spreadOf(solos: Solos, lotIndex: number, programme: Programme): number {
-  const { produce, spent } = solos.problem.lots[lotIndex]!;
+  const lot = solos.problem.lots[lotIndex]!;
+  const { produce, spent } = lot;
+  const life = (warmer: number): number => solos.outcome(lot, programme, solos.ownAir, warmer).endDay;
   return lifeSpread({
     biology: produce.lifeSpread,
     temperatureSpread: 1,
-    temperatureSlope: temperatureEffect(solos, lotIndex, programme),
+    temperatureSlope: carriedFrom(life(1), life(-1)) / 2,
     spent,
     spentSpread: usualSpentSpread,
+    carried: carriedFrom(life(0), publishedLife(lot)),
   });
 }
 

@@ -66,12 +66,15 @@ function spreadOf(part: HandPart): number {
     const lots = [simulated(part, lotOf(part).grams / 1000, warmer)];
     return simulate({ room, boxes, horizonDays: handMadeHousehold.days, lots }).lots[0]!.endDay;
   };
+  const produce = produceFromCommodity(kindOf(part));
+  const published = lotOf(part).form === "cut" ? produce.cutLifeDaysAt5 : produce.storageLifeDays;
   return lifeSpread({
-    biology: produceFromCommodity(kindOf(part)).lifeSpread,
+    biology: produce.lifeSpread,
     temperatureSpread: 1,
     temperatureSlope: Math.log(life(1) / life(-1)) / 2,
     spent: 0,
     spentSpread: usualSpentSpread,
+    carried: Math.abs(Math.log(life(0) / published)),
   });
 }
 
