@@ -119,10 +119,9 @@ export const checkCrossReferences = (catalogue: Catalogue): string[] => [
   ...checkReferences(catalogue),
 ];
 
-/** Sources that nothing in the catalogue names. */
-export function unusedSources(catalogue: Catalogue): string[] {
-  const used = new Set(
-    recordsOf(catalogue).flatMap(([, record]) => sourceUses(record).map((use) => use.source)),
-  );
+/** Sources that nothing in the catalogue names, nor any record that is kept beside it (guidance). */
+export function unusedSources(catalogue: Catalogue, beside: readonly unknown[] = []): string[] {
+  const records = [...recordsOf(catalogue).map(([, record]) => record), ...beside];
+  const used = new Set(records.flatMap((record) => sourceUses(record).map((use) => use.source)));
   return [...catalogue.sources.keys()].filter((id) => !used.has(id));
 }
