@@ -1,9 +1,11 @@
 // Gathers the catalogue's JSON files into modules under packages/catalogue/src, so that the catalogue can be used where
-// there is no file system, and in parts: names; figures with their provenance; guidance, and its words in each language.
+// there is no file system, and in parts: names; figures; the provenance of figures; guidance, and its words in each language.
 // Uses Node's own modules only. Writes nothing when nothing has changed.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
+
+import { parted } from "./lib/provenance.mjs";
 
 const catalogue = fileURLToPath(new URL("../packages/catalogue/", import.meta.url));
 const data = join(catalogue, "data");
@@ -53,13 +55,16 @@ if (problems.length > 0) {
   process.exit(1);
 }
 
-const figures = kinds.map(({ guidance: _, ...rest }) => rest);
+const commodities = kinds.map(({ guidance: _, ...rest }) => rest);
 const guided = kinds.filter(({ guidance }) => guidance !== undefined);
 const wordsIn = (language) => guided.map(({ id, guidance }) => ({ id, words: guidance.words?.[language] }));
 const facts = guided.map(({ id, guidance: { words: _, ...rest } }) => ({ id, ...rest }));
 
+const { figures, provenance } = parted({ commodities, sources, groups, wraps, odours, safety });
+
 const modules = {
-  data: { commodities: figures, sources, groups, wraps, odours, safety },
+  figures,
+  provenance: { provenance },
   names: { names: kinds.map(({ id, names }) => ({ id, names })) },
   guidance: { facts },
   guidanceEnglish: { words: wordsIn("en") },

@@ -21,7 +21,7 @@ try {
   const commodities = readdirSync(`${data}/commodities`).map((name) =>
     JSON.parse(readFileSync(`${data}/commodities/${name}`, "utf8")),
   );
-  loaded = loadCatalogue({ ...bundledData, commodities });
+  loaded = loadCatalogue({ ...bundledData(), commodities });
 } catch (error) {
   if (!error.problems) throw error;
   problems = error.problems;

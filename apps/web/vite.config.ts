@@ -21,28 +21,6 @@ function workedExample(): Plugin {
   };
 }
 
-/** Where a figure comes from, in a record of the catalogue. Nothing is computed from these; see test/leanCatalogue.test.ts. */
-const provenance = ["note", "rivals", "place", "source"];
-
-/** Leaves provenance out of what is written as JSON. */
-export const dropProvenance = (key: string, value: unknown) => (provenance.includes(key) ? undefined : value);
-
-/** The bundled catalogue without the provenance of its figures: less than half of the bytes, and nothing the page shows. */
-export function withoutProvenance(generated: string): string {
-  return generated.replace(/JSON\.parse\((".*")\)/g, (_, text: string) => {
-    const lean = JSON.stringify(JSON.parse(JSON.parse(text)), dropProvenance);
-    return `JSON.parse(${JSON.stringify(lean)})`;
-  });
-}
-
-function leanCatalogue(): Plugin {
-  return {
-    name: "lean-catalogue",
-    enforce: "pre",
-    transform: (code, id) => (id.endsWith("/data.generated.ts") ? withoutProvenance(code) : undefined),
-  };
-}
-
 /** Leaves the schema library out of the page; the worker, which checks what it is asked, keeps it. */
 function noSchemas(): Plugin {
   const standIn = file("./src/standIns/zod.ts");
@@ -52,13 +30,13 @@ function noSchemas(): Plugin {
 export default defineConfig({
   // Relative addresses, so that the built folder works from any path.
   base: "./",
-  plugins: [react(), workedExample(), leanCatalogue(), noSchemas()],
+  plugins: [react(), workedExample(), noSchemas()],
   resolve: {
     alias: Object.fromEntries(
       rooms.map((room) => [`@keepwright/${room}`, file(`../../packages/${room}/src/index.ts`)]),
     ),
   },
-  worker: { format: "es", plugins: () => [leanCatalogue()] },
+  worker: { format: "es" },
   build: {
     target: "es2022",
     modulePreload: { polyfill: false },

@@ -1,7 +1,9 @@
 export * from "./bundled.js";
 export * from "./catalogue.js";
 export { unusedSources } from "./check/crossReferences.js";
+export { evidenceIn } from "./check/evidence.js";
 export { CatalogueError } from "./check/problems.js";
+export * from "./figureCatalogue.js";
 export { type Evidence, evidenceKinds, evidenceSchema } from "./figures.js";
 export { type CommodityFile, commodityFileSchema } from "./fileSchema.js";
 export * from "./find/fold.js";

@@ -24,7 +24,7 @@ const guided = files.filter(({ guidance }) => guidance !== undefined);
 
 function faults(commodities: unknown): readonly string[] {
   try {
-    loadCatalogue({ ...bundledData, commodities });
+    loadCatalogue({ ...bundledData(), commodities });
   } catch (error) {
     if (error instanceof CatalogueError) return error.problems;
     throw error;

@@ -1,4 +1,4 @@
-import { catalogue } from "@keepwright/catalogue";
+import { figureCatalogue } from "@keepwright/catalogue";
 import { explainPlan, planHaul } from "@keepwright/planner";
 import type { PlanAnswer, PlanRequest } from "./planMessages.js";
 
@@ -10,12 +10,12 @@ const answer = (message: PlanAnswer): void => postMessage(message);
 function plan({ number, lots, kitchen, household, from }: PlanRequest): void {
   try {
     const haul = { lots: [...lots] };
-    const made = planHaul({ haul, kitchen, household, from, seed, catalogue: catalogue() });
+    const made = planHaul({ haul, kitchen, household, from, seed, catalogue: figureCatalogue() });
     answer({ number, kind: "plan", plan: made });
     answer({
       number,
       kind: "reasons",
-      reasons: explainPlan({ haul, kitchen, household, plan: made, catalogue: catalogue() }),
+      reasons: explainPlan({ haul, kitchen, household, plan: made, catalogue: figureCatalogue() }),
     });
   } catch (error) {
     answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });

@@ -1,0 +1,31 @@
+import type { Catalogue, RawCatalogue } from "./catalogue.js";
+import type { CommodityFile } from "./fileSchema.js";
+import type { NameGroup } from "./groups.js";
+import { withInferred } from "./infer/withInferred.js";
+import type { OdourPair, SafetyLimit, Source, Wrap } from "./tables.js";
+
+/** Fills in what the schema lets a record leave out. */
+const completed = (commodity: CommodityFile): CommodityFile => ({
+  ...commodity,
+  names: {
+    en: { ...commodity.names.en, also: commodity.names.en.also ?? [] },
+    es: { ...commodity.names.es, also: commodity.names.es.also ?? [] },
+  },
+  ethylene: { ...commodity.ethylene, injuries: commodity.ethylene.injuries ?? [] },
+  sprouting: commodity.sprouting ?? [],
+  eatingEffects: commodity.eatingEffects ?? [],
+  preparation: commodity.preparation ?? [],
+});
+
+const byId = <Item extends { id: string }>(items: readonly Item[]) =>
+  new Map(items.map((item) => [item.id as Item["id"], item]));
+
+/** A catalogue from raw data that is trusted, not checked again, so that opening it costs little. */
+export const assembled = (data: RawCatalogue): Catalogue => ({
+  commodities: byId(withInferred((data.commodities as CommodityFile[]).map(completed))),
+  sources: byId(data.sources as Source[]),
+  groups: data.groups as NameGroup[],
+  wraps: byId(data.wraps as Wrap[]),
+  odours: data.odours as OdourPair[],
+  safety: byId(data.safety as SafetyLimit[]),
+});

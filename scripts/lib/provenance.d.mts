@@ -1,0 +1,1 @@
+export function parted(value: unknown): { figures: unknown; provenance: unknown };
