@@ -17,6 +17,7 @@ export { type Performance, performanceOf } from "./infer/performance.js";
 export { type Quantity, quantities } from "./infer/quantity.js";
 export * from "./kindNames.js";
 export * from "./load.js";
+export * from "./loadFigures.js";
 export * from "./loadGuidance.js";
 export * from "./schema.js";
 export * from "./tables.js";

@@ -6,6 +6,9 @@ export const englishPage = {
   "page.name": "Keepwright",
   "page.lead": "Where everything goes, how to keep it, and what to eat first.",
   "page.private": "Worked out on this device. Nothing is sent anywhere.",
+  "page.opening": "Opening the list of kinds…",
+  "page.noFigures":
+    "The figures of the kinds could not be loaded. What you typed is kept on this device: open the page again when it can be reached.",
   "page.notKept":
     "This device would not keep your list (its storage is full or switched off). It stays on this page until you close it; copy the text to keep it.",
 
