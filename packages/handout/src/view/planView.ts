@@ -68,7 +68,7 @@ export function planView(context: HandoutContext, plan: Plan, around: PlanSurrou
     reading: around.reading && readingView(context, around.reading),
     kitchen: around.kitchen && kitchenView(context, around.kitchen),
     places: placeViews(context, plan, names, around.counted),
-    preparation: preparationViews(context, plan, names, around.counted),
+    preparation: preparationViews(context, plan, names),
     moves: moveViews(context, plan, names, places),
     eating: eatingView(context, plan, names),
     lives: lifeViews(context, plan, names),

@@ -1,6 +1,5 @@
 import { type Commodity, preparations } from "@keepwright/catalogue";
 import type { Plan } from "@keepwright/planner";
-import type { CountedLots } from "./amount.js";
 import { commodityIn, type HandoutContext } from "./context.js";
 import { isPast } from "./safeTime.js";
 
@@ -49,9 +48,6 @@ export const toldTasks = (names: readonly string[]): Preparation[] =>
     .filter(isPreparation)
     .filter((name) => name !== "wash just before use" || !names.includes("keep dry and unwashed"));
 
-/** Whether somebody said it came on its vine: “rama” is Spanish for it. */
-const cameOnVine = (typed = ""): boolean => /\b(vines?|rama)\b/i.test(typed);
-
 function taskFor(commodity: Commodity | undefined, task: Preparation): Task {
   const evidence = commodity?.preparation.find((step) => step.do === task);
   const why = task === "keep in the dark" && !commodity?.greensInLight ? "light" : task;
@@ -83,13 +79,10 @@ export function preparationViews(
   context: HandoutContext,
   plan: Plan,
   names: ReadonlyMap<string, string>,
-  counted?: CountedLots,
 ): PreparationView[] {
   const groups = new Map<string, { task: Task; lots: string[] }>();
   for (const lot of plan.lots.filter((one) => !isPast(one))) {
-    const onVine = cameOnVine(counted?.get(lot.lot)?.typed);
-    const told = toldTasks(lot.preparation).filter((name) => name !== "keep on the vine" || onVine);
-    for (const name of told) {
+    for (const name of toldTasks(lot.preparation)) {
       const task = taskFor(commodityIn(context, lot.commodity), name);
       const key = Object.values(task).join("|");
       const group = groups.get(key) ?? { task, lots: [] };

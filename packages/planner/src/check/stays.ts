@@ -44,7 +44,10 @@ export const staysInOrder = ({ plan }: Subject): PlanFault[] =>
     ]),
   ]);
 
-/** Dates and day numbers say the same, counted from the plan's first day; the last stay ends after its last meal or with the planned days. */
+/**
+ * Dates and day numbers say the same, counted from the plan's first day; a move when ripe is dated on the first whole day it is ripe; the last
+ * stay ends after its last meal or with the planned days.
+ */
 export const dates = ({ plan }: Subject): PlanFault[] => {
   const day = (what: string, date: string | undefined, number: number | undefined): PlanFault[] => {
     const expected = number === undefined ? undefined : addDays(plan.from, number);
@@ -52,12 +55,19 @@ export const dates = ({ plan }: Subject): PlanFault[] => {
   };
   const over = ({ leftPortions, eatOn }: PlannedLot): number =>
     leftPortions > 0 ? plan.days : (eatOn.at(-1)?.day ?? -1) + 1;
+  const begins = ({ stays }: PlannedLot, index: number): number =>
+    stays[index - 1]?.moveWhen === "ripe" ? Math.ceil(stays[index]!.fromDay) : stays[index]!.fromDay;
+  const ends = (part: PlannedLot, index: number): number => {
+    const { moveWhen, toDay } = part.stays[index]!;
+    if (toDay === undefined) return Math.max(begins(part, index), over(part));
+    return moveWhen === "ripe" ? Math.ceil(toDay) : toDay;
+  };
   return plan.lots.flatMap((part) => [
     ...part.stays.flatMap((stay, index) => [
-      ...day(`${part.id} to ${stay.place}`, stay.from, stay.fromDay),
+      ...day(`${part.id} to ${stay.place}`, stay.from, begins(part, index)),
       ...(index === part.stays.length - 1 && stay.to === undefined
         ? []
-        : day(`${part.id} from ${stay.place}`, stay.to, stay.toDay ?? Math.max(stay.fromDay, over(part)))),
+        : day(`${part.id} from ${stay.place}`, stay.to, ends(part, index))),
     ]),
     ...part.eatOn.flatMap((meal) => day(`${part.id} eaten`, meal.date, meal.day)),
   ]);

@@ -25,6 +25,37 @@ function repeatedIds(ids: readonly string[], what: string): Finding[] {
   }));
 }
 
+const blank = (name: string): boolean => name.replace(/[\p{C}\p{Z}]/gu, "") === "";
+
+/** Names nobody could tell apart or read: places are called by them in every plan. */
+function names({ name, places }: Kitchen): Finding[] {
+  const asRead = (place: Place): string =>
+    place.name
+      .replace(/[\p{C}\p{Z}]+/gu, " ")
+      .trim()
+      .toLowerCase();
+  const unnamed = places.filter((place) => blank(place.name));
+  const alike = places.filter(
+    (place, index) =>
+      !blank(place.name) && places.findIndex((other) => asRead(other) === asRead(place)) < index,
+  );
+  return [
+    ...(blank(name)
+      ? [{ thing: "kitchen", value: `name ${shownValue(name)}`, remedy: "Give it a name that can be read." }]
+      : []),
+    ...unnamed.map((place) => ({
+      thing: named(place),
+      value: `name ${shownValue(place.name)}`,
+      remedy: "Give it a name that can be read: plans call it by its name.",
+    })),
+    ...alike.map((place) => ({
+      thing: named(place),
+      value: `name ${shownValue(place.name)}, which another place has too`,
+      remedy: 'Give each its own name, such as "Left drawer" and "Right drawer".',
+    })),
+  ];
+}
+
 function whereItStands(place: Place, refrigerators: ReadonlyMap<string, Refrigerator>): Finding[] {
   const belongsInside = refrigeratorKinds.includes(place.kind);
   if (belongsInside && place.refrigerator === undefined) {
@@ -113,6 +144,80 @@ function placeTemperature(place: Place, kitchen: Kitchen): Finding[] {
   return [];
 }
 
+/**
+ * Most a place outside a refrigerator may be warmer than its room [K], and a counter colder. Inferred: nothing heats a cupboard or a cellar but
+ * the room, the sun and the ground. A sunny or stove-side place is asked about from 5 K on (`kitchenWarnings`); and a cellar in the ground,
+ * at 8 to 14 °C all year (`kitchenFigures.cellarTemperature`), is that much warmer than a room only where the room is about to freeze. Colder
+ * than its room a cellar or a cupboard on an outside wall may be by any amount; a counter stands in the room's own air.
+ */
+export const farthestFromRoom = 10;
+
+function besideItsRoom(place: Place, { room }: Kitchen): Finding[] {
+  if (place.refrigerator !== undefined) return [];
+  const warmer = place.temperature - room.temperature;
+  const value = `${place.temperature} °C in a room of ${room.temperature} °C`;
+  if (warmer > farthestFromRoom) {
+    return [
+      {
+        thing: named(place),
+        value,
+        remedy: `A ${place.kind} is at most ${farthestFromRoom} K warmer than its room: measure both again.`,
+      },
+    ];
+  }
+  if (place.kind === "counter" && warmer < -farthestFromRoom) {
+    return [
+      {
+        thing: named(place),
+        value,
+        remedy: 'A counter has the air of its room: measure both again, or make it a "cellar".',
+      },
+    ];
+  }
+  return [];
+}
+
+const light = (place: Place): Finding[] =>
+  place.kind === "cool dark cupboard" && place.lit
+    ? [
+        {
+          thing: named(place),
+          value: `a ${place.kind} with "lit": true`,
+          remedy: 'Write "lit": false, or make it a "counter".',
+        },
+      ]
+    : [];
+
+/**
+ * More room for produce than the refrigerator has air. Room on shelves and in the door is part of its main air, so together they cannot be more;
+ * a drawer with air of its own may have been left out of that figure, but is not larger than all the rest.
+ */
+function roomInside(refrigerator: Refrigerator, { places }: Kitchen): Finding[] {
+  const thing = `refrigerator ${shownValue(refrigerator.id)}`;
+  const remedy =
+    'Correct "litres" of the refrigerator (its air) or of the places in it (their room for produce).';
+  const inside = places.filter((place) => place.refrigerator === refrigerator.id);
+  const sharing = inside.filter((place) => place.airChangesPerHour === undefined);
+  const together = sharing.reduce((sum, { litres }) => sum + litres, 0);
+  const larger = inside.filter((place) => !sharing.includes(place) && place.litres > refrigerator.litres);
+  return [
+    ...(together > refrigerator.litres
+      ? [
+          {
+            thing,
+            value: `${together} L of room in ${sharing.map(({ id }) => shownValue(id)).join(", ")}, but only ${refrigerator.litres} L of air`,
+            remedy,
+          },
+        ]
+      : []),
+    ...larger.map((place) => ({
+      thing: named(place),
+      value: `${place.litres} L inside refrigerator ${shownValue(refrigerator.id)} of ${refrigerator.litres} L`,
+      remedy,
+    })),
+  ];
+}
+
 function refrigeratorTemperatures(refrigerator: Refrigerator, kitchen: Kitchen): Finding[] {
   const thing = `refrigerator ${shownValue(refrigerator.id)}`;
   const { temperature, coil } = refrigerator;
@@ -153,11 +258,17 @@ export function contradictions(kitchen: Kitchen): Finding[] {
       kitchen.refrigerators.map((one) => one.id),
       "refrigerator",
     ),
-    ...kitchen.refrigerators.flatMap((one) => refrigeratorTemperatures(one, kitchen)),
+    ...names(kitchen),
+    ...kitchen.refrigerators.flatMap((one) => [
+      ...refrigeratorTemperatures(one, kitchen),
+      ...roomInside(one, kitchen),
+    ]),
     ...kitchen.places.flatMap((place) => [
       ...whereItStands(place, refrigerators),
       ...vents(place),
       ...placeTemperature(place, kitchen),
+      ...besideItsRoom(place, kitchen),
+      ...light(place),
     ]),
   ];
 }

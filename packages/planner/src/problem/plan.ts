@@ -67,7 +67,7 @@ export const plannedStaySchema = z.strictObject({
   to: date
     .optional()
     .describe(
-      "The day it moves on; of the last stay, the day after its last meal or, with some left over, after the last planned day",
+      "The day it moves on, when ripe the first whole day it is; of the last stay, the day after its last meal or, with some left over, after the last planned day",
     ),
   fromDay: z.number().describe("d from the first day, to a tenth; never rounded onto or past a whole day"),
   toDay: z.number().optional().describe("d from the first day, as fromDay; absent for the last stay"),

@@ -4,6 +4,7 @@ import type { PlannedLot } from "../problem/plan.js";
 import type { Problem } from "../problem/problem.js";
 import type { Part } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
+import { firstReadyDay } from "../rules/readyToEat.js";
 import { safeDaysLeft } from "../rules/safeTime.js";
 import { type Evaluation, eatingTerms } from "./evaluate.js";
 import { placeAir } from "./placeAir.js";
@@ -29,7 +30,10 @@ function toTenth(time: number): number {
   return before === after ? time : Math.min(after - 0.1, Math.max(before + 0.1, Math.round(10 * time) / 10));
 }
 
-/** The stays with their days: a move when ripe may lie beyond the planned days, and is told all the same. */
+/**
+ * The stays with their days: a move when ripe may lie beyond the planned days, and is told all the same. Its date is the first whole day it is
+ * ripe, as for eating: earlier that day it was not.
+ */
 function plannedStays(
   problem: Problem,
   part: Part,
@@ -37,6 +41,8 @@ function plannedStays(
   lastDay: number,
 ): PlannedLot["stays"] {
   const { stays } = part.programme;
+  const dayOf = (stay: number): number =>
+    stays[stay - 1]?.until === "ripe" ? firstReadyDay(toTenth(starts[stay]!)) : starts[stay]!;
   return stays.map((stay, index) => {
     const { place } = problem.places[stay.place]!;
     const to = index + 1 < stays.length ? starts[index + 1] : undefined;
@@ -44,8 +50,8 @@ function plannedStays(
       place: place.id,
       placeKind: place.kind,
       wrap: stay.wrap,
-      from: addDays(problem.from, starts[index]!),
-      to: addDays(problem.from, to ?? Math.max(starts[index]!, lastDay)),
+      from: addDays(problem.from, dayOf(index)),
+      to: addDays(problem.from, to === undefined ? Math.max(dayOf(index), lastDay) : dayOf(index + 1)),
       fromDay: toTenth(starts[index]!),
       ...(to !== undefined && { toDay: toTenth(to) }),
       ...(stay.until !== "never" && {

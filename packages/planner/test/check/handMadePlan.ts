@@ -82,14 +82,17 @@ const portionsOf = ({ eaten, left = 0 }: HandPart): number =>
   Object.values(eaten).reduce((total, portions) => total + portions, left);
 
 function stays(part: HandPart, starts: readonly number[]): PlannedLot["stays"] {
+  // A move when ripe is dated on the first whole day it is ripe.
+  const begins = (index: number): number =>
+    part.stays[index - 1]?.untilRipe ? Math.ceil(starts[index]!) : starts[index]!;
   return part.stays.map(({ place, wrap, untilRipe }, index) => ({
     place,
     placeKind: kindOfPlace[place],
     wrap,
-    from: addDays(from, starts[index]!),
+    from: addDays(from, begins(index)),
     fromDay: starts[index]!,
     ...(untilRipe && {
-      to: addDays(from, starts[index + 1]!),
+      to: addDays(from, begins(index + 1)),
       toDay: starts[index + 1]!,
       moveWhen: "ripe" as const,
     }),

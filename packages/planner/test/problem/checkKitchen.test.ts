@@ -66,11 +66,53 @@ describe("checkKitchen", () => {
       },
       /cold surface at 9 °C/,
     ],
+    [
+      "a shelf with more room than its refrigerator has air",
+      withPlace(base, "shelf", { litres: 1000 }),
+      /refrigerator "refrigerator": 1000 L of room in "shelf", but only 200 L of air.*"litres"/,
+    ],
+    [
+      "a shelf and a door that together have more room than the refrigerator has air",
+      withPlace(withPlace(ordinaryKitchens.ordinary, "shelf", { litres: 150 }), "door", { litres: 60 }),
+      /210 L of room in "shelf", "door", but only 200 L/,
+    ],
+    [
+      "a drawer larger than its refrigerator",
+      withPlace(base, "left-drawer", { litres: 300 }),
+      /"left-drawer": 300 L inside refrigerator "refrigerator" of 200 L/,
+    ],
+    [
+      "a cellar far hotter than the room",
+      withPlace(ordinaryKitchens.cellar, "cellar", { temperature: 40 }),
+      /"cellar": 40 °C in a room of 20 °C.*at most 10 K warmer/,
+    ],
+    [
+      "a counter far colder than the room",
+      withPlace(base, "counter", { temperature: 2 }),
+      /"counter": 2 °C in a room of 20 °C.*the air of its room/,
+    ],
+    [
+      "a dark cupboard that is lit",
+      withPlace(ordinaryKitchens.ordinary, "cupboard-upper", { lit: true }),
+      /"cupboard-upper": a cool dark cupboard with "lit": true.*"lit": false/,
+    ],
+    [
+      "two places with one name, but for spaces and capitals",
+      withPlace(base, "left-drawer", { name: " refrigerator  Shelves " }),
+      /"left-drawer": name .*another place has too.*its own name/,
+    ],
+    ["a blank name", withPlace(base, "counter", { name: " \u200b " }), /"counter": name .*can be read/],
+    ["a kitchen with a blank name", { ...base, name: "  " }, /kitchen: name " {2}"/],
     ["a place that freezes", withPlace(base, "shelf", { temperature: -4 }), /-4 °C.*freezes/],
   ];
   it.each(contradictory)("rejects %s, naming thing and value", (_, kitchen, message) => {
     expect(problemsOf(kitchen).join("\n")).toMatch(message);
     expect(() => kitchenFrom(kitchen)).toThrow(KitchenError);
+  });
+
+  it("accepts a cellar as much colder than the room as cellars are, and a shelf of all the air there is", () => {
+    expect(problemsOf(withPlace(ordinaryKitchens.cellar, "cellar", { temperature: 2 }))).toEqual([]);
+    expect(problemsOf(withPlace(base, "shelf", { litres: 200 }))).toEqual([]);
   });
 
   it("rejects a kitchen with no places", () => {
