@@ -55,7 +55,7 @@ if (problems.length > 0) {
   process.exit(1);
 }
 
-const commodities = kinds.map(({ guidance: _, ...rest }) => rest);
+const commodities = kinds.map(({ guidance: _guidance, names: _names, ...rest }) => rest);
 const guided = kinds.filter(({ guidance }) => guidance !== undefined);
 const wordsIn = (language) => guided.map(({ id, guidance }) => ({ id, words: guidance.words?.[language] }));
 const facts = guided.map(({ id, guidance: { words: _, ...rest } }) => ({ id, ...rest }));

@@ -19,7 +19,7 @@ const vitest = (config, report) => [
 ];
 
 // Comparisons are recorded anew by the tests, so that none stays from an older run.
-for (const folder of ["accuracy", "practice"]) {
+for (const folder of ["accuracy", "practice", "calibration", "relatives"]) {
   rmSync(`${root}/test-artefacts/${folder}`, { recursive: true, force: true });
 }
 mustRun("Building", node, ["scripts/build.mjs"]);

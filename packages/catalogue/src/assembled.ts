@@ -2,6 +2,7 @@ import type { Catalogue, RawCatalogue } from "./catalogue.js";
 import type { CommodityFile } from "./fileSchema.js";
 import type { NameGroup } from "./groups.js";
 import { withInferred } from "./infer/withInferred.js";
+import { kindNames } from "./kindNames.js";
 import type { OdourPair, SafetyLimit, Source, Wrap } from "./tables.js";
 
 /** Fills in what the schema lets a record leave out. */
@@ -19,6 +20,13 @@ const completed = (commodity: CommodityFile): CommodityFile => ({
 
 const byId = <Item extends { id: string }>(items: readonly Item[]) =>
   new Map(items.map((item) => [item.id as Item["id"], item]));
+
+/** Figures of kinds, which are kept without their names, with the names of the same kinds in the same order put first again. */
+export const withNames = (commodities: unknown): unknown =>
+  [...kindNames().values()].map((named, index) => ({
+    ...named,
+    ...(commodities as Record<string, unknown>[])[index],
+  }));
 
 /** A catalogue from raw data that is trusted, not checked again, so that opening it costs little. */
 export const assembled = (data: RawCatalogue): Catalogue => ({

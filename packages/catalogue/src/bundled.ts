@@ -1,13 +1,15 @@
-import { assembled } from "./assembled.js";
+import { assembled, withNames } from "./assembled.js";
 import type { Catalogue, RawCatalogue } from "./catalogue.js";
 import * as figures from "./figures.generated.js";
 import { provenance } from "./provenance.generated.js";
 import { withProvenance } from "./provenance.js";
 
 /** The catalogue that comes with the program, as raw data, guidance aside. */
-export const bundledData = (): RawCatalogue =>
+export function bundledData(): RawCatalogue {
   // A module is no plain object: its sections are laid out anew.
-  withProvenance({ ...figures }, provenance) as RawCatalogue;
+  const whole = withProvenance({ ...figures }, provenance) as RawCatalogue;
+  return { ...whole, commodities: withNames(whole.commodities) };
+}
 
 let bundled: Catalogue | undefined;
 

@@ -1,4 +1,4 @@
-import { assembled } from "./assembled.js";
+import { assembled, withNames } from "./assembled.js";
 import type { Catalogue } from "./catalogue.js";
 import * as figures from "./figures.generated.js";
 
@@ -9,6 +9,6 @@ let known: Catalogue | undefined;
  * citations are missing from its records. Less than half of the bytes, for where everything is computed and nothing cited.
  */
 export function figureCatalogue(): Catalogue {
-  known ??= assembled(figures);
+  known ??= assembled({ ...figures, commodities: withNames(figures.commodities) });
   return known;
 }

@@ -112,7 +112,9 @@ function once<Value>(workOut: (name: string) => Value): (name: string) => Value 
  * a logarithmic scale for rates and coefficients), from the nearest degree at which at least two kinds have one. The
  * range holds 80 % of kinds, as measured by leaving out in turn each kind that has a figure of its own.
  */
-export function inferAmong(kinds: readonly CommodityFile[]): Infer {
+export function inferAmong(all: readonly CommodityFile[]): Infer {
+  // Sums are taken in one order whatever the order of kinds, so that they round alike.
+  const kinds = [...all].sort((one, other) => (one.id < other.id ? -1 : 1));
   const byName = new Map(quantities.map((quantity) => [quantity.name, quantity]));
   const statedOf = once((name) => allStated(kinds, byName.get(name)!));
   const spreadOf = once((key) => {
