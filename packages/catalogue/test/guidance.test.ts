@@ -33,6 +33,10 @@ function faults(commodities: unknown): readonly string[] {
 }
 
 describe("the guidance that comes with the program", () => {
+  it("there is some for every kind", () => {
+    expect(files.filter(({ guidance }) => guidance === undefined).map(({ id }) => id)).toEqual([]);
+  });
+
   it("is accepted with its kind by every check", () => expect(faults(files)).toEqual([]));
 
   it("is loaded in either language as the files have it, and names alone as well", async () => {
