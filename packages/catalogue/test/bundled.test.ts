@@ -30,7 +30,7 @@ function isCited(texts: readonly string[], source: Source): boolean {
 
 /** Kinds the catalogue must have, by the names people use. */
 const required =
-  "apple, pear, quince, banana, plantain, orange, clementine, mandarin, lemon, lime, grapefruit, grape, strawberry, raspberry, blueberry, blackberry, cherry, peach, nectarine, plum, apricot, mango, papaya, pineapple, kiwifruit, avocado, cantaloupe, honeydew, watermelon, pomegranate, fig, tomato, cherry tomato, cucumber, sweet pepper, chilli, eggplant, zucchini, winter squash, pumpkin, broccoli, cauliflower, Brussels sprouts, cabbage, Chinese cabbage, bok choy, kale, chard, spinach, arugula, head lettuce, romaine, leaf lettuce, celery, fennel, asparagus, artichoke, green bean, pea in pod, sweet corn, okra, mushroom, beet, carrot, parsnip, radish, turnip, celeriac, potato, sweet potato, onion, green onion, leek, shallot, garlic, ginger, basil, parsley, cilantro, mint, dill, rosemary, thyme, tomatillo, nopal, chayote, jicama, yuca, taro, lychee, longan, rambutan, dragon fruit, guava, passion fruit, persimmon, fuyu persimmon, starfruit, cherimoya, tamarillo, kumquat, pomelo, bitter melon, luffa, long bean, edamame, daikon, lotus root, water chestnut, gai lan, choy sum, mizuna, Thai basil, lemongrass, curry leaf, epazote, sorrel, ramps, fiddlehead, kohlrabi, salsify, sunchoke, cardoon, endive, radicchio, microgreens, bean sprouts, wild mushrooms, edible flowers, turmeric, horseradish, summer apple, new potato, Asian pear";
+  "apple, pear, quince, banana, plantain, orange, clementine, mandarin, lemon, lime, grapefruit, grape, strawberry, raspberry, blueberry, blackberry, cherry, peach, nectarine, plum, apricot, mango, papaya, pineapple, kiwifruit, avocado, cantaloupe, honeydew, watermelon, pomegranate, fig, tomato, cherry tomato, cucumber, sweet pepper, chilli, eggplant, zucchini, winter squash, pumpkin, broccoli, cauliflower, Brussels sprouts, cabbage, Chinese cabbage, bok choy, kale, chard, spinach, arugula, head lettuce, romaine, leaf lettuce, celery, fennel, asparagus, artichoke, green bean, pea in pod, sweet corn, okra, mushroom, beet, carrot, parsnip, radish, turnip, celeriac, potato, sweet potato, onion, green onion, leek, shallot, garlic, ginger, basil, parsley, cilantro, mint, dill, rosemary, thyme, tomatillo, nopal, chayote, jicama, yuca, taro, lychee, longan, rambutan, dragon fruit, guava, passion fruit, persimmon, fuyu persimmon, starfruit, cherimoya, tamarillo, kumquat, bitter melon, luffa, long bean, edamame, daikon, lotus root, water chestnut, gai lan, choy sum, mizuna, Thai basil, lemongrass, curry leaf, epazote, sorrel, ramps, fiddlehead, kohlrabi, salsify, sunchoke, cardoon, radicchio, microgreens, bean sprouts, wild mushrooms, edible flowers, turmeric, horseradish, summer apple, new potato, Asian pear";
 
 describe("the catalogue that comes with the program", () => {
   it("is accepted by every check", () => {
@@ -55,6 +55,16 @@ describe("the catalogue that comes with the program", () => {
 
   it.each(required.split(", "))("has %s", (name) => {
     expect(findKind(catalogue(), name)).toBeDefined();
+  });
+});
+
+describe("words that name several kinds, or another one in another country", () => {
+  it.each([
+    ["pomelo", ["pomelo", "grapefruit"]],
+    ["endive", ["endive", "belgian-endive"]],
+  ])("%s is asked about", (name, kinds) => {
+    expect(findKind(catalogue(), name)).toBeUndefined();
+    expect(findKinds(catalogue(), name).map(({ id }) => id)).toEqual(expect.arrayContaining(kinds));
   });
 });
 
