@@ -1,11 +1,20 @@
-import type { Element } from "./elements.js";
+import { sharedOut } from "./amountOfEach.js";
+import { contrasted } from "./contrast.js";
+import { type Element, statesOf } from "./elements.js";
 
 /** What belongs to one name: the elements before it, those right after it, and later remarks ("…, 1 ripe"). */
 export interface Clause {
   readonly before: readonly Element[];
   /** Absent where words stand without any name. */
   readonly name?: Extract<Element, { type: "name" }>;
+  /** In it, separators part the remarks from one another. */
   readonly after: Element[];
+  /** An amount told for this name with others ("2 each of apples and pears"); it stands elsewhere. */
+  readonly lent?: readonly Element[];
+  /** May an amount in `after` belong to the next name? */
+  doubtful?: boolean;
+  /** Does a full stop or semicolon part it from what was before? */
+  readonly afterHard?: boolean;
 }
 
 const saysSomething = (element: Element) => element.type !== "connective" && element.type !== "separator";
@@ -17,17 +26,20 @@ interface Segment {
   readonly elements: Element[];
   readonly bracketed: boolean;
   readonly afterHard: boolean;
+  /** The joining word before it ("and"), not a mark. */
+  readonly afterWord: boolean;
 }
 
 /** Parts of a line between commas, "and", full stops and brackets. */
 function segmentsOf(elements: readonly Element[]): Segment[] {
   const segments: Segment[] = [];
   let depth = 0;
-  let current: Segment = { elements: [], bracketed: false, afterHard: true };
-  const close = (afterHard: boolean) => {
-    if (current.elements.some(saysSomething)) segments.push(current);
-    else if (current.afterHard) afterHard = true;
-    current = { elements: [], bracketed: depth > 0, afterHard };
+  let current: Segment = { elements: [], bracketed: false, afterHard: true, afterWord: false };
+  const close = (hard: boolean, afterWord: boolean) => {
+    const said = current.elements.some(saysSomething);
+    if (said) segments.push(current);
+    const afterHard = hard || (!said && current.afterHard);
+    current = { elements: [], bracketed: depth > 0, afterHard, afterWord };
   };
   for (const [index, element] of elements.entries()) {
     if (element.type !== "separator" || joinsNumberAndUnit(elements, index)) {
@@ -36,9 +48,9 @@ function segmentsOf(elements: readonly Element[]): Segment[] {
     }
     if (element.mark === "open") depth++;
     if (element.mark === "close") depth = Math.max(0, depth - 1);
-    close(element.mark === "hard");
+    close(element.mark === "hard", element.mark === "soft" && element.word === true);
   }
-  close(false);
+  close(false, false);
   return segments;
 }
 
@@ -63,6 +75,8 @@ const standsBehind = (element: Element) =>
 
 /** Where the words between two names part: the last amount and all after it go with the second name. */
 function parting(between: readonly Element[], amountsTrail: boolean): number {
+  const denied = between.findIndex(({ type }) => type === "negation");
+  if (denied >= 0) return denied;
   let last = between.findLastIndex(isAmount);
   if (last < 0) return between.findLastIndex(standsBehind) + 1;
   if (amountsTrail) return between.length;
@@ -80,7 +94,7 @@ function parting(between: readonly Element[], amountsTrail: boolean): number {
 }
 
 /** Parts a run of words with several names, as speech gives it, into a clause for each name. */
-function clausesOfRun(elements: readonly Element[]): Clause[] {
+function clausesOfRun(elements: readonly Element[], afterHard: boolean): Clause[] {
   const names = elements.flatMap((element, index) => (element.type === "name" ? [{ element, index }] : []));
   const firstName = names[0]!.index;
   const trail =
@@ -94,6 +108,7 @@ function clausesOfRun(elements: readonly Element[]): Clause[] {
       before: elements.slice(start, index),
       name: element,
       after: between.slice(0, end),
+      ...(afterHard && order === 0 ? { afterHard } : {}),
     };
     start = index + 1 + end;
     return clause;
@@ -111,6 +126,15 @@ function leftAroundMarkUp(clauses: Clause[]): Element[] {
   return left;
 }
 
+/** "3 avocados, 1 ripe and 2 green tomatoes": the ripe one may be an avocado or a tomato. */
+function mayBelongToNext(words: readonly Element[], next: Segment | undefined): boolean {
+  const name = next?.elements.findIndex(({ type }) => type === "name") ?? -1;
+  const ofThem = words.some((word) => word.type === "number" && word.number.ofThem);
+  if (!next?.afterWord || name < 0 || ofThem || !words.some(isAmount)) return false;
+  const ahead = next.elements.slice(0, name);
+  return ahead.some(isAmount) && contrasted(statesOf(words), statesOf(ahead));
+}
+
 /**
  * The clauses of one line. A part without a name belongs to the name before it ("3 avocados, 1 ripe"; "apples (washed)"),
  * or, at the start of a line, to the name after it ("2 lb, apples"). Unknown words stand alone.
@@ -119,14 +143,16 @@ export function clausesOf(elements: readonly Element[]): Clause[] {
   const clauses: Clause[] = [];
   let waiting: Element[] = [];
   const orphan = (words: readonly Element[]) => clauses.push({ before: words, after: [] });
-  for (const { elements: words, bracketed, afterHard } of segmentsOf(elements)) {
+  const segments = segmentsOf(elements);
+  for (const [index, { elements: words, bracketed, afterHard }] of segments.entries()) {
     const last = clauses.at(-1);
     if (words.some((word) => word.type === "name")) {
       if (!words.some(isAmount)) waiting = [...leftAroundMarkUp(clauses), ...waiting];
-      clauses.push(...clausesOfRun([...waiting, ...words]));
+      clauses.push(...clausesOfRun([...waiting, ...words], afterHard));
       waiting = [];
     } else if (last?.name && (bracketed || !words.some(unclear)) && !afterHard) {
-      last.after.push(...words);
+      if (mayBelongToNext(words, segments[index + 1])) last.doubtful = true;
+      last.after.push(parted(words), ...words);
     } else if (words.some(unclear) || last) {
       orphan([...waiting, ...words]);
       waiting = [];
@@ -135,5 +161,13 @@ export function clausesOf(elements: readonly Element[]): Clause[] {
     }
   }
   if (waiting.length > 0) orphan(waiting);
-  return clauses;
+  return sharedOut(clauses);
 }
+
+/** A separator of no width before words. */
+const parted = ([word]: readonly Element[]): Element => ({
+  type: "separator",
+  mark: "soft",
+  first: word!.first,
+  next: word!.first,
+});

@@ -47,7 +47,14 @@ export type Element = Placed &
         readonly remark: boolean;
       }
     | { readonly type: "connective" }
-    | { readonly type: "separator"; readonly mark: "soft" | "hyphen" | "hard" | "open" | "close" }
+    /** Denies the name that follows: "not", "without". */
+    | { readonly type: "negation" }
+    | {
+        readonly type: "separator";
+        readonly mark: "soft" | "hyphen" | "hard" | "open" | "close";
+        /** A joining word: "and". */
+        readonly word?: true;
+      }
     /** `markUp`: a tag, or a script with its tags; it parts nothing. */
     | { readonly type: "unknown"; readonly markUp?: boolean }
   );
@@ -58,3 +65,7 @@ export const isType =
   <Type extends Element["type"]>(type: Type) =>
   (element: Element): element is ElementOf<Type> =>
     element.type === type;
+
+/** What the states among some elements say, in order. */
+export const statesOf = (elements: readonly Element[]): StateChange[] =>
+  elements.flatMap((element) => (element.type === "state" ? [element.change] : []));

@@ -104,6 +104,8 @@ export function itemsOf(
   const word = spanOf(text, tokens, [clause.name]).typed;
   const reason = whyNotKept(clause);
   if (reason) return [unsafeOrOther(span, reason, kinds)];
+  if (clause.before.some(isType("negation")))
+    return [question(span, { ask: "how much", reason: "zero", word: span.typed })];
   if (runsOn(clause))
     return [question(span, { ask: "which commodity", word: span.typed, candidates: kinds })];
   if (!commodity || clause.name.name.unsure)
@@ -125,7 +127,7 @@ export function itemsOf(
     ask: "what is this",
     word: spanOf(text, tokens, run).typed,
   }));
-  return drafts.map((draft): UnderstoodLot => {
+  return drafts.map((draft, order): UnderstoodLot => {
     const sureOfKind = sure * (unknown.length > 0 ? 0.8 : 1);
     const vague = draft.sureOfAmount < askBelow;
     return {
@@ -137,10 +139,10 @@ export function itemsOf(
       questions: [
         ...strange,
         ...(oneOfSeveral ? [{ ask: "which commodity", word, candidates: kinds } as const] : []),
-        ...(draft.contradictory
-          ? [{ ask: "how much", reason: "contradictory", word: span.typed } as const]
+        ...(draft.asks && order === 0
+          ? [{ ask: "how much", reason: draft.asks, word: span.typed } as const]
           : []),
-        ...(vague && !draft.contradictory ? [{ ask: "how much", reason: "no amount", word } as const] : []),
+        ...(vague && !draft.asks ? [{ ask: "how much", reason: "no amount", word } as const] : []),
       ],
     };
   });

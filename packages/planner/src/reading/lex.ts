@@ -1,43 +1,20 @@
 import type { Catalogue } from "@keepwright/catalogue";
+import { negationAt, withNegations, withWordyParts } from "./context.js";
+import { countAt } from "./counts.js";
 import type { Element } from "./elements.js";
 import { nameAt, type SpellingGuesses, sameNameFrom } from "./names.js";
 import { markAt as notKeptAt } from "./notKeptWords.js";
-import { numberAt } from "./numbers.js";
 import { connectives, descriptors, joiners, joiningMarks, roughly, sizes } from "./plainWords.js";
 import { stateAt } from "./states.js";
 import type { Token } from "./tokens.js";
 import { unitNamed } from "./units.js";
 
-const minus = new Set(["-", "−", "–"]);
-const times = new Set(["x", "×", "*"]);
 const hardMarks = new Set([";", ".", "!", "?", "。", "；"]);
-
-/** A number with its sign, and with "x" before or after it. */
-function countAt(tokens: readonly Token[], at: number): Element | undefined {
-  const first = tokens[at]!;
-  if (times.has(first.folded)) {
-    const number = numberAt(tokens, at + 1);
-    return number && tokens[at + 1]!.kind === "number"
-      ? { type: "number", number, negative: false, times: true, first: at, next: number.next }
-      : undefined;
-  }
-  const negative =
-    minus.has(first.text) && first.spaced && tokens[at + 1]?.kind === "number" && !tokens[at + 1]!.spaced;
-  const number = numberAt(tokens, negative ? at + 1 : at);
-  if (!number) return undefined;
-  const multiplied = times.has(tokens[number.next]?.folded ?? "");
-  return {
-    type: "number",
-    number,
-    negative,
-    times: multiplied,
-    first: at,
-    next: multiplied ? number.next + 1 : number.next,
-  };
-}
 
 /** Mark-up that parts the items of pasted lists; any other is asked about. */
 const layout = /^<\/?(?:br|div|li|ol|p|table|tbody|td|th|tr|ul)\b[^<>]*>$/i;
+/** A price follows, or nothing that is known. */
+const isUnclear = (token: Token) => token.text === "@" || /^[%‰٪]$/.test(token.text);
 const isMarkUp = (token: Token) => token.text.startsWith("<") && token.text.length > 1;
 
 function markAt(token: Token, at: number): Element {
@@ -49,7 +26,7 @@ function markAt(token: Token, at: number): Element {
   if ("([{".includes(token.text)) return { type: "separator", mark: "open", ...place };
   if (")]}".includes(token.text)) return { type: "separator", mark: "close", ...place };
   if (token.text === "~") return { type: "descriptor", roughly: true, ...place };
-  return /^[\p{P}\p{C}\p{Z}]$/u.test(token.text)
+  return /^[\p{P}\p{C}\p{Z}]$/u.test(token.text) && !isUnclear(token)
     ? { type: "connective", ...place }
     : { type: "unknown", ...place };
 }
@@ -57,7 +34,7 @@ function markAt(token: Token, at: number): Element {
 function plainWordAt(token: Token, at: number): Element | undefined {
   const place = { first: at, next: at + 1 };
   const word = token.folded;
-  if (joiners.has(word)) return { type: "separator", mark: "soft", ...place };
+  if (joiners.has(word)) return { type: "separator", mark: "soft", word: true, ...place };
   if (Object.hasOwn(sizes, word)) return { type: "size", size: sizes[word]!, ...place };
   if (roughly.has(word) || descriptors.has(word))
     return { type: "descriptor", roughly: roughly.has(word), ...place };
@@ -98,7 +75,7 @@ function elementAt(
   if (count) return count;
   return token.kind === "mark"
     ? markAt(token, at)
-    : (plainWordAt(token, at) ?? { type: "unknown", first: at, next: at + 1 });
+    : (negationAt(tokens, at) ?? plainWordAt(token, at) ?? { type: "unknown", first: at, next: at + 1 });
 }
 
 /** Where "and a half" ends, in "a pound and a half of cherries"; undefined when a name follows ("1 lb and half a melon"). */
@@ -129,17 +106,22 @@ function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
   return elements;
 }
 
+/** May a misspelt name hold it? Colours are in many names, ripeness in none. */
+const isInNames = (element: Element) =>
+  element.type === "state"
+    ? element.change.colour !== undefined
+    : ["unknown", "descriptor", "unit", "size"].includes(element.type);
+
 /** Gives unknown words that are near a name that name, unless a known name follows: then they describe it. */
 function withGuesses(
   tokens: readonly Token[],
   elements: readonly Element[],
   guesses: SpellingGuesses,
 ): Element[] {
-  const typeOfToken: (Element["type"] | undefined)[] = [];
+  const mayBeNamed: boolean[] = [];
   for (const element of elements)
-    for (let index = element.first; index < element.next; index++) typeOfToken[index] = element.type;
-  const stops = (token: number) =>
-    !["unknown", "state", "descriptor", "unit", "size"].includes(typeOfToken[token] ?? "");
+    for (let index = element.first; index < element.next; index++) mayBeNamed[index] = isInNames(element);
+  const stops = (token: number) => !mayBeNamed[token];
   const result: Element[] = [];
   for (let index = 0; index < elements.length; ) {
     const element = elements[index]!;
@@ -160,4 +142,4 @@ function withGuesses(
 
 /** The elements of one line's tokens, in order, covering every token. */
 export const lex = (catalogue: Catalogue, tokens: readonly Token[], guesses: SpellingGuesses): Element[] =>
-  withGuesses(tokens, lexExactly(catalogue, tokens), guesses);
+  withNegations(tokens, withGuesses(tokens, withWordyParts(tokens, lexExactly(catalogue, tokens)), guesses));

@@ -1,8 +1,10 @@
 import type { Commodity } from "@keepwright/catalogue";
 import type { Lot } from "../problem/lot.js";
+import { type AmountFault, faultOf } from "./amountFaults.js";
 import type { Amount } from "./amounts.js";
-import type { Said } from "./parts.js";
-import type { Assumption, Question } from "./reading.js";
+import { conflicting, type Marks, marksOf, relation } from "./contrast.js";
+import type { Part, Said } from "./parts.js";
+import type { Assumption } from "./reading.js";
 import type { StateChange } from "./states.js";
 import { type Weighed, weigh } from "./weigh.js";
 
@@ -11,14 +13,13 @@ export interface DraftLot {
   readonly lot: Omit<Lot, "id" | "typed">;
   readonly sureOfAmount: number;
   readonly assumed: readonly Assumption[];
-  readonly contradictory: boolean;
+  /** Why the amount has to be asked about although the lot stands. */
+  readonly asks?: Doubt;
 }
-export type AmountFault = Extract<Question, { ask: "how much" }>;
+type Doubt = Extract<AmountFault["reason"], "contradictory" | "no amount">;
 
-const mostGrams = 200_000;
-const mostPieces = 10_000;
 /** Kinds in which green means unripe; in others (green apples, green grapes) it is only a colour. Common practice. */
-const greenIsUnripe = new Set([
+export const greenIsUnripe = new Set([
   "banana",
   "plantain",
   "mango",
@@ -33,34 +34,18 @@ const greenIsUnripe = new Set([
 /** Two amounts for one lot agree when they differ by no more than this share. */
 const agreement = 0.15;
 
-function faultOf(
-  amount: Amount | undefined,
-  weighed: Weighed | "unknown unit",
-  commodity: Commodity,
-): AmountFault | undefined {
-  const fault = (reason: AmountFault["reason"], units?: readonly string[]): AmountFault => ({
-    ask: "how much",
-    reason,
-    word: amount?.unit?.word ?? commodity.names.en.one,
-    ...(units ? { units } : {}),
-  });
-  if (amount?.negative) return fault("negative");
-  if (amount?.count === 0) return fault("zero");
-  if (weighed === "unknown unit")
-    return fault(
-      "unknown unit",
-      commodity.household.units.map((unit) => unit.name),
-    );
-  if (!Number.isFinite(weighed.grams) || weighed.grams > mostGrams || (weighed.pieces ?? 0) > mostPieces)
-    return fault("too large");
-  return weighed.grams > 0 ? undefined : fault("zero");
-}
+/** How sure an amount is that may be another. Our own scale, below `askBelow`. */
+const sureOfDoubtful = 0.3;
+/** Leaves that draw water out of what they stand on; on other kinds "with leaves" says nothing. */
+const bearsTops = (commodity: Commodity) =>
+  commodity.water.transpirationWithTops !== undefined ||
+  commodity.preparation.some((entry) => entry.do === "twist off leaves");
 
 function draft(
   commodity: Commodity,
   weighed: Weighed,
   states: readonly StateChange[],
-  contradictory = false,
+  asks?: Doubt,
 ): DraftLot {
   const state: StateChange = Object.assign(
     {},
@@ -78,13 +63,13 @@ function draft(
       ...(weighed.pieces !== undefined ? { pieces: weighed.pieces } : {}),
       ...(ripens && state.ripeness !== undefined ? { ripeness: state.ripeness } : {}),
       form: cut ? "cut" : "whole",
-      tops: state.tops ?? false,
+      tops: state.tops === true && bearsTops(commodity),
       washed: state.washed ?? false,
       extraDays: state.extraDays ?? 0,
     },
-    sureOfAmount: contradictory ? Math.min(weighed.sure, 0.3) : weighed.sure,
+    sureOfAmount: asks ? Math.min(weighed.sure, sureOfDoubtful) : weighed.sure,
     assumed,
-    contradictory,
+    ...(asks ? { asks } : {}),
   };
 }
 
@@ -109,19 +94,6 @@ function reconciled(
   return { whole: result, contradictory };
 }
 
-/** What is left of the whole when its parts are taken out, or undefined when they are more than the whole. */
-function remainder(whole: Weighed, parts: readonly Weighed[]): Weighed | "nothing" | undefined {
-  const left = whole.grams - parts.reduce((sum, part) => sum + part.grams, 0);
-  if (left < -1e-6 * whole.grams) return undefined;
-  if (left <= 1e-6 * whole.grams) return "nothing";
-  const pieces =
-    whole.pieces === undefined
-      ? undefined
-      : whole.pieces - parts.reduce((sum, part) => sum + (part.pieces ?? 0), 0);
-  const { pieces: _, ...rest } = whole;
-  return { ...rest, grams: left, ...(pieces !== undefined && pieces > 0 ? { pieces } : {}) };
-}
-
 /** "1.5 avocados": one whole, and half of one that was cut, unless the form was told. */
 function partedWhole(weighed: Weighed, states: readonly StateChange[]): { whole: Weighed; cut?: Weighed } {
   const { broken, ...plain } = weighed;
@@ -133,29 +105,176 @@ function partedWhole(weighed: Weighed, states: readonly StateChange[]): { whole:
   };
 }
 
+/** A further amount of the kind, weighed: within the first amount, or beside it. */
+interface Further {
+  readonly part: Part;
+  readonly weighed: Weighed;
+  readonly beside: boolean;
+  /** May it as well be meant in another way? */
+  readonly doubtful: boolean;
+}
+
+/** What is left of the whole when its parts are taken out, or undefined when they are more than the whole. */
+function remainder(
+  whole: Weighed,
+  within: readonly Further[],
+  amount: Amount | undefined,
+): Weighed | "nothing" | undefined {
+  const { pieces: all = 0, ...plain } = whole;
+  const parts = within.map(({ weighed }) => weighed);
+  const taken = parts.reduce((sum, part) => sum + (part.pieces ?? 0), 0);
+  const pieces = parts.every((part) => part.pieces !== undefined) ? all - taken : 0;
+  // Counted pieces are taken out by number, so that small ones leave large ones of full weight.
+  const alike = within.every(
+    ({ part }) => part.amount.share || part.amount.unit?.word === amount?.unit?.word,
+  );
+  const left =
+    alike && all > 0 && all - taken === pieces
+      ? (whole.grams * pieces) / all
+      : whole.grams - parts.reduce((sum, part) => sum + part.grams, 0);
+  if (left < -1e-6 * whole.grams) return undefined;
+  if (left <= 1e-6 * whole.grams) return "nothing";
+  return { ...plain, grams: left, ...(pieces > 0 ? { pieces } : {}) };
+}
+
+/** Is "half" a share of the whole here? A piece cannot be half ripe and half hard, but it can be half cut. */
+function isShare({ amount, states }: Part): boolean {
+  if (amount.share) return true;
+  const bare = amount.count > 0 && amount.count < 1 && !amount.unit && !amount.divided;
+  return bare && states.some(({ form, ...others }) => Object.keys(others).length > 0 && form === undefined);
+}
+
+function shareOf(whole: Weighed, part: Part): Further {
+  const { pieces, ...rest } = whole;
+  const count = (pieces ?? 0) * part.amount.count;
+  const even = Number.isInteger(count);
+  return {
+    part,
+    weighed: {
+      ...rest,
+      grams: whole.grams * part.amount.count,
+      ...(even && count > 0 ? { pieces: count } : {}),
+    },
+    beside: false,
+    // Half of three pieces is no number of pieces; half a head is half of one.
+    doubtful: !even && (pieces ?? 1) > 1,
+  };
+}
+
+function furtherOf(
+  commodity: Commodity,
+  part: Part,
+  whole: Weighed,
+  first: Marks,
+  size: Amount["size"],
+): Further | AmountFault {
+  const marks = marksOf(part.states, part.amount.size, greenIsUnripe.has(commodity.id));
+  const { ripeness: _, ...others } = marks;
+  const saysNothing = commodity.ripening === undefined && Object.keys(others).length === 0;
+  if (isShare(part) && part.amount.count <= 1) {
+    const share = shareOf(whole, part);
+    return { ...share, doubtful: share.doubtful || saysNothing };
+  }
+  const weighed = weigh(commodity, part.amount, size);
+  const fault = faultOf(part.amount, weighed, commodity);
+  if (fault || weighed === "unknown unit") return fault!;
+  const how = part.amount.ofThem ? "part" : relation(first, marks);
+  const fits = weighed.grams < whole.grams * (1 - 1e-6);
+  const halfOfSeveral = part.amount.count < 1 && !part.amount.unit && (whole.pieces ?? 2) > 1;
+  return {
+    part,
+    weighed,
+    beside: how === "beside" || (how === "either" && !fits),
+    doubtful: how === "either" || saysNothing || halfOfSeveral,
+  };
+}
+
+/** Lots of the amounts alone, each in its states, where no whole was told: "avocados: 2 ripe and 1 hard". */
+function partsAlone(commodity: Commodity, said: Said): DraftLot[] | AmountFault {
+  const lots: DraftLot[] = [];
+  for (const { amount, states } of said.parts) {
+    const weighed = weigh(commodity, amount, said.size);
+    const fault = faultOf(amount, weighed, commodity);
+    if (fault || weighed === "unknown unit") return fault!;
+    lots.push(
+      draft(commodity, weighed, [...said.states, ...states], said.doubtful ? "no amount" : undefined),
+    );
+  }
+  return lots;
+}
+
+/** The first amount, weighed, and whether what is told of it besides agrees. */
+function wholeOf(
+  commodity: Commodity,
+  said: Said,
+): { whole: Weighed; contradictory: boolean } | { fault: AmountFault } {
+  const first = weigh(commodity, said.amount, said.size, said.singular);
+  const fault = faultOf(said.amount, first, commodity, said.singular);
+  if (fault || first === "unknown unit") return { fault: fault! };
+  if (said.amount?.share)
+    return { fault: { ask: "how much", reason: "no amount", word: commodity.names.en.one } };
+  return reconciled(commodity, first, said.amount, said.restated);
+}
+
+/** Why the amounts of a clause have to be asked about, where they do. */
+function doubtOf(
+  said: Said,
+  { whole, contradictory }: { whole: Weighed; contradictory: boolean },
+  further: readonly Further[],
+  rest: Weighed | "nothing" | undefined,
+  greenMeansUnripe: boolean,
+): Doubt | undefined {
+  if (contradictory || rest === undefined) return "contradictory";
+  const within = further.filter(({ beside }) => !beside);
+  const [only] = within;
+  const namesRest = said.parts.some(({ amount }) => amount.rest);
+  const doubts = [
+    said.doubtful,
+    said.orHalf && whole.pieces !== 1,
+    further.some((each) => each.doubtful),
+    said.parts.some(({ amount }) => amount.unclear),
+    namesRest && (rest === "nothing" || within.length === 0 || !said.amount),
+    // "1 avocado, 1 hard": nobody says so of one and the same.
+    only !== undefined &&
+      within.length === 1 &&
+      rest === "nothing" &&
+      !only.part.amount.ofThem &&
+      !whole.broken,
+    conflicting(said.states, greenMeansUnripe),
+    ...said.parts.map(({ states }) => conflicting(states, greenMeansUnripe)),
+  ];
+  return doubts.includes(true) ? "no amount" : undefined;
+}
+
 /** Lots of one kind from what was said of it; the first fault in an amount instead, where there is one. */
 export function draftLots(commodity: Commodity, said: Said): DraftLot[] | AmountFault {
-  const parts: Weighed[] = [];
-  for (const part of said.parts) {
-    const weighed = weigh(commodity, part.amount, said.size);
-    const fault = faultOf(part.amount, weighed, commodity);
-    if (fault) return fault;
-    if (weighed !== "unknown unit") parts.push(weighed);
+  const alone = said.parts.length > 0 && said.parts.every(({ amount }) => !amount.ofThem);
+  if (!said.amount && alone) return partsAlone(commodity, said);
+  const told = wholeOf(commodity, said);
+  if ("fault" in told) return told.fault;
+  const { whole: unbroken, cut } = partedWhole(told.whole, said.states);
+  const partCut: StateChange[] = unbroken.partOfOne ? [{ form: "cut" }] : [];
+  const first = marksOf([...partCut, ...said.states], said.amount?.size, greenIsUnripe.has(commodity.id));
+  const further: Further[] = [];
+  const ofRest = said.parts.filter(({ amount }) => amount.rest);
+  const measured = said.parts.filter(({ amount }) => !amount.unclear && !amount.rest);
+  for (const part of measured) {
+    const read = furtherOf(commodity, part, unbroken, first, said.size);
+    if ("ask" in read) return read;
+    further.push(read);
   }
-  const partLots = said.parts.map((part, index) =>
-    draft(commodity, parts[index]!, [...said.states, ...part.states]),
-  );
-  if (!said.amount && partLots.length > 0) return partLots;
-  const first = weigh(commodity, said.amount, said.size, said.singular);
-  const fault = faultOf(said.amount, first, commodity);
-  if (fault) return fault;
-  const { whole, contradictory } = reconciled(commodity, first as Weighed, said.amount, said.restated);
-  const { whole: unbroken, cut } = partedWhole(whole, said.states);
-  const rest = remainder(unbroken, parts);
-  if (rest === undefined) return [draft(commodity, whole, said.states, true)];
+  const within = further.filter(({ beside }) => !beside);
+  const beside = further.filter((each) => each.beside);
+  const rest = remainder(unbroken, within, said.amount);
+  const asks = doubtOf(said, told, further, rest, greenIsUnripe.has(commodity.id));
+  const lotsOf = (some: readonly Further[]) =>
+    some.map(({ part, weighed }) => draft(commodity, weighed, [...said.states, ...part.states], asks));
+  if (rest === undefined) return [draft(commodity, told.whole, said.states, asks), ...lotsOf(beside)];
+  const restStates = [...said.states, ...ofRest.flatMap(({ states }) => states)];
   return [
-    ...(rest === "nothing" ? [] : [draft(commodity, rest, said.states, contradictory)]),
-    ...partLots,
-    ...(cut ? [draft(commodity, cut, said.states, contradictory)] : []),
+    ...(rest === "nothing" ? [] : [draft(commodity, rest, restStates, asks)]),
+    ...lotsOf(within),
+    ...(cut ? [draft(commodity, cut, said.states, asks)] : []),
+    ...lotsOf(beside),
   ];
 }

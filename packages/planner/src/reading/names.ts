@@ -74,6 +74,10 @@ function restIsSaidElsewhere(
   return unit?.of === "household" && units.some((own) => own.name === unit.name);
 }
 
+/** "Beets tops on" is beets with their tops: does a state begin where one name ends that a longer name would break? */
+const partsAt = (tokens: readonly Token[], end: number, longerEnd: number): boolean =>
+  longerEnd > end && (stateAt(tokens, end)?.next ?? 0) > longerEnd;
+
 const noKind: FoundName = {
   kinds: [],
   sure: 1,
@@ -95,6 +99,8 @@ export function nameAt(catalogue: Catalogue, tokens: readonly Token[], at: numbe
   const other = notKeptNameAt(tokens, at);
   if (other && other.next >= (found[0]?.next ?? 0))
     return { name: { ...noKind, notKept: other.found }, next: other.next };
+  const parted = found.find(({ next }) => found.some((longer) => partsAt(tokens, next, longer.next)));
+  if (parted) return parted;
   const longest = found[0];
   const kind = longest?.name.kinds.length === 1 ? longest.name.kinds[0]! : undefined;
   if (!longest || kind === undefined) return longest;

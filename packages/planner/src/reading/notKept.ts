@@ -56,6 +56,7 @@ export const notKept: Readonly<Record<NotKept, NotKeptEntry>> = {
   "made from it": leave,
 };
 
+const mushrooms: ReadonlySet<string> = new Set(["mushroom", "wild-mushroom"]);
 const potatoes: ReadonlySet<string> = new Set(["potato", "new-potato"]);
 /** Firm enough that mould may be cut away: those the source names; every other kind is treated as soft. */
 const firm: ReadonlySet<string> = new Set(["cabbage", "sweet-pepper", "carrot"]);
@@ -72,7 +73,7 @@ function sproutedReason(kinds: readonly string[]): NotKept | undefined {
 
 /** The reason a mark gives beside a kind; undefined where it means nothing there ("wild strawberries"). */
 export function reasonOf(mark: Mark, kinds: readonly string[]): NotKept | undefined {
-  if (mark === "wild mushrooms") return kinds.includes("mushroom") ? mark : undefined;
+  if (mark === "wild mushrooms") return kinds.some((kind) => mushrooms.has(kind)) ? mark : undefined;
   if (mark === "oil") return kinds.length > 0 ? "in oil" : "made from it";
   if (mark === "mouldy") return all(kinds, firm) ? "mouldy firm" : mark;
   if (mark === "sprouted") return sproutedReason(kinds);

@@ -100,7 +100,7 @@ const known = new Map<string, Omit<FoundMark, "next">>([
   ),
 ]);
 const mushrooms =
-  "chanterelle|chanterelles|morel|morels|porcini|cep|ceps|bolete|boletes|puffball|puffballs|truffle|truffles|toadstool|toadstools|" +
+  "mushroom|mushrooms|chanterelle|chanterelles|morel|morels|porcini|cep|ceps|bolete|boletes|puffball|puffballs|truffle|truffles|toadstool|toadstools|" +
   "seta|setas|hongo|hongos|champinon|champinones|nizcalo|nizcalos|rebozuelo|rebozuelos|boleto|boletos";
 const wildMushrooms = mushrooms
   .split("|")

@@ -9,6 +9,20 @@ export interface ReadNumber {
   readonly divided?: boolean;
   /** Only the word for such pieces, without a number: the "halves" of "2 avocado halves". */
   readonly pieces?: boolean;
+  /** Figures after the point or comma, where there is one. */
+  readonly decimals?: number;
+  /** "1,250" and "1.500": thousands or decimals, which only the unit tells. */
+  readonly grouped?: "comma" | "point";
+  /** "half of the": a part of the one thing, or of the several, named next. */
+  readonly definite?: boolean;
+  /** A share of what was told before, not a count: "half of them", "50 %". */
+  readonly share?: boolean;
+  /** Counted among what was told before: "2 of them", "both". */
+  readonly ofThem?: boolean;
+  /** No amount that could be taken, although it is written as one: a price, a measure of length, "some". */
+  readonly unclear?: boolean;
+  /** All that the other parts leave: "the rest". */
+  readonly rest?: boolean;
   readonly next: number;
 }
 
@@ -74,6 +88,7 @@ const parts: Record<string, number> = {
   third: 1 / 3,
   thirds: 1 / 3,
 };
+const spanishParts: ReadonlySet<string> = new Set("medio media mitad mitades cuarto cuartos".split(" "));
 const severalParts: ReadonlySet<string> = new Set(["halves", "quarters", "thirds", "mitades", "cuartos"]);
 const dozens: Record<string, number> = { dozen: 12, dozens: 12, docena: 12, docenas: 12, hundred: 100 };
 /** Rough counts in words. A few as three and several as four are common practice, no source; they are always shown as assumed. */
@@ -92,6 +107,17 @@ const has = <Value>(table: Record<string, Value>, key: string | undefined): key 
   key !== undefined && Object.hasOwn(table, key);
 
 const exact = (value: number, next: number): ReadNumber => ({ value, exactness: "exact", next });
+
+/** What the spelling of figures tells beside their value. */
+function spelling(text: string): Pick<ReadNumber, "decimals" | "grouped"> {
+  const [, mark, after] = /^\d+([.,])(\d+)(?:e[+-]?\d+)?$/i.exec(text) ?? [];
+  if (mark === undefined) return /e-/i.test(text) ? { decimals: Infinity } : {};
+  const grouped = /^[1-9]\d{0,2}[.,]\d{3}$/.test(text) ? (mark === "," ? "comma" : "point") : undefined;
+  return {
+    ...(grouped === "comma" ? {} : { decimals: after!.length }),
+    ...(grouped ? { grouped } : {}),
+  };
+}
 
 /** "1.5", "1,5", "1,000", "12". Undefined when it is no one number ("1,2,3"). */
 function digits(text: string): number | undefined {
@@ -134,27 +160,39 @@ function inDigits(tokens: readonly Token[], at: number): ReadNumber | undefined 
   const first = tokens[at];
   if (first?.kind !== "number") return undefined;
   const fraction = slashFraction(tokens, at);
-  if (fraction) return { ...fraction, next: afterPart(tokens, fraction.next) };
+  if (fraction) return throughPart(tokens, fraction);
   const grouped = inGroups(tokens, at);
   if (grouped) return grouped;
   const value = digits(first.text);
   if (value === undefined) return undefined;
   const after = tokens[at + 1];
   if (Number.isInteger(value) && value > 0 && value < 10 && has(parts, after?.folded))
-    return { ...exact(value * parts[after!.folded]!, afterPart(tokens, at + 2)), divided: true };
+    return throughPart(tokens, { ...exact(value * parts[after!.folded]!, at + 2), divided: true });
   if (Number.isInteger(value) && after && has(fractions, after.text))
     return exact(value + fractions[after.text]!, at + 2);
   const added = Number.isInteger(value) ? slashFraction(tokens, at + 1) : undefined;
-  return added && added.value < 1
-    ? exact(value + added.value, added.next)
-    : exact(value, value < 1 ? afterPart(tokens, at + 1) : at + 1);
+  if (added && added.value < 1) return exact(value + added.value, added.next);
+  const read = { ...exact(value, at + 1), ...spelling(first.text) };
+  return value < 1 ? throughPart(tokens, read) : read;
 }
 
-/** Skips "of", "a", "an" after a part: "half of an onion". */
-function afterPart(tokens: readonly Token[], at: number): number {
-  let next = at;
+const themWords = new Set(["them", "it", "which", "ellos", "ellas"]);
+const definiteWords = new Set(["the", "these", "those", "my", "our", "los", "las", "mis"]);
+
+/** Where "of them" ends, when it begins at a token. */
+export function afterOfThem(tokens: readonly Token[], at: number): number | undefined {
+  const them = ["of", "de"].includes(tokens[at]?.folded ?? "") && tokens[at + 1];
+  return them && themWords.has(them.folded) ? at + 2 : undefined;
+}
+
+/** Skips "of", "a", "an", "the" after a part: "half of an onion"; but "of them" is left standing. */
+function throughPart(tokens: readonly Token[], read: ReadNumber): ReadNumber {
+  let { next } = read;
+  if (afterOfThem(tokens, next) !== undefined) return read;
   while (["of", "de"].includes(tokens[next]?.folded ?? "")) next++;
-  return ["a", "an", "un", "una", "the"].includes(tokens[next]?.folded ?? "") ? next + 1 : next;
+  const article = tokens[next]?.folded ?? "";
+  if (definiteWords.has(article)) return { ...read, definite: true, next: next + 1 };
+  return { ...read, next: ["a", "an", "un", "una"].includes(article) ? next + 1 : next };
 }
 
 function inWords(tokens: readonly Token[], at: number): ReadNumber | undefined {
@@ -169,16 +207,16 @@ function inWords(tokens: readonly Token[], at: number): ReadNumber | undefined {
       : exact(tens[word]!, at + 1);
   }
   if (has(parts, word))
-    return {
-      ...exact(parts[word]!, afterPart(tokens, at + 1)),
+    return throughPart(tokens, {
+      ...exact(parts[word]!, at + 1),
       ...(severalParts.has(word) ? { pieces: true } : {}),
-    };
+    });
   if (has(dozens, word)) return exact(dozens[word]!, at + 1);
   if (!has(words, word)) return undefined;
   const after = tokens[at + 1]?.folded;
   if (words[word] === 1 && has(rough, after)) return { ...rough[after]!, next: at + 2 };
   if (has(parts, after) && words[word]! < 10)
-    return { ...exact(words[word]! * parts[after]!, afterPart(tokens, at + 2)), divided: true };
+    return throughPart(tokens, { ...exact(words[word]! * parts[after]!, at + 2), divided: true });
   return exact(words[word]!, at + 1);
 }
 
@@ -189,7 +227,9 @@ function extended(tokens: readonly Token[], read: ReadNumber): ReadNumber {
   if (first !== "and" && first !== "y") return read;
   if ((second === "a" || second === "an") && has(parts, third))
     return { ...read, value: read.value + parts[third]!, next: read.next + 3 };
-  if (has(parts, second) && !["a", "an", "of"].includes(third ?? ""))
+  // "2 y medio", but not "2 and medio kilo": the joint and the part are of one language.
+  const sameLanguage = (first === "y") === spanishParts.has(second ?? "");
+  if (has(parts, second) && sameLanguage && !["a", "an", "of"].includes(third ?? ""))
     return { ...read, value: read.value + parts[second]!, next: read.next + 2 };
   return read;
 }
@@ -211,7 +251,12 @@ export function numberAt(tokens: readonly Token[], at: number): ReadNumber | und
   if (link.folded === "a" && (tokens[at]?.kind !== "number" || tokens[first.next + 1]?.kind !== "number"))
     return first;
   const second = plain(tokens, first.next + 1);
-  return second && second.value > first.value
-    ? { value: (first.value + second.value) / 2, exactness: "rough", next: second.next }
-    : first;
+  if (!second || second.value <= first.value) return first;
+  const grouped = first.grouped === second.grouped ? first.grouped : undefined;
+  return {
+    value: (first.value + second.value) / 2,
+    exactness: "rough",
+    ...(grouped ? { grouped } : {}),
+    next: second.next,
+  };
 }

@@ -1,6 +1,6 @@
 import { type Amount, amountsOf } from "./amounts.js";
 import type { Clause } from "./clauses.js";
-import type { Element } from "./elements.js";
+import { type Element, statesOf } from "./elements.js";
 import type { StateChange } from "./states.js";
 
 /** An amount of a lot with what is said of it alone. */
@@ -9,7 +9,7 @@ export interface Part {
   readonly states: readonly StateChange[];
 }
 
-/** What a clause says of its lot: how much in all, its states, and parts in a state of their own ("1 ripe"). */
+/** What a clause says of its lot: how much at first, its states, and further amounts in a state of their own ("1 ripe"). */
 export interface Said {
   readonly amount?: Amount;
   readonly size?: Amount["size"];
@@ -19,61 +19,123 @@ export interface Said {
   readonly parts: readonly Part[];
   /** Further amounts for the whole ("1 bag, 2 lb"): to be compared with the first. */
   readonly restated: readonly Amount[];
+  /** Does an amount behind it speak of it, or of what comes next? */
+  readonly doubtful: boolean;
+  /** "Half ripe" may mean half of them. */
+  readonly orHalf: boolean;
 }
 
-const statesIn = (elements: readonly Element[]) =>
-  elements.flatMap((element) => (element.type === "state" ? [element.change] : []));
+/** Between separators, which stand only behind the name. */
+function segmentsOf(elements: readonly Element[]): Element[][] {
+  const segments: Element[][] = [[]];
+  for (const element of elements) {
+    if (element.type === "separator") segments.push([]);
+    else segments.at(-1)!.push(element);
+  }
+  return segments;
+}
 
-/** The elements after a name as groups: each amount with the states that follow it. */
-function groupsOf(elements: readonly Element[]): { common: StateChange[]; groups: Part[] } {
+/** First tokens of states that speak of the amount behind them: "ripe 3, hard 2". */
+function statesAhead(elements: readonly Element[], amounts: readonly Amount[]): ReadonlySet<number> {
+  const ahead = new Set<number>();
+  for (const segment of segmentsOf(elements)) {
+    const states = segment.filter(({ type }) => type === "state");
+    const end = segment.at(-1)?.next ?? 0;
+    const isAhead = (state: Element) => amounts.some(({ first }) => first > state.first && first < end);
+    const firstAmount = amounts.find(({ first }) => first >= (segment[0]?.first ?? Infinity));
+    const leads = states[0] !== undefined && states[0].first < (firstAmount?.first ?? 0);
+    if (leads && states.every(isAhead)) for (const state of states) ahead.add(state.first);
+  }
+  return ahead;
+}
+
+interface Groups {
+  readonly common: readonly StateChange[];
+  readonly groups: readonly Part[];
+}
+
+/** The elements as groups: each amount with the states that follow it, or in whose part of the line it stands last. */
+function groupsOf(elements: readonly Element[]): Groups {
   const amounts = amountsOf(elements);
-  const firstAmount = amounts[0]?.first ?? Infinity;
-  return {
-    common: statesIn(elements.filter((element) => element.first < firstAmount)),
-    groups: amounts.map((amount, index) => {
-      const end = amounts[index + 1]?.first ?? Infinity;
-      return {
-        amount,
-        states: statesIn(elements.filter((element) => element.first >= amount.first && element.first < end)),
-      };
-    }),
-  };
+  const ahead = statesAhead(elements, amounts);
+  const common: StateChange[] = [];
+  const states: StateChange[][] = amounts.map(() => []);
+  for (const element of elements) {
+    if (element.type !== "state") continue;
+    const next = amounts.findIndex(({ first }) => first > element.first);
+    const last = next < 0 ? amounts.length - 1 : next - 1;
+    const owner = ahead.has(element.first) ? next : last;
+    (states[owner] ?? common).push(element.change);
+  }
+  return { common, groups: amounts.map((amount, index) => ({ amount, states: states[index]! })) };
 }
 
 /** In "3 garlic cloves" and "2 avocado halves" the unit of the number stands behind the name. */
-function withTrailingUnit(clause: Clause): { before: Amount[]; after: readonly Element[] } {
-  const before = amountsOf(clause.before);
-  const [behind, ...after] = clause.after;
-  const [amount] = before;
-  if (before.length === 1 && amount && !amount.unit && behind?.type === "number" && behind.number.pieces)
-    return {
-      before: [{ ...amount, count: amount.count * behind.number.value, divided: true }],
-      after,
-    };
-  if (before.length !== 1 || !amount || amount.unit || behind?.type !== "unit")
-    return { before, after: clause.after };
-  return { before: [{ ...amount, unit: behind.unit }], after };
+function withTrailingUnit(
+  groups: Groups,
+  after: readonly Element[],
+): { before: Groups; after: readonly Element[] } {
+  const [behind, ...rest] = after;
+  const [only, more] = groups.groups;
+  if (!only || more || only.amount.unit) return { before: groups, after };
+  const { amount } = only;
+  const changed = (changes: Partial<Amount>) => ({
+    before: { ...groups, groups: [{ ...only, amount: { ...amount, ...changes } }] },
+    after: rest,
+  });
+  if (behind?.type === "number" && behind.number.pieces)
+    return changed({ count: amount.count * behind.number.value, divided: true });
+  return behind?.type === "unit" ? changed({ unit: behind.unit }) : { before: groups, after };
 }
 
-/** Sorts the amounts and states of a clause into the whole and its parts. */
+const tells = ({ amount, states }: Part) => states.length > 0 || amount.size !== undefined;
+const countsPieces = ({ amount }: Part) => amount.unit?.of !== "household" || !amount.unit.container;
+
+/** "2 ripe and 1 hard avocados": several amounts before the name, each in a state of its own. */
+const severalBefore = (groups: readonly Part[]) =>
+  groups.length > 1 && groups.every((group) => tells(group) && countsPieces(group));
+
+/** Sorts the amounts and states of a clause into the first of them and its parts or neighbours. */
 export function saidIn(clause: Clause): Said {
-  const { before, after } = withTrailingUnit(clause);
+  const { before, after } = withTrailingUnit(
+    groupsOf([...(clause.lent ?? []), ...clause.before]),
+    clause.after,
+  );
   const { common, groups } = groupsOf(after);
-  const states = [...(clause.name?.name.implied ?? []), ...statesIn(clause.before), ...common];
-  const size = [...clause.before, ...clause.after].find((element) => element.type === "size")?.size;
-  const sized = { ...(size ? { size } : {}), singular: clause.name?.name.singular ?? false };
-  const stated = groups.filter((group) => group.states.length > 0);
-  const bare = groups.filter((group) => group.states.length === 0).map((group) => group.amount);
-  if (before[0])
-    return { amount: before[0], ...sized, states, parts: stated, restated: [...before.slice(1), ...bare] };
-  if (groups.length === 1)
+  const firstAfter = groups[0]?.amount.first ?? Infinity;
+  const size = [...clause.before, ...after.filter(({ first }) => first < firstAfter)].find(
+    (element) => element.type === "size",
+  )?.size;
+  const general = [...(clause.name?.name.implied ?? []), ...before.common];
+  const told = {
+    ...(size ? { size } : {}),
+    singular: clause.name?.name.singular ?? false,
+    doubtful: clause.doubtful === true,
+    orHalf: statesOf(after).some(({ orHalf }) => orHalf),
+  };
+  const stated = groups.filter(tells);
+  const bare = groups.filter((group) => !tells(group)).map(({ amount }) => amount);
+  const [first, ...more] = before.groups;
+  if (first) {
+    const several = severalBefore(before.groups);
+    const states = [
+      ...general,
+      ...first.states,
+      ...(several ? [] : more.flatMap((part) => part.states)),
+      ...common,
+    ];
     return {
-      amount: groups[0]!.amount,
-      ...sized,
-      states: [...states, ...groups[0]!.states],
-      parts: [],
-      restated: [],
+      amount: first.amount,
+      ...told,
+      states,
+      parts: [...(several ? more : []), ...stated],
+      restated: [...(several ? [] : more.map(({ amount }) => amount)), ...bare],
     };
-  if (bare[0]) return { amount: bare[0], ...sized, states, parts: stated, restated: bare.slice(1) };
-  return { ...sized, states, parts: stated, restated: [] };
+  }
+  const states = [...general, ...common];
+  const [only] = groups;
+  if (only && groups.length === 1 && !only.amount.ofThem)
+    return { amount: only.amount, ...told, states: [...states, ...only.states], parts: [], restated: [] };
+  if (bare[0]) return { amount: bare[0], ...told, states, parts: stated, restated: bare.slice(1) };
+  return { ...told, states, parts: stated, restated: [] };
 }

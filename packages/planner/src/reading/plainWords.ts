@@ -3,12 +3,12 @@ export const connectives: ReadonlySet<string> = new Set(
   (
     "and plus also then of the with for in on at from to or y e o de del la el las los con i ive we weve got bought have had there is are was were " +
     "its it some that this these those my our a an please all them " +
-    "so like um uh er ok okay yeah well they theyre theres thats only think"
+    "so like um uh er ok okay yeah well they theyre theres thats only think but pero"
   ).split(" "),
 );
 
 /** Words that part one lot from the next. */
-export const joiners: ReadonlySet<string> = new Set(["and", "plus", "also", "then", "y", "e"]);
+export const joiners: ReadonlySet<string> = new Set(["and", "plus", "also", "then", "but", "y", "e", "pero"]);
 
 /** Characters that part one lot from the next, or a lot from a remark on it. They carry nothing by themselves. */
 export const joiningMarks: ReadonlySet<string> = new Set([
@@ -29,9 +29,9 @@ export const joiningMarks: ReadonlySet<string> = new Set([
 /** Words that describe produce and change nothing that is computed. */
 export const descriptors: ReadonlySet<string> = new Set(
   (
-    "fresh organic local nice good lovely raw loose red yellow white purple black golden pink brown orange baby young new old fashioned big huge little tiny " +
+    "fresh organic local nice good lovely raw loose orange baby young new old fashioned big huge little tiny " +
     "crisp juicy vine leaf leaves seedless tender mixed assorted about approximately approx roughly around nearly almost still so very just more each bit slightly somewhat partly " +
-    "fresco fresca frescos frescas rojo roja rojos rojas blanco blanca blancos blancas organico organica grande grandes medianos"
+    "fresco fresca frescos frescas organico organica grande grandes medianos"
   ).split(" "),
 );
 

@@ -39,6 +39,7 @@ export type Question =
   | { readonly ask: "which commodity"; readonly word: string; readonly candidates: readonly string[] }
   | {
       readonly ask: "how much";
+      /** "no amount": none, or one that cannot be taken as it stands (a price, a share of nothing told, far too little). */
       readonly reason: "no amount" | "zero" | "negative" | "too large" | "unknown unit" | "contradictory";
       readonly word: string;
       /** Units the kind has a weight for, when the unit typed is not among them. */

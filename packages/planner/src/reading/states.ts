@@ -11,11 +11,21 @@ export interface StateChange {
   readonly extraDays?: number;
   /** Told by the colour green, which means unripe only in some kinds. */
   readonly byColour?: boolean;
+  /** Only tells one part from another: "3 red apples and 2 yellow". */
+  readonly colour?: string;
+  /** "Half ripe", behind a name, may as well mean half of the lot. */
+  readonly orHalf?: boolean;
 }
+
+/** A colour by its first word, in all its words. Orange is left out: it is a fruit. */
+const coloured = (words: string): [StateChange, string[]] => {
+  const all = words.split(" ");
+  return [{ colour: all[0]! }, all];
+};
 
 const phrases: [StateChange, string[]][] = [
   [
-    { ripeness: "unripe", byColour: true },
+    { ripeness: "unripe", byColour: true, colour: "green" },
     [
       "green",
       "still green",
@@ -70,7 +80,6 @@ const phrases: [StateChange, string[]][] = [
       "turning",
       "nearly ripe",
       "almost ripe",
-      "half ripe",
       "green tips",
       "with green tips",
       "breaking",
@@ -81,6 +90,7 @@ const phrases: [StateChange, string[]][] = [
       "casi maduras",
     ],
   ],
+  [{ ripeness: "turning", orHalf: true }, ["half ripe", "medio maduro", "medio madura"]],
   [
     { ripeness: "ripe" },
     [
@@ -205,6 +215,9 @@ const phrases: [StateChange, string[]][] = [
     { extraDays: 7 },
     ["from last week", "a week old", "last weeks", "bought last week", "de la semana pasada"],
   ],
+  ...["red rojo roja rojos rojas", "yellow amarillo amarilla amarillos amarillas"].map(coloured),
+  ...["white blanco blanca blancos blancas", "purple morado morada morados moradas"].map(coloured),
+  ...["black", "golden", "pink", "brown"].map(coloured),
   [{ extraDays: 1 }, ["from yesterday", "bought yesterday", "yesterdays", "de ayer"]],
 ];
 const known = new Map(

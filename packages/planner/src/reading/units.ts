@@ -16,6 +16,7 @@ const volume: [number, string, string][] = [
   [litresPerDryPint, "pint", "pt pts pint pints"],
   [2 * litresPerDryPint, "quart", "qt qts quart quarts"],
   [litresPerCup, "cup", "cup cups c taza tazas"],
+  [0.001, "millilitre", "ml mls millilitre millilitres milliliter milliliters mililitro mililitros"],
   [1, "litre", "l litre litres liter liters litro litros"],
 ];
 const pieces: [string, string][] = [

@@ -23,6 +23,7 @@ const sureOf = {
   volume: 0.6,
   usual: 0.5,
   handful: 0.4,
+  doubtful: 0.45,
 };
 const sureOfExactness = { exact: 1, rough: 0.8, vague: 0.5 };
 
@@ -150,7 +151,7 @@ function byMass(commodity: Commodity, amount: Amount, unit: Unit & { of: "mass" 
     grams < heavyPiece.share * piece.grams;
   return {
     grams,
-    sure: sureOfExactness[amount.exactness],
+    sure: sureOfExactness[amount.exactness] * (amount.doubtful ? sureOf.doubtful : 1),
     assumed: amount.exactness === "exact" ? [] : ["rounded amount"],
     partOfOne,
   };
@@ -176,7 +177,7 @@ export function weigh(
     const own = commodity.household.units.find((entry) => entry.name === unit.name);
     return own
       ? byPieces(commodity, amount, { name: own.name, grams: own.grams, how: "itself", sized: false })
-      : byVolume(commodity, amount, unit.litres, sureOf.volume);
+      : byVolume(commodity, amount, unit.litres, sureOf.volume * (amount.doubtful ? sureOf.doubtful : 1));
   }
   const name =
     unit.name === "each" && !commodity.household.units.some((entry) => baseOf(entry.name) === "each")

@@ -38,6 +38,8 @@ const told: [string, NotKept][] = [
   ["papas germinadas", "sprouted potatoes"],
   ["sprouted onions", "sprouted"],
   ["wild mushrooms", "wild mushrooms"],
+  ["2 lb of wild mushrooms", "wild mushrooms"],
+  ["gathered mushrooms", "wild mushrooms"],
   ["mushrooms (foraged)", "wild mushrooms"],
   ["foraged chanterelles", "wild mushrooms"],
   ["setas silvestres", "wild mushrooms"],
@@ -91,7 +93,7 @@ describe("what is unsafe, or not kept as fresh produce, is told and never planne
   it.each([
     ["green apples", "apple"],
     ["Brussels sprouts", "brussels-sprouts"],
-    ["purple sprouting broccoli", "broccoli"],
+    ["purple sprouting broccoli", "baby-broccoli"],
     ["wild strawberries", "strawberry"],
     ["mushrooms", "mushroom"],
     ["potatoes", "potato"],

@@ -74,6 +74,14 @@ describe("parts of pieces", () => {
   });
 });
 
+describe("a half behind a number", () => {
+  it("belongs to it only in its own language", () => {
+    expect(lotsIn("mango × 2 and medio kilo de fresas")).toMatchObject([{ pieces: 2 }, { grams: 500 }]);
+    expect(lotsIn("dos y medio kilos de tomates")).toMatchObject([{ grams: 2500 }]);
+    expect(lotsIn("two and half pounds of peaches")).toMatchObject([{ grams: 1133.98 }]);
+  });
+});
+
 describe("thousands", () => {
   it.each([
     ["1 000 g carrots", 1000],

@@ -9,7 +9,7 @@ import { phrases } from "./phrases.js";
 const small = new Set(
   (
     "and plus also then of the with for in on at from to or y e o de del la el las los con i ive we weve got bought have had there is are was were " +
-    "its it some that this these those my our a an please all them so like um uh er ok okay yeah well they theyre theres thats only think"
+    "its it some that this these those my our a an please all them so like um uh er ok okay yeah well they theyre theres thats only think but pero"
   ).split(" "),
 );
 const words = phrases.flatMap(([text]) => text.split(/\s+/));
@@ -44,6 +44,12 @@ const strange = [
   "1. ",
   "#",
   "×",
+  ..."50 %|50%|@|2.99|1.500 g|not|without|sin|or|each|2 each|half of them|la mitad|the rest|some ripe|of which|half ripe".split(
+    "|",
+  ),
+  ...'red|green|small|large|hard|ripe|1 ripe|2 hard|and 1 green|but|instead of|1e-5|with leaves|€|"|percent'.split(
+    "|",
+  ),
 ];
 const haulText = fc
   .array(

@@ -91,7 +91,7 @@ describe("what cannot be taken comes back as a question, never as a lot", () => 
     ["no apples", { ask: "how much", reason: "zero" }],
     ["2 lb", { ask: "which commodity", word: "2 lb" }],
     ["xyzzy", { ask: "what is this", word: "xyzzy" }],
-    ["half a dozen eggs", { ask: "what is this", word: "eggs" }],
+    ["half a dozen doorknobs", { ask: "what is this", word: "doorknobs" }],
     ["🍎🍎", { ask: "what is this", word: "🍎🍎" }],
     ["<img src=x onerror=alert(1)>", { ask: "what is this", word: "<img src=x onerror=alert(1)>" }],
   ])("%s", (text, question) => {
