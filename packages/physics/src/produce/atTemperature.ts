@@ -9,11 +9,8 @@ import { carbonLossPerDay } from "../respiration/carbonLoss.js";
 import { interpolateLogarithm } from "../respiration/interpolateLogarithm.js";
 import { respirationRate } from "../respiration/respirationRate.js";
 import { overRipeningRate, ripeningRate } from "../ripening/ripeningRate.js";
-import {
-  ripeningPower,
-  ripeningReferenceTemperature,
-  ripeningTemperatureFactor,
-} from "../ripening/temperatureFactor.js";
+import { heatShare, ripeningPower, storingShare } from "../ripening/temperatureFactor.js";
+import { unripeLife } from "../ripening/unripeLife.js";
 import { cutSafetyRate } from "../safety/cutSafetyRate.js";
 import { transpirationWhenCut } from "../waterLoss/cutSurface.js";
 import { surfaceWaterActivity } from "../waterLoss/surfaceWaterActivity.js";
@@ -40,8 +37,10 @@ export interface ProduceAtTemperature {
   /** Transpiration coefficient [kg/(kg s Pa)]. */
   readonly conductance: number;
   readonly carbonRate: number;
-  /** In the reference ethylene, weight of ripening included. */
+  /** In the reference ethylene; in kinds that ripen only while unripe: what cold storing and heat do to it. */
   readonly senescenceRate: number;
+  /** The same from ready to eat on; equal in kinds that do not ripen. */
+  readonly senescenceRateRipe: number;
   readonly senescenceSlope: number;
   readonly chillingCurve: ChillingCurve;
   /** Deficit [K] below the lowest safe temperature when unripe, and its change to when ripe. */
@@ -71,15 +70,23 @@ export interface ProduceAtTemperature {
 
 const noChilling: ChillingCurve = { deficits: [0], rates: [0] };
 
-/** Power to ripen [1]; 0 in kinds that do not ripen. */
-function ripeningPowerOf({ ripening }: Produce, celsius: number): number {
-  return ripening ? ripeningPower(celsius, ripening.minimum, ripening.maximum) : 0;
-}
-
-function senescenceOf(produce: Produce, form: LotForm, celsius: number, power: number): number {
+/** Rates of senescence unripe and ripe [1/d] in the reference ethylene; see docs/model/ripening.md for kinds that ripen. */
+function senescenceOf(produce: Produce, form: LotForm, celsius: number) {
   const at = (temperature: number) => respirationRate(produce.respiration, temperature);
-  if (form.cut) return senescenceRate(at(celsius), at(cutLifeTemperature), produce.cutLifeDaysAt5);
-  return senescenceRate(at(celsius), at(produce.storageTemperature), produce.storageLifeDays) * (1 - power);
+  const { ripening } = produce;
+  if (ripening && !form.cut) {
+    const fruit = { ...produce, ripening };
+    const whole = 1 / unripeLife(celsius, fruit);
+    const unripeShare = Math.max(
+      storingShare(celsius, ripening.minimum),
+      heatShare(celsius, ripening.maximum),
+    );
+    return { senescenceRate: unripeShare * whole, senescenceRateRipe: whole };
+  }
+  const rate = form.cut
+    ? senescenceRate(at(celsius), at(cutLifeTemperature), produce.cutLifeDaysAt5)
+    : senescenceRate(at(celsius), at(produce.storageTemperature), produce.storageLifeDays);
+  return { senescenceRate: rate, senescenceRateRipe: rate };
 }
 
 /**
@@ -124,14 +131,12 @@ function injuriesOf(produce: Produce, celsius: number): InjuryAtTemperature[] {
   });
 }
 
-function ripeningOf({ ripening, respiration }: Produce, form: LotForm, celsius: number, power: number) {
+function ripeningOf({ ripening }: Produce, form: LotForm, celsius: number) {
   if (!ripening || form.cut)
     return { ripens: ripening !== undefined, ripeningRate: 0, ripeningSlope: 0, overRipeningRate: 0 };
-  const ratio =
-    respirationRate(respiration, celsius) / respirationRate(respiration, ripeningReferenceTemperature);
   return {
     ripens: true,
-    ripeningRate: ripeningRate(ripeningTemperatureFactor(power, ratio), ripening.daysAt20, 1),
+    ripeningRate: ripeningRate(ripeningPower(celsius, ripening.minimum), celsius, ripening.daysAt20, 1),
     ripeningSlope: ripening.ethyleneSlope,
     overRipeningRate: overRipeningRate(celsius, ripening.ripeLifeDays, ripening.ripeLifeTemperature),
   };
@@ -166,9 +171,9 @@ function ethyleneOf(produce: Produce, form: LotForm, celsius: number) {
  */
 export function produceAtTemperature(produce: Produce, form: LotForm, celsius: number): ProduceAtTemperature {
   const saturation = saturationPressure(celsius);
-  const power = ripeningPowerOf(produce, celsius);
+  const aging = senescenceOf(produce, form, celsius);
   const chilling = chillingOf(produce, form, celsius);
-  const ripening = ripeningOf(produce, form, celsius, power);
+  const ripening = ripeningOf(produce, form, celsius);
   const harm = harmAtTemperature(produce.eatingEffects, celsius);
   const ethylene = ethyleneOf(produce, form, celsius);
   // Written out without spreads: objects then share one hidden class, which the rates read faster.
@@ -178,7 +183,8 @@ export function produceAtTemperature(produce: Produce, form: LotForm, celsius: n
     surfaceVapourPressure: surfaceWaterActivity * saturation,
     conductance: conductanceOf(produce, form),
     carbonRate: carbonLossPerDay(respirationRate(produce.respiration, celsius)),
-    senescenceRate: senescenceOf(produce, form, celsius, power),
+    senescenceRate: aging.senescenceRate,
+    senescenceRateRipe: aging.senescenceRateRipe,
     senescenceSlope: senescenceSlopeOf(produce, form),
     chillingCurve: chilling.chillingCurve,
     chillingDeficit: chilling.chillingDeficit,

@@ -82,7 +82,8 @@ export function stateRates(
       conditions.uptake,
     );
   out[carbonLost] = lot.carbonRate;
-  out[senescence] = lot.senescenceRate / actionFactor(lot.senescenceSlope, tenfolds);
+  const aging = ripe >= 1 ? lot.senescenceRateRipe : lot.senescenceRate;
+  out[senescence] = aging / actionFactor(lot.senescenceSlope, tenfolds);
   out[chilling] = chillingRateNow(lot, ripe);
   out[ripeness] = lot.ripens ? ripenessRateNow(lot, ripe, tenfolds) : 0;
   out[decay] = decayRateNow(lot, ripe, conditions);

@@ -4,37 +4,53 @@
  */
 export const ripeningReferenceTemperature = 20;
 
+/**
+ * Q10 of everything that ages a kind that ripens [1]: ripening, over-ripening, and the loss of power to ripen in the cold. The general rule of thumb for living tissue (van 't Hoff).
+ *
+ * Inferred, not fitted to one pair. Between the published storage life, unripe in the cold, and the days to ripen at 20 °C with the ripe life, the kinds of the catalogue imply Q10s whose middle is
+ * 1.9 (`test/ripening/oneAgeing.test.ts`). Published pairs of one process scatter about it: mature-green tomatoes 18 days at 12.5 °C and 7 at 25 °C (UC Davis, from
+ * memory), 2.1; ripe mango a week at 10–13 °C (read) and two to three days at 20 °C (from memory), about 3; ripe avocado up to a week in a refrigerator and one or two
+ * days at 20 °C (secondary page; from memory), about 2.4; firm-ripe tomato 3–5 days at 7–10 °C (UC Davis, mirror) and 2–4 days red (NC State Extension), about
+ * 1.3; banana, holding temperature of little influence from 15 to 27 °C (Rippon & Trochoulias 1976, abstract), about 1. Respiration is not used: its tables rise two to
+ * four times in 10 K, up to sixteen times from 0 to 20 °C, because they set unripe fruit in the cold beside ripe fruit in the warmth.
+ */
+export const ripeningQ10 = 2;
+
 /** Kelvins above the minimum over which ripening comes up to its full rate. Inferred: a sharp edge where the trade names one (banana, tomato), yet no jump. */
 export const onsetKelvins = 3;
 
 /**
- * Kelvins below the maximum from which ripening falls off, but never from below 20 °C. Inferred: bananas ripen the faster the warmer up to 30 °C and are inhibited
- * above (UC Davis Postharvest, questions and answers, node 7556), so the fall is kept short.
+ * Kelvins below the maximum from which heat begins to spoil ripening, but never from below 20 °C. Inferred: bananas ripen the faster the warmer up to 30 °C and are
+ * inhibited above (UC Davis Postharvest, questions and answers, node 7556), so the way is kept short.
  */
-export const fallKelvins = 2;
+export const heatKelvins = 2;
 
-/** Factor [1] of the fall towards the maximum [°C]: 1 up to its start, 0 above the maximum. */
-function fall(celsius: number, maximum: number): number {
-  const start = Math.max(ripeningReferenceTemperature, maximum - fallKelvins);
-  if (celsius <= start) return 1;
-  return celsius >= maximum ? 0 : (maximum - celsius) / (maximum - start);
-}
+/** How many times faster fruit that ripens ages at one temperature [°C] than at another [1]. Source: see `ripeningQ10`. */
+export const ripeningTemperatureFactor = (celsius: number, referenceCelsius: number): number =>
+  ripeningQ10 ** ((celsius - referenceCelsius) / 10);
 
 /**
- * Power to ripen at a temperature [1]: 0 at and below the minimum [°C], 1 from 3 K above it to 2 K below the maximum [°C], 0 from there on. Continuous for a maximum
- * above 20 °C; 1 at 20 °C for a minimum of at most 17 °C. Where it is 1, ripeness is the fruit's only clock; where it is 0, its storage life is.
+ * Power to ripen at a temperature [1]: 0 at and below the minimum [°C], 1 from 3 K above it, straight between. 1 at 20 °C for a minimum of at most 17 °C. Heat does not take it
+ * away: see `heatShare`.
  */
-export function ripeningPower(celsius: number, minimum: number, maximum: number): number {
+export function ripeningPower(celsius: number, minimum: number): number {
   if (celsius <= minimum) return 0;
-  return Math.min(1, (celsius - minimum) / onsetKelvins) * fall(celsius, maximum);
+  return Math.min(1, (celsius - minimum) / onsetKelvins);
 }
 
 /**
- * Speed of ripening relative to 20 °C [1]: with respiration, as far as there is power to ripen. That ripening goes with respiration is inferred, as for
- * senescence; no constant is fitted.
- *
- * @param power see `ripeningPower`
- * @param respirationRatio respiration at the temperature over respiration at 20 °C [1]
+ * Share of storing in what unripe fruit goes through [1]: 1 up to where the power to ripen is whole, 0 from 3 K above that on, straight between. What storing does to fruit must not
+ * fade before ripening is at full rate, or it would keep longer a little warmer.
  */
-export const ripeningTemperatureFactor = (power: number, respirationRatio: number): number =>
-  power * respirationRatio;
+export const storingShare = (celsius: number, minimum: number): number =>
+  1 - ripeningPower(celsius - onsetKelvins, minimum);
+
+/**
+ * Share of ripening that heat spoils [1]: 0 up to 2 K below the maximum [°C], 1 from the maximum on, straight between. Above its maximum fruit goes on softening, but ripens badly: "pulp softens
+ * and peel stays green" (banana), "red colour fails" (tomato), "failed to ripen properly" (avocado), as the catalogue's sources of the maximum say.
+ */
+export function heatShare(celsius: number, maximum: number): number {
+  const start = Math.max(ripeningReferenceTemperature, maximum - heatKelvins);
+  if (celsius <= start) return 0;
+  return celsius >= maximum ? 1 : (celsius - start) / (maximum - start);
+}

@@ -48,9 +48,19 @@ describe("a kind that ripens", () => {
     const cold = kind({ ...ripener, storageTemperature: 6, chilling: undefined as never });
     expect(ratesOf(cold, whole, air(6), 0).ripeness).toBe(0);
     expect(ratesOf(cold, whole, air(6), 0).senescence).toBeCloseTo(1 / cold.storageLifeDays, 12);
+    const life = constantLife(cold, air(6), { ripeness: 0, leaveOut: ["water", "decay"] });
+    expect(life.days).toBeCloseTo(cold.storageLifeDays, 1);
+    expect(life).toMatchObject({ endedBy: "senescence", ripeDay: Number.POSITIVE_INFINITY });
   });
-  test("does not count its storage life against it where it ripens in full", () => {
+  test("does not count its storage life against it while it ripens in full", () => {
     expect(ratesOf(ripener, whole, air(20), 0).senescence).toBe(0);
+  });
+  test("above its maximum goes on softening but ripens badly, and lives shorter still", () => {
+    const at = (celsius: number) =>
+      constantLife(ripener, air(celsius), { ripeness: 0, leaveOut: ["water", "decay"] });
+    expect(ratesOf(ripener, whole, air(31), 0).senescence).toBeCloseTo(2 ** 1.1 / (5 + 3), 12);
+    expect(at(31).days).toBeLessThan(at(29).days);
+    expect(at(35).days).toBeCloseTo((5 + 3) / 2 ** 1.5, 1);
   });
   test("bears colder air once ripe", () => {
     expect(ratesOf(ripener, whole, air(5), 0).chilling).toBeCloseTo((2 / 5) * (1 / 10), 12);
