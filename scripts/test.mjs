@@ -3,8 +3,10 @@ import { rmSync } from "node:fs";
 import { ensureChromium } from "./lib/chromium.mjs";
 import { closingLine } from "./lib/closingLine.mjs";
 import { ensureInstalled } from "./lib/install.mjs";
+import { requireNode } from "./lib/nodeVersion.mjs";
 import { mustRun, root, run, toolPath } from "./lib/run.mjs";
 
+requireNode();
 ensureInstalled();
 const chromium = ensureChromium();
 const node = process.execPath;

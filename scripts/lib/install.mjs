@@ -11,13 +11,6 @@ const lockHash = () =>
 
 /** Installs the locked packages when they are missing or when the lock file has changed since. */
 export function ensureInstalled() {
-  const [major] = process.versions.node.split(".").map(Number);
-  if (major < 20) {
-    console.error(
-      `Keepwright needs Node 20 or newer; this is ${process.version}. Install Node 20 and run the command again.`,
-    );
-    process.exit(1);
-  }
   const wanted = lockHash();
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === wanted) return;
   console.log("Installing the locked packages …");

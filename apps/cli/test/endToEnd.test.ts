@@ -42,6 +42,9 @@ describe("the built command", () => {
     const one = keepwright(["plan", file, ...options]);
     const other = keepwright(["plan", "-", ...options], readFileSync(file));
     expect(one.code).toBe(0);
+    // With --json too: what is read is told on standard error, and standard output holds nothing but the plan.
+    expect(one.err).toMatch(/^Haul read from the file /);
+    expect(other.err).toMatch(/^Haul read from standard input\./);
     expect(other.out).toBe(one.out);
   });
 
@@ -72,6 +75,31 @@ describe("the built command", () => {
     expect(err.trim().split("\n").length).toBeGreaterThan(1);
     const asJson = keepwright(["kitchen", "--check", file, "--json"]);
     expect(JSON.parse(asJson.out)).toMatchObject({ error: { exitCode: 2, ok: false } });
+  });
+
+  it("refuses a kitchen that contradicts itself, naming thing, value and remedy", () => {
+    const kitchen = JSON.parse(keepwright(["kitchen", "cellar", "--json"]).out);
+    const places = kitchen.places.map((place: { id: string }) => ({
+      ...place,
+      ...(place.id === "shelf" && { litres: 1000 }),
+      ...(place.id === "cellar" && { temperature: 40 }),
+      ...(place.id === "cupboard-upper" && { lit: true }),
+      ...(place.id === "door" && { name: "Left drawer" }),
+      ...(place.id === "counter" && { name: " " }),
+    }));
+    const file = join(folder, "contradictory.json");
+    writeFileSync(file, JSON.stringify({ ...kitchen, places }));
+    const { code, err } = keepwright(["kitchen", "--check", file]);
+    expect(code).toBe(2);
+    for (const told of [
+      /"counter".*name " "/,
+      /"left-drawer".*another place has too/,
+      /1008 L of room.*200 L of air/,
+      /"cellar".*40 °C in a room of 20 °C/,
+      /"cupboard-upper".*"lit": true/,
+    ]) {
+      expect(err).toMatch(told);
+    }
   });
 
   it("refuses a file that is not text", () => {

@@ -1,3 +1,4 @@
+export * from "./alone/index.js";
 export * from "./check/index.js";
 export * from "./explain/index.js";
 export * from "./problem/index.js";

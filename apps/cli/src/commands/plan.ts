@@ -101,7 +101,7 @@ function makePlan(door: Door, options: PlanOptions, { lots }: ReadLots, kitchen:
 function runPlan(door: Door, words: readonly string[], options: PlanOptions): boolean {
   const context = handoutContext(catalogue(), { units: options.units });
   const haul = haulFromArguments(door, words);
-  if (!options.json) door.err(`Haul read from ${haul.origin}.\n`);
+  door.err(`Haul read from ${haul.origin}.\n`);
   const read = readLots(context, catalogue(), haul.text);
   const kitchen = kitchenFor(door, options.kitchen);
   const plan = makePlan(door, options, read, kitchen);

@@ -24,13 +24,19 @@ const placeSchema = z.strictObject({
         place: z.string(),
         placeKind: z.enum(placeKinds),
         name: z.string(),
-        wrap: z.enum(wrapIds),
+        wrap: z.enum(wrapIds).describe("The best wrap there of those at hand; “none” is loose"),
         moveWhen: z.enum(["ripe", "day"]).optional(),
       }),
     )
     .min(1),
   vents: z.array(z.strictObject({ place: z.string(), setting: z.enum(ventSettings) })),
   life: lifeSchema,
+  readyOnDay: z
+    .number()
+    .int()
+    .nullable()
+    .describe("First day it is ready to eat, 0 the day it comes home; null: it never gets ripe there"),
+  effects: z.array(z.string()).describe("Effects that spoil eating there, such as “flavour loss”"),
 });
 
 const sourceSchema = z.strictObject({
@@ -64,10 +70,16 @@ export const itemSchema = z.strictObject({
   }),
   life: lifeSchema,
   shares: z.array(z.strictObject({ ending: z.enum(endings), share })),
-  belongs: placeSchema,
+  belongs: placeSchema.describe("Where the kind, alone in the kitchen, can be eaten longest and best"),
   kitchen: z.string(),
-  places: z.array(placeSchema),
-  preparation: z.array(z.string()),
+  places: z
+    .array(placeSchema)
+    .describe(
+      "One place of each kind, wrapped as well as can be there; where it gets ripe first, then the longest life first",
+    ),
+  preparation: z
+    .array(z.string())
+    .describe("What to do first, by name, as far as it agrees with how it is kept where it belongs"),
   cautions: z.array(z.string()).describe("Safety cautions for the kind, whole and once it is cut, by name"),
   sources: z.array(sourceSchema),
 });

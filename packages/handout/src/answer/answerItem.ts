@@ -6,11 +6,11 @@ import {
   productionAtRipeness,
   respirationRate,
 } from "@keepwright/physics";
-import type { Kitchen } from "@keepwright/planner";
+import { agreeingPreparation, type Kitchen } from "@keepwright/planner";
 import { cautionsOf } from "./cautionsOf.js";
 import type { ItemAnswer } from "./itemAnswer.js";
 import { lifeAt, type SteadyConditions } from "./lifeAt.js";
-import { bestPlace, eachPlace } from "./placesFor.js";
+import { placesFor } from "./placesFor.js";
 import { sourcesOf } from "./sourcesOf.js";
 
 /** Conditions asked about; what is left out is as recommended for the kind, and the ethylene of ordinary stores. */
@@ -56,7 +56,7 @@ export function answerItem(
   const commodity = commodityOf(catalogue, id);
   const produce = produceFromCommodity(commodity);
   const at = conditionsFor(commodity, asked);
-  const lot = { commodity, ripeness: at.ripeness };
+  const where = placesFor({ commodity, ripeness: at.ripeness }, kitchen, catalogue);
   const { temperature, relativeHumidity, life } = commodity.storage;
   return {
     version: 1,
@@ -86,9 +86,11 @@ export function answerItem(
     },
     ...lifeAt(produce, at),
     kitchen: kitchen.name,
-    belongs: bestPlace(lot, kitchen, catalogue),
-    places: eachPlace(lot, kitchen, catalogue),
-    preparation: commodity.preparation.map((step) => step.do),
+    ...where,
+    preparation: agreeingPreparation(
+      commodity.preparation.map((step) => step.do),
+      where.belongs.stays.map(({ wrap, moveWhen }) => ({ wrap, ripensHere: moveWhen === "ripe" })),
+    ),
     cautions: cautionsOf(commodity, produce),
     sources: sourcesOf(commodity, catalogue.sources),
   };

@@ -31,6 +31,10 @@ export interface AnsweredPlace {
   })[];
   readonly vents: Plan["vents"];
   readonly life: AnsweredLife;
+  /** First day it is ready to eat (0 = first day); null where it never is. */
+  readonly readyOnDay: number | null;
+  /** Effects that spoil eating there, by their names in the catalogue. */
+  readonly effects: readonly string[];
 }
 
 /** A published figure that the answer stands on, with what is known of where it comes from. */
@@ -82,8 +86,9 @@ export interface ItemAnswer {
   /** Where it belongs in the kitchen asked about. */
   readonly belongs: AnsweredPlace;
   readonly kitchen: string;
-  /** Alone in one place of each kind, longest life first. */
+  /** Alone in one place of each kind, wrapped as well as can be there: where it gets ripe first, then the longest life first. */
   readonly places: readonly AnsweredPlace[];
+  /** What to do first, by name, as far as it agrees with how it is kept where it belongs. */
   readonly preparation: readonly string[];
   /** Safety cautions for this kind, whole and once it is cut, by name; words are made in the view. */
   readonly cautions: readonly string[];

@@ -1,3 +1,4 @@
+import { eatingEffects } from "@keepwright/catalogue";
 import type { AnsweredPlace, AnsweredSource, ItemAnswer } from "../answer/itemAnswer.js";
 import { percentWords, temperatureWords } from "../words/amounts.js";
 import { plainText } from "../words/plainText.js";
@@ -39,11 +40,29 @@ function placeValues({ speaker }: HandoutContext, { stays, life }: AnsweredPlace
   };
 }
 
+type Effect = (typeof eatingEffects)[number];
+const isEffect = (name: string): name is Effect => (eatingEffects as readonly string[]).includes(name);
+
+/** What spoils the eating there, in words; effects a newer catalogue may know are left out. */
+const effectWords = ({ speaker }: HandoutContext, { effects }: AnsweredPlace): string =>
+  speaker.list(effects.filter(isEffect).map((effect) => speaker.say(`item.effect.${effect}`)));
+
+function elsewhereLine(context: HandoutContext, place: AnsweredPlace): string {
+  const values = placeValues(context, place);
+  if (place.readyOnDay === null) return context.speaker.say("item.elsewhereNotRipe", values);
+  const effects = effectWords(context, place);
+  return effects
+    ? context.speaker.say("item.elsewhereSpoilt", { ...values, effects })
+    : context.speaker.say("item.elsewhere", values);
+}
+
 function belongsLines(context: HandoutContext, answer: ItemAnswer): string[] {
   const { speaker } = context;
   const key = answer.belongs.stays.length > 1 ? "item.belongsRipe" : "item.belongs";
+  const effects = effectWords(context, answer.belongs);
   return [
     speaker.say(key, placeValues(context, answer.belongs)),
+    ...(effects ? [speaker.say("item.belongsSpoilt", { effects })] : []),
     ...answer.belongs.vents.map(({ setting }) => speaker.say(`vent.${setting}`)),
   ];
 }
@@ -153,7 +172,7 @@ export function itemView(context: HandoutContext, answer: ItemAnswer): ItemView 
         ? speaker.say("item.names", { names: speaker.list(names.also.map(plainText)) })
         : undefined,
     belongs: belongsLines(context, answer),
-    elsewhere: answer.places.map((place) => speaker.say("item.elsewhere", placeValues(context, place))),
+    elsewhere: answer.places.map((place) => elsewhereLine(context, place)),
     conditions: conditionsLine(context, answer, span),
     span,
     why: whyLines(context, answer),

@@ -3,13 +3,15 @@ import { plainText } from "../words/plainText.js";
 import { commodityIn, type HandoutContext } from "./context.js";
 import { stateName } from "./kindNames.js";
 
-type Stage = "unripe" | "turning" | "ripe" | "very ripe";
+type Stage = "unripe" | "turning" | "nearly ripe" | "ripe" | "very ripe";
 
 /** The word for its ripeness on arrival; undefined where ripeness does not change what is done with it. */
 function stageOf(context: HandoutContext, lot: PlannedLot): Stage | undefined {
   if (!commodityIn(context, lot.commodity)?.ripening || lot.form === "cut") return undefined;
   if (lot.ripeness < 0.25) return "unripe";
-  if (lot.ripeness < 0.9) return "turning";
+  if (lot.ripeness < 0.75) return "turning";
+  // Ripe is what is ready to eat, and nothing else: plans wait for ripeness 1.
+  if (lot.ripeness < 1) return "nearly ripe";
   return lot.ripeness < 1.4 ? "ripe" : "very ripe";
 }
 

@@ -85,7 +85,13 @@ function tooCold({ context, plan, lot, commodity, place }: Grounds): string[] {
   ];
 }
 
-/** Ripened in the warmth, then slowed by the cold. */
+/** It lies somewhere warmer than a refrigerator until it is ripe. */
+function ripensInWarmth(plan: Plan, [first, second]: PlannedLot["stays"]): boolean {
+  const place = plan.places.find((one) => one.place === first?.place);
+  return first?.moveWhen === "ripe" && second !== undefined && place !== undefined && !isCold(place);
+}
+
+/** Ripened in the warmth, then slowed by the cold; or ripened slowly in the cold already. */
 function ripensFirst({ context, plan, lot }: Grounds): string[] {
   const [first, second] = lot.stays;
   if (first?.moveWhen !== "ripe" || lot.readyOnDay === null) return [];
@@ -93,11 +99,12 @@ function ripensFirst({ context, plan, lot }: Grounds): string[] {
   const [warm, cold] = [temperatureOf(first), second && temperatureOf(second)];
   if (!warm) return [];
   const { speaker, units } = context;
-  const date = dayWords(speaker, first.to ?? addDays(plan.from, lot.readyOnDay));
-  const ripens = speaker.say("reason.ripensFirst", {
+  const values = {
     temperature: temperatureWords(speaker, units, warm.temperature),
-    date,
-  });
+    date: dayWords(speaker, first.to ?? addDays(plan.from, lot.readyOnDay)),
+  };
+  if (!ripensInWarmth(plan, lot.stays)) return [speaker.say("reason.ripensInCold", values)];
+  const ripens = speaker.say("reason.ripensFirst", values);
   if (!cold || cold.temperature >= warm.temperature) return [ripens];
   const after = {
     temperature: temperatureWords(speaker, units, cold.temperature),
@@ -112,7 +119,7 @@ const worthSaying = 1.5;
 /** How many times slower it ages here than in the warmest place: the ratio of its rates of respiration. */
 function slower({ context, plan, lot, produce, place }: Grounds): string[] {
   // Said already where it ripens in the warmth first.
-  if (lot.stays[0]?.moveWhen === "ripe" && lot.stays.length > 1) return [];
+  if (ripensInWarmth(plan, lot.stays)) return [];
   const warmest = Math.max(...plan.places.map((other) => other.temperature));
   const rate = (celsius: number) => respirationRate(produce.respiration, celsius);
   const times = rate(warmest) / rate(place.temperature);

@@ -32,7 +32,29 @@ describe("an answer about one kind", () => {
     expect(new Set(kinds).size).toBe(kinds.length);
     const lives = places.map(({ life }) => life.middle);
     expect(lives).toEqual([...lives].sort((one, other) => other - one));
+    expect(belongs.life.middle).toBeGreaterThan(0.9 * lives[0]!);
     expect(kitchen.places.map(({ id }) => id)).toContain(belongs.stays[0]?.place);
+  });
+
+  it("tells every place with its wrap, the price in the eating, and where it never gets ripe", () => {
+    const context = handoutContext(catalogue());
+    const lines = (id: string) => itemView(context, answerItem(catalogue(), id, kitchen));
+    for (const line of lines("sweet-pepper").elsewhere)
+      expect(line).toMatch(/^[\w ,]+ \(in a bag with holes\): /);
+    expect(lines("potato").elsewhere.join("\n")).toMatch(
+      /^Refrigerator shelves .*The price is in the eating: a sweet taste\.$/m,
+    );
+    expect(lines("tomato").elsewhere.join("\n")).toMatch(/^Refrigerator shelves .*: no ripening there; /m);
+  });
+
+  it("gives no task that contradicts how it is kept where it belongs", () => {
+    for (const id of ["banana", "asparagus", "onion"]) {
+      const { belongs, preparation } = answerItem(catalogue(), id, kitchen);
+      const ripens = belongs.stays.some(({ moveWhen }) => moveWhen === "ripe");
+      const watered = belongs.stays.some(({ wrap }) => wrap === "glass of water" || wrap === "damp towel");
+      if (ripens) expect(preparation).not.toContain("wrap crown");
+      expect(preparation.includes("trim stem ends")).toBe(id === "asparagus" && watered);
+    }
   });
 
   it("says at once where a kind nobody knows is missing", () => {

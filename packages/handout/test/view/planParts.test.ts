@@ -35,6 +35,39 @@ describe("the parts of a plan's sentences", () => {
   });
 });
 
+describe("why something ripens before it is moved", () => {
+  const reasonsWith = (place: string, placeKind: "counter" | "crisper drawer") => {
+    const lot = handMadePlan.lots[1]!;
+    const stays = [
+      { ...lot.stays[0]!, place, placeKind },
+      { ...lot.stays[1]!, place: "shelf" },
+    ];
+    return planView(context, { ...handMadePlan, lots: [{ ...lot, stays }] }).lives[0]!.reasons.join("\n");
+  };
+  it("is warmth only where it is warm", () => {
+    expect(reasonsWith("counter", "counter")).toMatch(/Ripening needs warmth: 21 °C until ripe/);
+    const cold = reasonsWith("right", "crisper drawer");
+    expect(cold).not.toMatch(/needs warmth|the cold slows ageing/);
+    expect(cold).toMatch(/goes on ripening in the cold, only slowly: 4 °C until ripe/);
+  });
+});
+
+describe("the word for how ripe it came", () => {
+  const named = (ripeness: number) =>
+    planView(context, { ...handMadePlan, lots: [{ ...handMadePlan.lots[1]!, ripeness }] })
+      .places.flatMap(({ entries }) => entries)
+      .map(({ name }) => name);
+  it.each([
+    [0.2, "Dawnfruits, unripe"],
+    [0.5, "Dawnfruits"],
+    [0.9, "Dawnfruits, nearly ripe"],
+    [1, "Dawnfruits, ripe"],
+    [1.5, "Dawnfruits, very ripe"],
+  ])("at %d is: %s; ripe is only what is ready to eat", (ripeness, name) => {
+    expect(named(ripeness)).toEqual([name]);
+  });
+});
+
 describe("pressing cautions", () => {
   const pressing = (...cautions: string[]) => planView(context, { ...handMadePlan, cautions });
   it("are those that can harm today, and stand among the cautions too", () => {

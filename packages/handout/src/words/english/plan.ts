@@ -29,7 +29,7 @@ export const planWords = {
   "heading.sources": "Where the figures come from",
   "heading.belongs": "Where it belongs",
   "heading.lasts": "How long, and why",
-  "heading.elsewhere": "In the other places of an ordinary kitchen",
+  "heading.elsewhere": "In each sort of place by itself",
 
   // Places
   "place.air": "{temperature}, about {humidity} humidity",
@@ -76,9 +76,11 @@ export const planWords = {
   "lot.now.unripe": "{name}, unripe",
   "lot.washed": "{name}, washed",
   "lot.now.turning": "{name}, half ripe",
+  "lot.now.nearly ripe": "{name}, nearly ripe",
   "lot.now.ripe": "{name}, ripe",
   "lot.now.very ripe": "{name}, very ripe",
   "lot.came.unripe": "{name} (came unripe)",
+  "lot.came.nearly ripe": "{name} (came nearly ripe)",
   "lot.came.ripe": "{name} (came ripe)",
   "lot.came.very ripe": "{name} (came very ripe)",
   "lot.came.turning": "{name} (came half ripe)",

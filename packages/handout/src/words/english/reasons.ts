@@ -23,6 +23,8 @@ export const reasonsWords = {
   "reason.slower": "At {temperature} ageing is about {times} times slower than at {room}.",
   "reason.tooCold": "Cold does harm: below {threshold} is too cold (“{place}”: {temperature}).",
   "reason.ripensFirst": "Ripening needs warmth: {temperature} until ripe, about {date}.",
+  "reason.ripensInCold":
+    "It goes on ripening in the cold, only slowly: {temperature} until ripe, about {date}.",
   "reason.bagRipens": "The closed bag holds in ethylene, the ripening gas, so ripening is quicker.",
   "reason.thenCold": "Once ripe, the cold slows ageing: {temperature} in “{place}”.",
   "reason.neverRipens": "There is no ripening after picking, so waiting brings no sweetness.",

@@ -1,0 +1,2 @@
+export { choosing } from "./bestWay.js";
+export * from "./keptAlone.js";
