@@ -7,9 +7,11 @@ export type AmountFault = Extract<Question, { ask: "how much" }>;
 
 const mostGrams = 200_000;
 const mostPieces = 10_000;
-/** Less than this, by weight or volume, is no kitchen's amount of anything fresh: about half a small leaf. Inferred. */
+/** Less than this share of the smallest unit a kind has ("leaf", "each small") is no kitchen's amount of it. Inferred. */
+const leastOfUnit = 0.02;
+/** Nor is less than this of anything: about half a small leaf. Inferred. */
 const leastGrams = 0.5;
-/** Nor is a smaller share of one piece. Inferred. */
+/** Nor is a smaller share of one piece, bunch or bag. Inferred. */
 const leastOfOne = 0.05;
 
 const isByScale = ({ unit }: Amount) => unit?.of === "mass" || unit?.of === "volume";
@@ -18,31 +20,44 @@ const isByScale = ({ unit }: Amount) => unit?.of === "mass" || unit?.of === "vol
  * A count that nobody counts so: a price ("2.99"), thousandths, a tenth of a piece. Halves may be written with a point;
  * quarters and thirds only below one, of one thing.
  */
-function isNoCount(amount: Amount, singular: boolean): boolean {
+function isNoCount(amount: Amount, plural: boolean): boolean {
   if (isByScale(amount)) return false;
   const decimals = amount.decimals ?? 0;
   const halves = amount.count % 0.5 === 0;
-  const aPart = amount.count < 1 && singular && [0.25, 0.33, 0.66, 0.67, 0.75].includes(amount.count);
+  const aPart = amount.count < 1 && !plural && [0.25, 0.33, 0.66, 0.67, 0.75].includes(amount.count);
   if (amount.unit) return decimals > 2;
   return decimals > 2 || (decimals === 2 && !aPart) || (decimals === 1 && !halves);
 }
 
-const isTooLittle = (amount: Amount, weighed: Weighed) =>
-  isByScale(amount) ? weighed.grams < leastGrams : amount.count < leastOfOne;
+function isTooLittle(amount: Amount, weighed: Weighed, { household }: Commodity): boolean {
+  if (!isByScale(amount)) return amount.count < leastOfOne;
+  return (
+    weighed.grams < Math.max(leastGrams, leastOfUnit * Math.min(...household.units.map((unit) => unit.grams)))
+  );
+}
+
+/** "Half of the pears", "½ pears": half of how many? */
+const isHalfOfSeveral = (amount: Amount, plural: boolean) =>
+  plural &&
+  amount.count > 0 &&
+  amount.count < 1 &&
+  !amount.unit &&
+  !amount.article &&
+  (amount.definite === true || !amount.divided);
 
 /** An amount that cannot be taken as it stands, though it is neither nothing nor too much. */
-const isUnclear = (amount: Amount, singular: boolean) =>
+const isUnclear = (amount: Amount, plural: boolean) =>
   amount.unclear === true ||
   (amount.share === true && amount.count > 1) ||
-  (amount.definite === true && amount.unit === undefined && !singular && amount.count < 1) ||
-  isNoCount(amount, singular);
+  isHalfOfSeveral(amount, plural) ||
+  isNoCount(amount, plural);
 
-/** Why an amount cannot be taken, as the question to ask; undefined when it can. `singular`: one thing was named. */
+/** Why an amount cannot be taken, as the question to ask; undefined when it can. `plural`: several were named. */
 export function faultOf(
   amount: Amount | undefined,
   weighed: Weighed | "unknown unit",
   commodity: Commodity,
-  singular = true,
+  plural = false,
 ): AmountFault | undefined {
   const fault = (reason: AmountFault["reason"], units?: readonly string[]): AmountFault => ({
     ask: "how much",
@@ -52,7 +67,7 @@ export function faultOf(
   });
   if (amount?.negative) return fault("negative");
   if (amount?.count === 0) return fault("zero");
-  if (amount && isUnclear(amount, singular)) return fault("no amount");
+  if (amount && isUnclear(amount, plural)) return fault("no amount");
   if (weighed === "unknown unit")
     return fault(
       "unknown unit",
@@ -60,6 +75,6 @@ export function faultOf(
     );
   if (!Number.isFinite(weighed.grams) || weighed.grams > mostGrams || (weighed.pieces ?? 0) > mostPieces)
     return fault("too large");
-  if (amount && isTooLittle(amount, weighed)) return fault("no amount");
+  if (amount && isTooLittle(amount, weighed, commodity)) return fault("no amount");
   return weighed.grams > 0 ? undefined : fault("zero");
 }

@@ -5,18 +5,29 @@ import type { Element } from "./elements.js";
 const isAmount = (element: Element) =>
   element.type === "number" || element.type === "unit" || element.type === "size";
 const hasAmount = (elements: readonly Element[]) =>
-  elements.some(({ type }) => type === "number" || type === "unit");
+  elements.some((element) => element.type === "number" || (element.type === "unit" && !isEach(element.unit)));
+/** Is "each" among them, with an amount or without? */
+export const saysEach = (elements: readonly Element[]) =>
+  elements.some((element) => element.type === "unit" && isEach(element.unit));
 
 /** The elements of an amount told "each" ("2 each", "1 kg of each"); none where there is no such amount. */
 function amountOfEach(elements: readonly Element[]): readonly Element[] {
-  const told =
-    elements.some((element) => element.type === "unit" && isEach(element.unit)) &&
-    elements.some(({ type }) => type === "number");
+  const told = saysEach(elements) && elements.some(({ type }) => type === "number");
   return told ? elements.filter(isAmount) : [];
 }
 
 const isFree = (clause: Clause) => !clause.lent && !hasAmount(clause.before) && !hasAmount(clause.after);
 const isDenied = (clause: Clause) => clause.before.some(({ type }) => type === "negation");
+
+/** The clause with an amount before its name that a list ending here began with. */
+function firstOfList(clauses: readonly Clause[], end: number): number | undefined {
+  for (let at = end; at > 0 && !clauses[at]!.afterHard; at--) {
+    const before = clauses[at - 1]!;
+    if (before.name && !isDenied(before) && !isFree(before))
+      return hasAmount(before.before) ? at - 1 : undefined;
+  }
+  return undefined;
+}
 
 /**
  * Gives an amount told "each" to every name of the list it stands with: before the list ("2 each apples, pears") or behind
@@ -39,7 +50,13 @@ export function sharedOut(clauses: readonly Clause[]): Clause[] {
     const ahead = amountOfEach(clause.before);
     if (ahead.length > 0) lend(at, 1, ahead);
     const behind = hasAmount(clause.before) || clause.lent ? [] : amountOfEach(clause.after);
-    if (behind.length > 0) lend(at, -1, behind);
+    if (behind.length > 0) {
+      lend(at, -1, behind);
+    } else if (isFree(clause) && saysEach(clause.after)) {
+      // "1 kg of apples and pears each": the amount stands before the first of them.
+      const start = firstOfList(result, at);
+      if (start !== undefined) lend(start, 1, result[start]!.before.filter(isAmount));
+    }
   }
   return result;
 }

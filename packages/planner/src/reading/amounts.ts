@@ -4,7 +4,10 @@ import type { Unit } from "./units.js";
 
 /** An amount as written: a count of a unit, or of the kind's own pieces when no unit stands there. */
 export interface Amount
-  extends Pick<ReadNumber, "decimals" | "grouped" | "definite" | "share" | "ofThem" | "unclear" | "rest"> {
+  extends Pick<
+    ReadNumber,
+    "decimals" | "grouped" | "definite" | "share" | "ofThem" | "unclear" | "rest" | "article"
+  > {
   readonly count: number;
   /** Was a number written at all? "bag of carrots" has none. */
   readonly counted: boolean;
@@ -99,10 +102,14 @@ class Amounts {
     if (open?.unit && isEach(unit)) {
       if (open.unit.of === "mass") open.ofOne = true;
       open.next = next;
+    } else if (!open && isEach(unit)) {
+      // Without a number it tells no amount; see `sharedOut`.
     } else if (open && !open.unit) {
       this.open = { ...withUnit(open, unit), next };
       const outer = this.done.at(-1);
-      if (outer && !outer.unit && outer.next === open.first && unit.of !== "household")
+      // "3 a kilo" is a price; "two one-pound bags" is not.
+      const bags = outer && !outer.unit && Number.isInteger(outer.count) && !open.article;
+      if (bags && outer.next === open.first && unit.of !== "household")
         this.open = multiplied(this.done.pop()!, this.open);
     } else if (before && before.unit?.of !== "household" && isContainer(unit) && before.next === first) {
       if (open) open.next = next;
@@ -138,6 +145,7 @@ export function amountsOf(elements: readonly Element[]): Amount[] {
     else if (element.type === "unit") amounts.unit(element);
     else if (element.type === "size") amounts.sized(element.size);
     else if (element.type === "separator") amounts.part();
+    else if (element.type === "unknown") amounts.close();
   }
   amounts.close();
   return amounts.done;

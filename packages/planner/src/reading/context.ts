@@ -19,6 +19,8 @@ const passedOver = new Set<Element["type"]>([
 /** A word that may deny the name after it ("not", "sin", "instead of"). */
 export function negationAt(tokens: readonly Token[], at: number): Element | undefined {
   const word = tokens[at]!.folded;
+  if (word === "w" && tokens[at + 1]?.text === "/" && tokens[at + 2]?.folded === "o")
+    return { type: "negation", first: at, next: at + 3 };
   if (negators.has(word)) return { type: "negation", first: at, next: at + 1 };
   return negatingPairs.has(`${word} ${tokens[at + 1]?.folded}`)
     ? { type: "negation", first: at, next: at + 2 }
@@ -29,19 +31,30 @@ export function negationAt(tokens: readonly Token[], at: number): Element | unde
 const beyond = (elements: readonly Element[], from: number, types: ReadonlySet<Element["type"]>) =>
   elements.slice(from).find((element) => !types.has(element.type));
 
-const alternatives = new Set(["or", "o", "u"]);
+const additions = new Set(["and", "y", "e"]);
+/** Beyond "and", a name with an amount of its own came home after all: "not pears and 3 plums". */
+const passedOverAfterAnd = new Set([...passedOver].filter((type) => type !== "number" && type !== "unit"));
 
-/** Keeps a negation only where a name follows it; it reaches over "or" to the next name. Elsewhere it is a word not understood. */
+/**
+ * Keeps a negation only where a name follows it; elsewhere it is a word not understood. It reaches over "or" and "and" to
+ * the next name, and so does "no", which is read as a count of nothing.
+ */
 export function withNegations(tokens: readonly Token[], elements: readonly Element[]): Element[] {
   let reaches = false;
   return elements.map((element, index): Element => {
-    if (element.type === "separator" || element.type === "unknown") reaches = false;
-    const alternative = element.type === "connective" && alternatives.has(tokens[element.first]!.folded);
-    if (element.type !== "negation" && !(alternative && reaches)) return element;
-    const denies = beyond(elements, index + 1, passedOver)?.type === "name";
-    reaches = denies;
-    const { first, next } = element;
-    return { type: denies ? "negation" : alternative ? "connective" : "unknown", first, next };
+    const { type, first, next } = element;
+    const { folded } = tokens[first]!;
+    const or = type === "connective" && element.or === true;
+    const and = type === "separator" && additions.has(folded);
+    const end = beyond(elements, index + 1, and ? passedOverAfterAnd : passedOver);
+    const denies = end?.type === "name";
+    if (type === "negation" || ((or || and) && reaches && denies)) {
+      reaches = denies;
+      return { type: denies ? "negation" : "unknown", first, next };
+    }
+    if (type === "number" && folded === "no") reaches = denies;
+    else if (type === "separator" || type === "unknown") reaches = false;
+    return element;
   });
 }
 
@@ -71,5 +84,19 @@ export function withWordyParts(tokens: readonly Token[], elements: readonly Elem
     const which = rest ? { rest } : { unclear: true };
     const number = { value: 1, exactness: "vague", ofThem: true, ...which, next } as const;
     return { type: "number", number, negative: false, times: false, first, next };
+  });
+}
+
+const describing = new Set<Element["type"] | undefined>(["state", "size", "descriptor"]);
+
+/** "A hard one": here "one" counts nothing. */
+export function withoutPronouns(tokens: readonly Token[], elements: readonly Element[]): Element[] {
+  return elements.map((element, index): Element => {
+    const { type, first, next } = element;
+    if (type !== "number" || !["one", "ones"].includes(tokens[first]!.text.toLowerCase())) return element;
+    const after = elements[index + 1]?.type;
+    const ends = after === undefined || after === "separator" || after === "number";
+    const stands = next === first + 1 && ends && describing.has(elements[index - 1]?.type);
+    return stands ? { type: "descriptor", roughly: false, first, next } : element;
   });
 }

@@ -10,6 +10,7 @@ const currencyWords = new Set(
     " ",
   ),
 );
+const rateWords = new Set(["per", "por"]);
 const percentWords = new Set(["%", "٪", "percent", "pct"]);
 const inchMarks = new Set(['"', "'", "″", "′", "”", "’"]);
 
@@ -36,7 +37,10 @@ function qualified(tokens: readonly Token[], number: ReadNumber): ReadNumber {
     return { ...number, value: number.value / 100, share: true, ofThem: true, next: of };
   }
   const behind = tokens[next];
-  if (behind && (currency.test(behind.text) || currencyWords.has(behind.folded)))
+  if (
+    behind &&
+    (currency.test(behind.text) || currencyWords.has(behind.folded) || rateWords.has(behind.folded))
+  )
     return { ...number, unclear: true, next: next + 1 };
   if (isInchMark(tokens, next)) return { ...number, unclear: true, next: next + 1 };
   const them = afterOfThem(tokens, next);

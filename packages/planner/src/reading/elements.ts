@@ -18,6 +18,8 @@ export interface FoundName {
   readonly unsure?: boolean;
   /** Singular and not also plural: "apple", which may be the first half of "apple juice". */
   readonly singular: boolean;
+  /** Several are named: "onions". */
+  readonly plural: boolean;
   /** Of several kinds, the one most people mean. */
   readonly usual?: string;
   /** The name of something that is not kept as fresh produce here ("bean sprouts"); no kinds then. */
@@ -46,7 +48,8 @@ export type Element = Placed &
         /** Does it speak of the name beside it ("rotten"), rather than name a food itself ("juice")? */
         readonly remark: boolean;
       }
-    | { readonly type: "connective" }
+    /** `or`: what it joins may be one or the other. */
+    | { readonly type: "connective"; readonly or?: boolean }
     /** Denies the name that follows: "not", "without". */
     | { readonly type: "negation" }
     | {

@@ -1,10 +1,10 @@
 import type { Catalogue } from "@keepwright/catalogue";
-import { negationAt, withNegations, withWordyParts } from "./context.js";
+import { negationAt, withNegations, withoutPronouns, withWordyParts } from "./context.js";
 import { countAt } from "./counts.js";
 import type { Element } from "./elements.js";
 import { nameAt, type SpellingGuesses, sameNameFrom } from "./names.js";
 import { markAt as notKeptAt } from "./notKeptWords.js";
-import { connectives, descriptors, joiners, joiningMarks, roughly, sizes } from "./plainWords.js";
+import { connectives, descriptors, joiners, joiningMarks, orWords, roughly, sizes } from "./plainWords.js";
 import { stateAt } from "./states.js";
 import type { Token } from "./tokens.js";
 import { unitNamed } from "./units.js";
@@ -38,7 +38,8 @@ function plainWordAt(token: Token, at: number): Element | undefined {
   if (Object.hasOwn(sizes, word)) return { type: "size", size: sizes[word]!, ...place };
   if (roughly.has(word) || descriptors.has(word))
     return { type: "descriptor", roughly: roughly.has(word), ...place };
-  if (connectives.has(word)) return { type: "connective", ...place };
+  if (connectives.has(word))
+    return { type: "connective", ...(orWords.has(word) ? { or: true } : {}), ...place };
   return undefined;
 }
 
@@ -140,6 +141,9 @@ function withGuesses(
   return result;
 }
 
+const wordsInPlace = (tokens: readonly Token[], elements: readonly Element[]) =>
+  withWordyParts(tokens, withoutPronouns(tokens, elements));
+
 /** The elements of one line's tokens, in order, covering every token. */
 export const lex = (catalogue: Catalogue, tokens: readonly Token[], guesses: SpellingGuesses): Element[] =>
-  withNegations(tokens, withGuesses(tokens, withWordyParts(tokens, lexExactly(catalogue, tokens)), guesses));
+  withNegations(tokens, withGuesses(tokens, wordsInPlace(tokens, lexExactly(catalogue, tokens)), guesses));

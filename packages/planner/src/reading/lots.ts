@@ -138,10 +138,14 @@ function remainder(
 }
 
 /** Is "half" a share of the whole here? A piece cannot be half ripe and half hard, but it can be half cut. */
-function isShare({ amount, states }: Part): boolean {
+function isShare({ amount, states, before }: Part): boolean {
   if (amount.share) return true;
-  const bare = amount.count > 0 && amount.count < 1 && !amount.unit && !amount.divided;
-  return bare && states.some(({ form, ...others }) => Object.keys(others).length > 0 && form === undefined);
+  const bare = amount.count > 0 && amount.count < 1 && !amount.unit && !amount.divided && !amount.article;
+  return (
+    bare &&
+    !before &&
+    states.some(({ form, ...others }) => Object.keys(others).length > 0 && form === undefined)
+  );
 }
 
 function shareOf(whole: Weighed, part: Part): Further {
@@ -209,7 +213,7 @@ function wholeOf(
   said: Said,
 ): { whole: Weighed; contradictory: boolean } | { fault: AmountFault } {
   const first = weigh(commodity, said.amount, said.size, said.singular);
-  const fault = faultOf(said.amount, first, commodity, said.singular);
+  const fault = faultOf(said.amount, first, commodity, said.plural);
   if (fault || first === "unknown unit") return { fault: fault! };
   if (said.amount?.share)
     return { fault: { ask: "how much", reason: "no amount", word: commodity.names.en.one } };
@@ -257,7 +261,7 @@ export function draftLots(commodity: Commodity, said: Said): DraftLot[] | Amount
   const first = marksOf([...partCut, ...said.states], said.amount?.size, greenIsUnripe.has(commodity.id));
   const further: Further[] = [];
   const ofRest = said.parts.filter(({ amount }) => amount.rest);
-  const measured = said.parts.filter(({ amount }) => !amount.unclear && !amount.rest);
+  const measured = said.parts.filter(({ amount }) => !amount.unclear && !amount.rest && amount.count !== 0);
   for (const part of measured) {
     const read = furtherOf(commodity, part, unbroken, first, said.size);
     if ("ask" in read) return read;

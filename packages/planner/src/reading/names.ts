@@ -30,6 +30,18 @@ function singular(catalogue: Catalogue, kinds: readonly string[], text: string):
   return [names?.en, names?.es].some((set) => set && folded(set.one) === one && folded(set.many) !== one);
 }
 
+/** Does it end as a plural does, in both languages, and is no kind's name for one ("asparagus")? */
+function plural(catalogue: Catalogue, kinds: readonly string[], text: string): boolean {
+  const name = folded(text);
+  return (
+    name.endsWith("s") &&
+    !kinds.some((kind) => {
+      const names = catalogue.commodities.get(kind)?.names;
+      return [names?.en.one, names?.es.one].some((one) => one !== undefined && folded(one) === name);
+    })
+  );
+}
+
 interface NameFound {
   readonly name: FoundName;
   readonly next: number;
@@ -56,6 +68,7 @@ function lookedUp(catalogue: Catalogue, text: string): Omit<FoundName, "implied"
     sure: exact ? 1 : 0.97,
     misspelt: false,
     singular: singular(catalogue, kinds, text),
+    plural: plural(catalogue, kinds, text),
     ...(usual !== undefined ? { usual } : {}),
   };
 }
@@ -83,6 +96,7 @@ const noKind: FoundName = {
   sure: 1,
   misspelt: false,
   singular: false,
+  plural: false,
   implied: [],
 };
 
@@ -171,6 +185,7 @@ export class SpellingGuesses {
       sure: best.score,
       misspelt: true,
       singular: false,
+      plural: plural(this.catalogue, kinds, text),
       implied: [],
       ...(best.score < confident ? { unsure: true } : {}),
     };

@@ -15,6 +15,8 @@ export interface ReadNumber {
   readonly grouped?: "comma" | "point";
   /** "half of the": a part of the one thing, or of the several, named next. */
   readonly definite?: boolean;
+  /** "A", or a part of "a": one thing is meant, and no share of several. */
+  readonly article?: boolean;
   /** A share of what was told before, not a count: "half of them", "50 %". */
   readonly share?: boolean;
   /** Counted among what was told before: "2 of them", "both". */
@@ -110,7 +112,7 @@ const exact = (value: number, next: number): ReadNumber => ({ value, exactness: 
 
 /** What the spelling of figures tells beside their value. */
 function spelling(text: string): Pick<ReadNumber, "decimals" | "grouped"> {
-  const [, mark, after] = /^\d+([.,])(\d+)(?:e[+-]?\d+)?$/i.exec(text) ?? [];
+  const [, mark, after] = /^\d*([.,])(\d+)(?:e[+-]?\d+)?$/i.exec(text) ?? [];
   if (mark === undefined) return /e-/i.test(text) ? { decimals: Infinity } : {};
   const grouped = /^[1-9]\d{0,2}[.,]\d{3}$/.test(text) ? (mark === "," ? "comma" : "point") : undefined;
   return {
@@ -124,6 +126,7 @@ function digits(text: string): number | undefined {
   if (Object.hasOwn(fractions, text)) return fractions[text];
   if (/^[1-9]\d{0,2}(?:[\u00a0\u2009\u202f]\d{3})+$/.test(text)) return Number(text.replace(/\D/g, ""));
   if (/^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(text)) return Number(text.replaceAll(",", ""));
+  if (/^\.\d+$/.test(text)) return Number(text);
   if (/^\d+(?:[.,]\d+)?(?:e[+-]?\d+)?$/i.test(text)) return Number(text.replace(",", "."));
   return undefined;
 }
@@ -177,6 +180,7 @@ function inDigits(tokens: readonly Token[], at: number): ReadNumber | undefined 
 }
 
 const themWords = new Set(["them", "it", "which", "ellos", "ellas"]);
+const articles = new Set(["a", "an", "un", "una"]);
 const definiteWords = new Set(["the", "these", "those", "my", "our", "los", "las", "mis"]);
 
 /** Where "of them" ends, when it begins at a token. */
@@ -192,7 +196,7 @@ function throughPart(tokens: readonly Token[], read: ReadNumber): ReadNumber {
   while (["of", "de"].includes(tokens[next]?.folded ?? "")) next++;
   const article = tokens[next]?.folded ?? "";
   if (definiteWords.has(article)) return { ...read, definite: true, next: next + 1 };
-  return { ...read, next: ["a", "an", "un", "una"].includes(article) ? next + 1 : next };
+  return articles.has(article) ? { ...read, article: true, next: next + 1 } : { ...read, next };
 }
 
 function inWords(tokens: readonly Token[], at: number): ReadNumber | undefined {
@@ -217,7 +221,7 @@ function inWords(tokens: readonly Token[], at: number): ReadNumber | undefined {
   if (words[word] === 1 && has(rough, after)) return { ...rough[after]!, next: at + 2 };
   if (has(parts, after) && words[word]! < 10)
     return throughPart(tokens, { ...exact(words[word]! * parts[after]!, at + 2), divided: true });
-  return exact(words[word]!, at + 1);
+  return { ...exact(words[word]!, at + 1), ...(articles.has(word) ? { article: true } : {}) };
 }
 
 /** "two and a half" and "a dozen": what may follow a plain number and change it. */

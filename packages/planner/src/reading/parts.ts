@@ -1,5 +1,7 @@
 import { type Amount, amountsOf } from "./amounts.js";
+import { saysEach } from "./amountOfEach.js";
 import type { Clause } from "./clauses.js";
+import { contrasted } from "./contrast.js";
 import { type Element, statesOf } from "./elements.js";
 import type { StateChange } from "./states.js";
 
@@ -7,6 +9,8 @@ import type { StateChange } from "./states.js";
 export interface Part {
   readonly amount: Amount;
   readonly states: readonly StateChange[];
+  /** Does it stand before the name? */
+  readonly before?: boolean;
 }
 
 /** What a clause says of its lot: how much at first, its states, and further amounts in a state of their own ("1 ripe"). */
@@ -15,6 +19,8 @@ export interface Said {
   readonly size?: Amount["size"];
   /** One was named: "onion", not "onions". */
   readonly singular: boolean;
+  /** Several were: "onions", not "onion" nor "garlic". */
+  readonly plural: boolean;
   readonly states: readonly StateChange[];
   readonly parts: readonly Part[];
   /** Further amounts for the whole ("1 bag, 2 lb"): to be compared with the first. */
@@ -91,9 +97,24 @@ function withTrailingUnit(
 const tells = ({ amount, states }: Part) => states.length > 0 || amount.size !== undefined;
 const countsPieces = ({ amount }: Part) => amount.unit?.of !== "household" || !amount.unit.container;
 
-/** "2 ripe and 1 hard avocados": several amounts before the name, each in a state of its own. */
-const severalBefore = (groups: readonly Part[]) =>
-  groups.length > 1 && groups.every((group) => tells(group) && countsPieces(group));
+/**
+ * "2 ripe and 1 hard avocados": several amounts before the name, each in a state of its own; what the name itself tells
+ * ("1 red and 1 green pepper") belongs to the last. Undefined where there are no such amounts.
+ */
+function severalBefore(
+  groups: readonly Part[],
+  implied: readonly StateChange[],
+): readonly [Part, ...Part[]] | undefined {
+  const [first, ...more] = groups;
+  const last = more.pop();
+  if (!first || !last) return undefined;
+  const all = [first, ...more, { ...last, states: [...last.states, ...implied] }] as const;
+  return all.every((group) => tells(group) && countsPieces(group)) ? all : undefined;
+}
+
+/** "2 each: red and green apples": two of both, or two in all? */
+const isEachOfStates = (clause: Clause, states: readonly StateChange[]) =>
+  saysEach(clause.before) && states.some((one) => contrasted([one], states));
 
 /** Sorts the amounts and states of a clause into the first of them and its parts or neighbours. */
 export function saidIn(clause: Clause): Said {
@@ -106,31 +127,31 @@ export function saidIn(clause: Clause): Said {
   const size = [...clause.before, ...after.filter(({ first }) => first < firstAfter)].find(
     (element) => element.type === "size",
   )?.size;
-  const general = [...(clause.name?.name.implied ?? []), ...before.common];
+  const implied = clause.name?.name.implied ?? [];
   const told = {
     ...(size ? { size } : {}),
     singular: clause.name?.name.singular ?? false,
-    doubtful: clause.doubtful === true,
+    plural: clause.name?.name.plural ?? false,
+    doubtful:
+      clause.doubtful === true ||
+      [...clause.before, ...after].some((word) => word.type === "connective" && word.or) ||
+      isEachOfStates(clause, [...statesOf(clause.before), ...implied]),
     orHalf: statesOf(after).some(({ orHalf }) => orHalf),
   };
   const stated = groups.filter(tells);
   const bare = groups.filter((group) => !tells(group)).map(({ amount }) => amount);
+  const several = severalBefore(before.groups, implied);
+  if (several) {
+    const [{ amount, states }, ...others] = several;
+    const parts = [...others.map((part) => ({ ...part, before: true })), ...stated];
+    return { amount, ...told, states: [...before.common, ...states, ...common], parts, restated: bare };
+  }
+  const general = [...implied, ...before.common];
   const [first, ...more] = before.groups;
   if (first) {
-    const several = severalBefore(before.groups);
-    const states = [
-      ...general,
-      ...first.states,
-      ...(several ? [] : more.flatMap((part) => part.states)),
-      ...common,
-    ];
-    return {
-      amount: first.amount,
-      ...told,
-      states,
-      parts: [...(several ? more : []), ...stated],
-      restated: [...(several ? [] : more.map(({ amount }) => amount)), ...bare],
-    };
+    const states = [...general, ...before.groups.flatMap((part) => part.states), ...common];
+    const restated = [...more.map(({ amount }) => amount), ...bare];
+    return { amount: first.amount, ...told, states, parts: stated, restated };
   }
   const states = [...general, ...common];
   const [only] = groups;

@@ -12,7 +12,7 @@ export interface Token {
 
 /** In turn: mark-up (one piece, so that it is asked about as it stands), a word, a number, any other character. */
 const pieces =
-  /(<(?:script|style)\b[^<>]{0,500}>[^<>]{0,500}<\/(?:script|style)\s*>|<[/!?]?[a-zA-Z][^<>]{0,500}>)|(\p{L}[\p{L}\p{M}'’]*)|(\d{1,3}(?:[\u00a0\u2009\u202f]\d{3}(?!\d))+|\d+(?:[.,]\d+)*(?:[eE][+-]?\d+(?!\p{L}))?|[½⅓⅔¼¾⅛⅜⅝⅞])|(\S)/gu;
+  /(<(?:script|style)\b[^<>]{0,500}>[^<>]{0,500}<\/(?:script|style)\s*>|<[/!?]?[a-zA-Z][^<>]{0,500}>)|(\p{L}[\p{L}\p{M}'’]*)|(\d{1,3}(?:[\u00a0\u2009\u202f]\d{3}(?!\d))+|(?<![\p{L}\p{N}.,])\.\d+(?![.,]?\d)|\d+(?:[.,]\d+)*(?:[eE][+-]?\d+(?!\p{L}))?|[½⅓⅔¼¾⅛⅜⅝⅞])|(\S)/gu;
 const marks = /\p{M}+/gu;
 
 /** Pieces of one line; `start` is the line's own position in the text. */

@@ -22,6 +22,7 @@ describe("figures that are no amount", () => {
     "apples 2 €",
     "apples @ 2",
     "5 euros apples",
+    "apples 2.99/kg",
     "1.25 apples",
     "2.2 apples",
     "2.000 apples",
@@ -35,16 +36,29 @@ describe("figures that are no amount", () => {
     "0,4 g albahaca",
     "0.01 ml basil",
     "0.001 oz kale",
+    "1.5 g potatoes",
+    "1 g watermelon",
   ])("%s is asked about and not planned", (text) => {
     expect(lotsIn(text)).toEqual([]);
     expect(asks(text)).toEqual(["no amount"]);
   });
 
-  it.each(["3 apples 2.99", "3 apples @ 2.99", "2 kg apples $4.50", "2 kg apples 3.99"])(
-    "%s: the amount stands, and the price is asked about",
+  it.each([
+    "3 apples 2.99",
+    "3 apples @ 2.99",
+    "2 kg apples 3 a kilo",
+    "2 kg apples $4.50",
+    "2 kg apples 3.99",
+  ])("%s: the amount stands, and the price is asked about", (text) => {
+    expect(lotsIn(text)).toHaveLength(1);
+    expect(asks(text)).toEqual(["contradictory"]);
+  });
+
+  it.each(["apples 2.99 per kg", "apples 3 per kilo", "apples 3 a kilo", "apples 2.99 a kilo"])(
+    "%s: a price is not multiplied into an amount, and is asked about",
     (text) => {
-      expect(lotsIn(text)).toHaveLength(1);
-      expect(asks(text)).toEqual(["contradictory"]);
+      expect(asks(text)).toHaveLength(1);
+      for (const item of read(text)) if (item.kind === "lot") expect(item.sure.amount).toBeLessThan(askBelow);
     },
   );
 
@@ -54,6 +68,7 @@ describe("figures that are no amount", () => {
     ["2.5 avocados", "avocado"],
     ["1 leaf basil", "basil"],
     ["1 g basil", "basil"],
+    [".5 watermelon", "watermelon"],
     ["1.25 kg apples", "apple"],
     ["2.99 kg apples", "apple"],
     ["0.25 lb mushrooms", "mushroom"],
@@ -71,6 +86,8 @@ describe("thousands or decimals", () => {
     ["12,500 kg potatoes", 12500],
     ["0,250 kg apples", 250],
     ["1,250 g tomatoes", 1250],
+    [".5 kg tomatoes", 500],
+    ["tomatoes .25 kg", 250],
     ["1,250 lb tomatoes", undefined],
     ["1.250 lb tomatoes", 566.99],
     ["12,000 g potatoes", 12000],
@@ -105,6 +122,7 @@ describe("what did not come home", () => {
     ["apples not 3 pears", "not 3 pears"],
     ["apples without pears", "without pears"],
     ["apples instead of pears", "instead of pears"],
+    ["apples w/o pears", "w/o pears"],
     ["apples rather than pears", "rather than pears"],
     ["apples but no pears", "no pears"],
     ["apples, except ripe pears", "except ripe pears"],

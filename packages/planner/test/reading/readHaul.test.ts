@@ -122,12 +122,12 @@ describe("what cannot be taken comes back as a question, never as a lot", () => 
 
 describe("bounds", () => {
   it("ten thousand lines give at most sixty lots, and the rest as one question that holds it all", () => {
-    const text = Array.from({ length: 10_000 }, (_, line) => `${line + 1} g apples`).join("\n");
+    const text = Array.from({ length: 10_000 }, (_, line) => `${line + 1} kg apples`).join("\n");
     const items = read(text);
     expect(items.filter((item) => item.kind === "lot")).toHaveLength(mostLots);
     const last = items.at(-1)!;
     expect(last.questions[0]).toMatchObject({ ask: "too many lots" });
-    expect(text.slice(last.from, last.to)).toBe(text.slice(text.indexOf("61 g apples")));
+    expect(text.slice(last.from, last.to)).toBe(text.slice(text.indexOf("61 kg apples")));
   });
 
   it("one endless line, and ten thousand lines of nonsense, come back in a bounded number of items", () => {

@@ -24,6 +24,11 @@ describe("several amounts of one kind", () => {
     ["2 ripe and 1 hard avocados", [2, "ripe"], [1, "unripe"]],
     ["2 ripe avocados 1 hard", [2, "ripe"], [1, "unripe"]],
     ["2 ripe avocados, 1 hard, 4 very ripe", [2, "ripe"], [1, "unripe"], [4, "very ripe"]],
+    ["2 ripe avocados and a hard one", [2, "ripe"], [1, "unripe"]],
+    ["2 ripe avocados, 3 hard ones", [2, "ripe"], [3, "unripe"]],
+    ["2 ripe avocados, no hard ones", [2, "ripe"]],
+    ["1 red and 1 green pepper", [1, "-"], [1, "-"]],
+    ["2 small and 3 large cabbages", [2, "-"], [3, "-"]],
     ["avocados: ripe 3, hard 2", [3, "ripe"], [2, "unripe"]],
     ["1 cut onion and 2 whole", [1, "cut"], [2, "-"]],
     ["2 aguacates maduros y 1 duro", [2, "ripe"], [1, "unripe"]],
@@ -80,6 +85,9 @@ describe("several amounts of one kind", () => {
     "3 onions, half cut",
     "3 onions, 1 soft",
     "2 avocados, ripe and hard",
+    "2 each: red and green apples",
+    "2 ripe avocados or 1 hard",
+    "1 each ripe and hard avocados",
     "3 avocados, 1 ripe and 2 green tomatoes",
   ])("%s may be meant in two ways: asked, and the lots are unsure", (text) => {
     expect(asks(text)).toEqual(["no amount"]);
@@ -88,10 +96,25 @@ describe("several amounts of one kind", () => {
         expect(item.sure.amount).toBeLessThan(askBelow);
   });
 
-  it.each(["half of the tomatoes", "2 kg tomatoes, half of the tomatoes ripe", "one third of the pears"])(
-    "%s: half of how many is asked",
-    (text) => expect(asks(text)).toEqual(["no amount"]),
-  );
+  it.each([
+    "half of the tomatoes",
+    "½ pears",
+    "half ripe half hard avocados",
+    "2 kg tomatoes, half of the tomatoes ripe",
+    "one third of the pears",
+  ])("%s: half of how many is asked", (text) => expect(asks(text)).toEqual(["no amount"]));
+
+  it("of two kinds joined by “or”, the second is asked about", () => {
+    expect(lotsIn("apples or avocados").map((lot) => lot.commodity)).toEqual(["apple", "avocado"]);
+    expect(asks("apples or avocados")).toEqual(["no amount"]);
+    expect(asks("1 or 2 avocados")).toEqual([]);
+  });
+
+  it("half of one beside a whole one is cut, and no share", () => {
+    const [ripe, hard] = lotsIn("1 ripe and half a hard avocado");
+    expect(ripe).toMatchObject({ pieces: 1, ripeness: "ripe", form: "whole" });
+    expect(hard).toMatchObject({ grams: ripe!.grams / 2, ripeness: "unripe", form: "cut" });
+  });
 
   it("small ones leave large ones at their full weight", () => {
     const one = lotsIn("1 carrot")[0]!.grams;
@@ -113,16 +136,18 @@ describe("an amount told for each of several names", () => {
     expect(lotsIn(text).map((lot) => lot.pieces)).toEqual(Array.from({ length: kinds }, () => pieces));
   });
 
-  it.each(["1 kg each of apples and pears", "apples and pears 1 kg each", "apples and pears, 1 kg of each"])(
-    "%s",
-    (text) => {
-      expect(lotsIn(text)).toMatchObject([
-        { commodity: "apple", grams: 1000 },
-        { commodity: "pear", grams: 1000 },
-      ]);
-      expect(questionsIn(text)).toEqual([]);
-    },
-  );
+  it.each([
+    "1 kg each of apples and pears",
+    "apples and pears 1 kg each",
+    "apples and pears, 1 kg of each",
+    "1 kg of apples and pears each",
+  ])("%s", (text) => {
+    expect(lotsIn(text)).toMatchObject([
+      { commodity: "apple", grams: 1000 },
+      { commodity: "pear", grams: 1000 },
+    ]);
+    expect(questionsIn(text)).toEqual([]);
+  });
 
   it("ends at an amount of its own and at a full stop", () => {
     expect(lotsIn("1 kg each apples, pears, 3 limes").map((lot) => lot.grams)).toEqual([
