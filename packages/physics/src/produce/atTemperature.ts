@@ -9,8 +9,8 @@ import { carbonLossPerDay } from "../respiration/carbonLoss.js";
 import { interpolateLogarithm } from "../respiration/interpolateLogarithm.js";
 import { respirationRate } from "../respiration/respirationRate.js";
 import { overRipeningRate, ripeningRate } from "../ripening/ripeningRate.js";
-import { heatShare, ripeningPower, storingShare } from "../ripening/temperatureFactor.js";
-import { unripeLife } from "../ripening/unripeLife.js";
+import { heatShare, storingShare } from "../ripening/temperatureFactor.js";
+import { ripeningSpeed, unripeLife } from "../ripening/unripeLife.js";
 import { cutSafetyRate } from "../safety/cutSafetyRate.js";
 import { transpirationWhenCut } from "../waterLoss/cutSurface.js";
 import { surfaceWaterActivity } from "../waterLoss/surfaceWaterActivity.js";
@@ -131,12 +131,13 @@ function injuriesOf(produce: Produce, celsius: number): InjuryAtTemperature[] {
   });
 }
 
-function ripeningOf({ ripening }: Produce, form: LotForm, celsius: number) {
+function ripeningOf(produce: Produce, form: LotForm, celsius: number) {
+  const { ripening } = produce;
   if (!ripening || form.cut)
     return { ripens: ripening !== undefined, ripeningRate: 0, ripeningSlope: 0, overRipeningRate: 0 };
   return {
     ripens: true,
-    ripeningRate: ripeningRate(ripeningPower(celsius, ripening.minimum), celsius, ripening.daysAt20, 1),
+    ripeningRate: ripeningRate(ripeningSpeed(celsius, { ...produce, ripening }), ripening.daysAt20, 1),
     ripeningSlope: ripening.ethyleneSlope,
     overRipeningRate: overRipeningRate(celsius, ripening.ripeLifeDays, ripening.ripeLifeTemperature),
   };

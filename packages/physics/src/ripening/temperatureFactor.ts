@@ -5,10 +5,11 @@
 export const ripeningReferenceTemperature = 20;
 
 /**
- * Q10 of everything that ages a kind that ripens [1]: ripening, over-ripening, and the loss of power to ripen in the cold. The general rule of thumb for living tissue (van 't Hoff).
+ * Q10 of ripening, of over-ripening, and of the loss of power to ripen in the cold [1], where a kind's own is not known (`unripeQ10`). The general rule of thumb for living tissue
+ * (van 't Hoff).
  *
  * Inferred, not fitted to one pair. Between the published storage life, unripe in the cold, and the days to ripen at 20 °C with the ripe life, the kinds of the catalogue imply Q10s whose middle is
- * 1.9 (`test/ripening/oneAgeing.test.ts`). Published pairs of one process scatter about it: mature-green tomatoes 18 days at 12.5 °C and 7 at 25 °C (UC Davis, from
+ * 1.8 (`test/ripening/impliedQ10.test.ts`). Published pairs of one process scatter about it: mature-green tomatoes 18 days at 12.5 °C and 7 at 25 °C (UC Davis, from
  * memory), 2.1; ripe mango a week at 10–13 °C (read) and two to three days at 20 °C (from memory), about 3; ripe avocado up to a week in a refrigerator and one or two
  * days at 20 °C (secondary page; from memory), about 2.4; firm-ripe tomato 3–5 days at 7–10 °C (UC Davis, mirror) and 2–4 days red (NC State Extension), about
  * 1.3; banana, holding temperature of little influence from 15 to 27 °C (Rippon & Trochoulias 1976, abstract), about 1. Respiration is not used: its tables rise two to
@@ -25,9 +26,9 @@ export const onsetKelvins = 3;
  */
 export const heatKelvins = 2;
 
-/** How many times faster fruit that ripens ages at one temperature [°C] than at another [1]. Source: see `ripeningQ10`. */
-export const ripeningTemperatureFactor = (celsius: number, referenceCelsius: number): number =>
-  ripeningQ10 ** ((celsius - referenceCelsius) / 10);
+/** How many times faster at one temperature [°C] than at another [1], by a Q10. Source: see `ripeningQ10`. */
+export const ripeningTemperatureFactor = (celsius: number, referenceCelsius: number, q10: number): number =>
+  q10 ** ((celsius - referenceCelsius) / 10);
 
 /**
  * Power to ripen at a temperature [1]: 0 at and below the minimum [°C], 1 from 3 K above it, straight between. 1 at 20 °C for a minimum of at most 17 °C. Heat does not take it

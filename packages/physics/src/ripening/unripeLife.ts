@@ -1,5 +1,11 @@
-import { overRipeningRate, ripeningRate } from "./ripeningRate.js";
-import { onsetKelvins, ripeningTemperatureFactor } from "./temperatureFactor.js";
+import { overRipeningRate } from "./ripeningRate.js";
+import {
+  onsetKelvins,
+  ripeningPower,
+  ripeningQ10,
+  ripeningReferenceTemperature,
+  ripeningTemperatureFactor,
+} from "./temperatureFactor.js";
 
 /** What the life of unripe fruit is worked out from: its storage life [d] at a temperature [°C], and how it ripens. */
 export interface UnripeFruit {
@@ -14,11 +20,47 @@ export interface UnripeFruit {
 }
 
 /**
+ * Kelvins a storage life must have been told below 20 °C for a kind's own Q10 to be taken from it. Inferred: published ranges have ends a factor of 1.5 apart in the
+ * median, which over 15 K leaves a Q10 uncertain by a factor of 1.3, over 7 K by 1.8; the kinds themselves differ by a factor of two to three.
+ */
+export const farFromRipening = 15;
+
+/** Life of ripe fruit [d] at a temperature [°C]. */
+const ripeLife = (celsius: number, { ripening }: UnripeFruit): number =>
+  1 / overRipeningRate(celsius, ripening.ripeLifeDays, ripening.ripeLifeTemperature);
+
+/**
+ * Q10 of a kind's ripening [1]: the one with which the time to ripen and the ripe life at the storage temperature add up to the published storage life, where that was told far enough from 20 °C; else
+ * `ripeningQ10`. At least 1. That storing and ripening are one process at different speeds is inferred; pears and kiwifruit, which keep for months, so get the
+ * steep ones that keep them unripe in the cold.
+ */
+export function unripeQ10(fruit: UnripeFruit): number {
+  const { storageTemperature, storageLifeDays, ripening } = fruit;
+  const kelvins = ripeningReferenceTemperature - storageTemperature;
+  if (kelvins < farFromRipening) return ripeningQ10;
+  const slowed = (storageLifeDays - ripeLife(storageTemperature, fruit)) / ripening.daysAt20;
+  return Math.max(1, slowed) ** (10 / kelvins);
+}
+
+/**
+ * How many times as fast as at 20 °C unripe fruit ages at a temperature [1; °C]: by its own Q10 up to 20 °C, which is as far as the two lives it comes from reach, by `ripeningQ10` above.
+ */
+const agingSpeed = (celsius: number, fruit: UnripeFruit): number =>
+  ripeningTemperatureFactor(
+    celsius,
+    ripeningReferenceTemperature,
+    celsius < ripeningReferenceTemperature ? unripeQ10(fruit) : ripeningQ10,
+  );
+
+/** Speed of ripening relative to 20 °C [1] at a temperature [°C], power to ripen included. */
+export const ripeningSpeed = (celsius: number, fruit: UnripeFruit): number =>
+  ripeningPower(celsius, fruit.ripening.minimum) * agingSpeed(celsius, fruit);
+
+/**
  * Days from mature-unripe through ready to eat to over-ripe, at a temperature [°C] and in the reference ethylene, if it had its whole power to ripen there.
  */
-export const lifeThroughRipening = (celsius: number, { ripening }: UnripeFruit): number =>
-  1 / ripeningRate(1, celsius, ripening.daysAt20, 1) +
-  1 / overRipeningRate(celsius, ripening.ripeLifeDays, ripening.ripeLifeTemperature);
+export const lifeThroughRipening = (celsius: number, fruit: UnripeFruit): number =>
+  fruit.ripening.daysAt20 / agingSpeed(celsius, fruit) + ripeLife(celsius, fruit);
 
 /**
  * Life of mature-unripe fruit that stays unripe [d] at a temperature [°C], in the reference ethylene: until it has lost the power to ripen. Never longer in the warmer of two temperatures.
@@ -34,6 +76,7 @@ export function unripeLife(celsius: number, fruit: UnripeFruit): number {
   if (celsius >= whole || storageTemperature >= whole) return lifeThroughRipening(celsius, fruit);
   const there = lifeThroughRipening(whole, fruit);
   const stored = Math.max(storageLifeDays, there);
-  if (celsius <= storageTemperature) return stored / ripeningTemperatureFactor(celsius, storageTemperature);
+  if (celsius <= storageTemperature)
+    return stored * ripeningTemperatureFactor(storageTemperature, celsius, unripeQ10(fruit));
   return stored * (there / stored) ** ((celsius - storageTemperature) / (whole - storageTemperature));
 }

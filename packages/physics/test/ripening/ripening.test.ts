@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import {
   ethyleneActionFactor,
   heatShare,
+  lifeThroughRipening,
   overRipeningRate,
   ripeningPower,
   ripeningQ10,
@@ -12,6 +13,7 @@ import {
   storingShare,
   type UnripeFruit,
   unripeLife,
+  unripeQ10,
 } from "../../src/index.js";
 import { ripener } from "../fixtures/kinds.js";
 
@@ -63,25 +65,37 @@ describe("life of unripe fruit", () => {
   const fruit = (changes: Partial<UnripeFruit> = {}): UnripeFruit => ({
     ripening: ripening!,
     storageLifeDays: 20,
-    storageTemperature: 3,
+    storageTemperature: 6,
     ...changes,
   });
   // Its power to ripen is whole at 9 °C, and it lives 5 · 2^1.1 + 3 · 2^1.1 = 17.1 days through ripening there.
   const whole = 8 * 2 ** 1.1;
 
   test("is its storage life where that was published, and life through ripening where it ripens in full", () => {
-    expect(unripeLife(3, fruit())).toBeCloseTo(20, 12);
+    expect(unripeLife(6, fruit())).toBeCloseTo(20, 12);
     expect(unripeLife(9, fruit())).toBeCloseTo(whole, 12);
-    expect(unripeLife(6, fruit())).toBeCloseTo(Math.sqrt(20 * whole), 12);
+    expect(unripeLife(7.5, fruit())).toBeCloseTo(Math.sqrt(20 * whole), 12);
     expect(unripeLife(20, fruit())).toBeCloseTo(5 + 3, 12);
   });
   test("beyond the two goes with the Q10 of ripening", () => {
-    expect(unripeLife(-2, fruit())).toBeCloseTo(20 * Math.SQRT2, 12);
+    expect(unripeLife(1, fruit())).toBeCloseTo(20 * Math.SQRT2, 12);
     expect(unripeLife(30, fruit())).toBeCloseTo((5 + 3) / ripeningQ10, 12);
   });
   test("is the longer of the two where the colder was published as the shorter", () => {
-    expect(unripeLife(3, fruit({ storageLifeDays: 10 }))).toBeCloseTo(whole, 12);
     expect(unripeLife(6, fruit({ storageLifeDays: 10 }))).toBeCloseTo(whole, 12);
+    expect(unripeLife(8, fruit({ storageLifeDays: 10 }))).toBeCloseTo(whole, 12);
+  });
+  test("has the Q10 its own two lives imply where they were told 15 K apart", () => {
+    const cold = fruit({ storageTemperature: 0, storageLifeDays: 57 });
+    // Ripe it lives 3 · 2² = 12 of the 57 days; the other 45 are 9 times the 5 days to ripen at 20 °C: threefold in 10 K.
+    expect(unripeQ10(cold)).toBeCloseTo(3, 12);
+    expect(unripeLife(0, cold)).toBeCloseTo(57, 12);
+    expect(lifeThroughRipening(0, cold)).toBeCloseTo(57, 12);
+    expect(lifeThroughRipening(10, cold)).toBeCloseTo(5 * 3 + 3 * 2, 12);
+    // Above 20 °C, where neither was told, the general one holds.
+    expect(lifeThroughRipening(30, cold)).toBeCloseTo((5 + 3) / ripeningQ10, 12);
+    expect(unripeQ10(fruit({ storageTemperature: 6, storageLifeDays: 57 }))).toBe(ripeningQ10);
+    expect(unripeQ10(fruit({ storageTemperature: 0, storageLifeDays: 12 }))).toBe(1);
   });
   test("does not hear of a storage life told where it ripens", () => {
     expect(unripeLife(7, fruit({ storageTemperature: 12 }))).toBeCloseTo(8 * 2 ** 1.3, 12);
@@ -100,7 +114,7 @@ describe("life of unripe fruit", () => {
 describe("ethylene and ripening", () => {
   test("fruit shut in with its ethylene ripens sooner: the paper bag", () => {
     const days = (ethylene: number) =>
-      1 / ripeningRate(1, 20, 5, ethyleneActionFactor(ripeningSlopes.moderate, ethylene));
+      1 / ripeningRate(1, 5, ethyleneActionFactor(ripeningSlopes.moderate, ethylene));
     expect(days(5)).toBeLessThan(0.7 * days(0.06));
   });
   test("classes of response go up", () => {
