@@ -28,12 +28,7 @@ export function PutAwayPage() {
   return (
     <>
       <SwatchPatterns />
-      <header className="masthead">
-        <h1>{say("page.name")}</h1>
-        <p>
-          {say("page.lead")} <span className="private">{say("page.private")}</span>
-        </p>
-      </header>
+      <Masthead />
       <main>
         {!haul.kept && (
           <p role="alert" className="wrong wrong-box">
@@ -74,5 +69,17 @@ export function PutAwayPage() {
         )}
       </main>
     </>
+  );
+}
+
+function Masthead() {
+  const say = useWords();
+  return (
+    <header className="masthead">
+      <h1>{say("page.name")}</h1>
+      <p>
+        {say("page.lead")} <span className="private">{say("page.private")}</span>
+      </p>
+    </header>
   );
 }
