@@ -93,7 +93,7 @@ describe("what is unsafe, or not kept as fresh produce, is told and never planne
   it.each([
     ["green apples", "apple"],
     ["Brussels sprouts", "brussels-sprouts"],
-    ["purple sprouting broccoli", "baby-broccoli"],
+    ["purple sprouting broccoli", "broccoli"],
     ["wild strawberries", "strawberry"],
     ["mushrooms", "mushroom"],
     ["potatoes", "potato"],
