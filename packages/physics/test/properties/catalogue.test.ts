@@ -155,16 +155,20 @@ describe("every kind of the catalogue", () => {
 const recommended = ({ storage }: Commodity, produce: Produce) =>
   air(produce.storageTemperature, { relativeHumidity: storage.relativeHumidity.high / 100 });
 
-describe("at its recommended conditions, unripe where it ripens", () => {
+describe("at its recommended conditions", () => {
   test.each(
     commodities.filter(({ ripening }) => !ripening).map((commodity) => [commodity.id, commodity] as const),
-  )("%s lives its published life, within 12 %, of senescence", (_, commodity) => {
-    const produce = produceFromCommodity(commodity);
-    const only = { leaveOut: ["water", "decay", "sprouting"] as const };
-    const { days } = constantLife(produce, recommended(commodity, produce), only);
-    expect(days / produce.storageLifeDays).toBeGreaterThan(0.88);
-    expect(days / produce.storageLifeDays).toBeLessThan(1.02);
-  });
+  )(
+    "%s lives its published life, within 12 %, of aging alone: water, rot and sprouting left out",
+    (_, commodity) => {
+      const produce = produceFromCommodity(commodity);
+      // Given to the model, so this checks its arithmetic; every ending is counted in test/published/recommended.test.ts.
+      const only = { leaveOut: ["water", "decay", "sprouting"] as const };
+      const { days } = constantLife(produce, recommended(commodity, produce), only);
+      expect(days / produce.storageLifeDays).toBeGreaterThan(0.88);
+      expect(days / produce.storageLifeDays).toBeLessThan(1.02);
+    },
+  );
 
   test.each(commodities.map((commodity) => [commodity.id, commodity] as const))(
     "%s, whole and dry, does not rot before its published life unless very prone",
