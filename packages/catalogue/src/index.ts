@@ -1,4 +1,5 @@
 export * from "./bundled.js";
+export * from "./bundledGuidance.js";
 export * from "./catalogue.js";
 export { unusedSources } from "./check/crossReferences.js";
 export { evidenceIn } from "./check/evidence.js";
@@ -11,10 +12,11 @@ export { type IndexedName, type NameIndex, nameIndex } from "./find/nameIndex.js
 export { namesOf } from "./find/names.js";
 export * from "./find.js";
 export * from "./groups.js";
-export type { Guidance, GuidanceWords } from "./guidance.js";
+export { type Guidance, type GuidanceWords, guidanceSchema, guidanceWordsSchema } from "./guidance.js";
 export { relativesSource } from "./infer/fromRelatives.js";
 export { type Performance, performanceOf } from "./infer/performance.js";
 export { type Quantity, quantities } from "./infer/quantity.js";
+export * from "./kindGuidance.js";
 export * from "./kindNames.js";
 export * from "./load.js";
 export * from "./loadFigures.js";

@@ -1,14 +1,4 @@
-import type { Guidance, GuidanceWords } from "./guidance.js";
-
-/** Languages in which guidance is written. */
-export const guidanceLanguages = ["en", "es"] as const;
-export type GuidanceLanguage = (typeof guidanceLanguages)[number];
-
-/** What is told of one kind in one language. */
-export interface KindGuidance extends Omit<Guidance, "words"> {
-  readonly id: string;
-  readonly words: GuidanceWords;
-}
+import { type GuidanceLanguage, joinedGuidance, type KindGuidance } from "./kindGuidance.js";
 
 const wordsOf = {
   en: () => import("./guidanceEnglish.generated.js"),
@@ -19,13 +9,7 @@ const loaded = new Map<GuidanceLanguage, Promise<ReadonlyMap<string, KindGuidanc
 
 async function load(language: GuidanceLanguage): Promise<ReadonlyMap<string, KindGuidance>> {
   const [{ facts }, { words }] = await Promise.all([import("./guidance.generated.js"), wordsOf[language]()]);
-  const byId = new Map((words as Pick<KindGuidance, "id" | "words">[]).map((each) => [each.id, each.words]));
-  return new Map(
-    (facts as Omit<KindGuidance, "words">[]).flatMap((each) => {
-      const own = byId.get(each.id);
-      return own ? [[each.id, { ...each, words: own }]] : [];
-    }),
-  );
+  return joinedGuidance(facts, words);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { catalogue, findKind, findKinds } from "@keepwright/catalogue";
+import { bundledGuidance, catalogue, findKind, findKinds, folded, namesOf } from "@keepwright/catalogue";
 import {
   answerItem,
   type HandoutContext,
@@ -77,8 +77,15 @@ export function itemCommand(program: Command, door: Door): void {
 /** Most names that are offered instead. */
 const mostOffered = 6;
 
-/** Sprouts, spoilt, wild or preserved produce are no kind of fresh produce: says the caution instead of taking the nearest kind. */
+/** Whether the words are wholly a name of a kind: "bean sprouts" are told about with their hazards, though no plan takes them unasked. */
+const isNameOfKind = (name: string): boolean =>
+  [...catalogue().commodities.values()].some((kind) =>
+    namesOf(kind).some((each) => folded(each) === folded(name)),
+  );
+
+/** Spoilt, wild or preserved produce is no kind of fresh produce: says the caution instead of taking the nearest kind. */
 function refuseWhatIsNotKept(context: HandoutContext, name: string): void {
+  if (isNameOfKind(name)) return;
   const questions = readHaul(name, catalogue()).items.flatMap((item) => item.questions);
   const notKept = questions.find((question) => question.ask === "unsafe or other");
   if (notKept) throw userError("name", quoted(name), questionLine(context, notKept));
@@ -105,12 +112,14 @@ function kindMeant(door: Door, context: HandoutContext, name: string): string {
 function runItem(door: Door, name: string, options: ItemOptions): void {
   const context = handoutContext(catalogue(), { units: options.units });
   const id = kindMeant(door, context, name);
-  const answer = answerItem(catalogue(), id, kitchenFor(door, options.kitchen), {
+  const asked = {
     temperature: options.at,
     relativeHumidity: options.rh,
     ethylene: options.ethylene,
     ripeness: options.ripeness,
-  });
+  };
+  const kitchen = kitchenFor(door, options.kitchen);
+  const answer = answerItem(catalogue(), id, kitchen, asked, bundledGuidance("en").get(id));
   if (options.json) {
     door.out(jsonText(answer));
     return;

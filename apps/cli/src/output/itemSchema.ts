@@ -1,4 +1,4 @@
-import { evidenceKinds } from "@keepwright/catalogue";
+import { evidenceKinds, guidanceSchema, guidanceWordsSchema } from "@keepwright/catalogue";
 import { figureNames, type ItemAnswer } from "@keepwright/handout";
 import { endings } from "@keepwright/physics";
 import { placeKinds, ventSettings, wrapIds } from "@keepwright/planner";
@@ -82,6 +82,11 @@ export const itemSchema = z.strictObject({
     .describe("What to do first, by name, as far as it agrees with how it is kept where it belongs"),
   cautions: z.array(z.string()).describe("Safety cautions for the kind, whole and once it is cut, by name"),
   sources: z.array(sourceSchema),
+  guidance: guidanceSchema
+    .omit({ words: true })
+    .extend({ words: guidanceWordsSchema })
+    .optional()
+    .describe("Signs, saving, wraps that suit and season, in English, with where their facts come from"),
 });
 
 /** Fails to compile when the schema no longer fits the answer's own type. */

@@ -1,4 +1,4 @@
-import { type Catalogue, type Commodity, commodityOf } from "@keepwright/catalogue";
+import { type Catalogue, type Commodity, commodityOf, type KindGuidance } from "@keepwright/catalogue";
 import {
   ethyleneProduction,
   type Produce,
@@ -8,7 +8,7 @@ import {
 } from "@keepwright/physics";
 import { agreeingPreparation, type Kitchen } from "@keepwright/planner";
 import { cautionsOf } from "./cautionsOf.js";
-import type { ItemAnswer } from "./itemAnswer.js";
+import type { AnsweredGuidance, ItemAnswer } from "./itemAnswer.js";
 import { lifeAt, type SteadyConditions } from "./lifeAt.js";
 import { placesFor } from "./placesFor.js";
 import { sourcesOf } from "./sourcesOf.js";
@@ -43,8 +43,16 @@ function productionOf(produce: Produce, { temperature, ripeness }: SteadyConditi
   return { value: productionAtRipeness(Math.log(unripe), Math.log(ripe), ripeness), unripe, ripe };
 }
 
+const toldOf = ({ wraps, season, basis, words }: KindGuidance): AnsweredGuidance => ({
+  wraps,
+  season,
+  basis,
+  words,
+});
+
 /**
  * Answers where a kind belongs, how long it lasts in given air and why. Throws RangeError when the catalogue has no such kind.
+ * @param guidance what is told of the kind in the reader's language, passed on as it is
  * @param asked °C within −5…45, % within 1…100, µL/L within 0…1000
  */
 export function answerItem(
@@ -52,6 +60,7 @@ export function answerItem(
   id: string,
   kitchen: Kitchen,
   asked: AskedConditions = {},
+  guidance?: KindGuidance,
 ): ItemAnswer {
   const commodity = commodityOf(catalogue, id);
   const produce = produceFromCommodity(commodity);
@@ -93,5 +102,6 @@ export function answerItem(
     ),
     cautions: cautionsOf(commodity, produce),
     sources: sourcesOf(commodity, catalogue.sources),
+    ...(guidance && { guidance: toldOf(guidance) }),
   };
 }

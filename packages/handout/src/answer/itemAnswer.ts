@@ -1,4 +1,4 @@
-import type { Commodity, Evidence } from "@keepwright/catalogue";
+import type { Commodity, Evidence, KindGuidance } from "@keepwright/catalogue";
 import type { Ending } from "@keepwright/physics";
 import type { Plan } from "@keepwright/planner";
 
@@ -57,6 +57,9 @@ export const figureNames = [
 ] as const;
 export type FigureName = (typeof figureNames)[number];
 
+/** Signs, saving and season of a kind, with where their facts come from. */
+export type AnsweredGuidance = Omit<KindGuidance, "id">;
+
 /** Everything about one kind at stated conditions: what is computed, and the figures it is computed from. */
 export interface ItemAnswer {
   readonly version: 1;
@@ -93,4 +96,6 @@ export interface ItemAnswer {
   /** Safety cautions for this kind, whole and once it is cut, by name; words are made in the view. */
   readonly cautions: readonly string[];
   readonly sources: readonly AnsweredSource[];
+  /** What is told of the kind beside what is computed, in one language; where the caller gave it. */
+  readonly guidance?: AnsweredGuidance | undefined;
 }

@@ -146,8 +146,13 @@ export function itemText({ speaker }: HandoutContext, view: ItemView): string {
       ...items(view.preparation),
       ...(view.preparationNote ? wrapped(view.preparationNote, "  ") : []),
     ]),
-    ...section(speaker, "heading.sources", items([...view.figures, ...view.sources])),
+    ...section(speaker, "heading.ripe", items(view.ripe)),
+    ...section(speaker, "heading.going", items(view.going)),
+    ...section(speaker, "heading.discard", items(view.discard)),
+    ...section(speaker, "heading.save", items(view.save)),
+    ...section(speaker, "heading.season", items(view.season)),
     ...section(speaker, "heading.cautions", items(view.cautions)),
+    ...section(speaker, "heading.sources", items([...view.figures, ...view.sources])),
   ];
   return `${lines.join("\n").trimEnd()}\n`;
 }

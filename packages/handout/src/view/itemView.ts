@@ -5,6 +5,7 @@ import { plainText } from "../words/plainText.js";
 import { spanWords } from "../words/spans.js";
 import { namedCautionLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
+import { guidanceLines } from "./guidanceLines.js";
 import { kindName } from "./kindNames.js";
 import { isCommonPractice, preparationLine, toldTasks } from "./preparation.js";
 import { endsLine } from "./reasons.js";
@@ -26,6 +27,12 @@ export interface ItemView {
   /** Said once below the preparation where any of it is common practice only. */
   readonly preparationNote: string | undefined;
   readonly cautions: readonly string[];
+  /** How to tell that it is ready, that it is going, that it must go; how to save it, and when it is in season. */
+  readonly ripe: readonly string[];
+  readonly going: readonly string[];
+  readonly discard: readonly string[];
+  readonly save: readonly string[];
+  readonly season: readonly string[];
 }
 
 function placeValues({ speaker }: HandoutContext, { stays, life }: AnsweredPlace) {
@@ -178,9 +185,16 @@ export function itemView(context: HandoutContext, answer: ItemAnswer): ItemView 
     why: whyLines(context, answer),
     figures: figureLines(context, answer),
     preparation: preparationLines(context, answer, title),
+    ...guidanceLines(context, answer.guidance),
     sources: sourceLines(context, answer.sources),
     preparationNote: practiceNote(context, answer),
-    cautions: [...new Set([...namedCautionLines(context, answer.cautions), speaker.say("caution.local")])],
+    cautions: [
+      ...new Set([
+        ...(answer.guidance?.words.hazards ?? []),
+        ...namedCautionLines(context, answer.cautions),
+        speaker.say("caution.local"),
+      ]),
+    ],
   };
 }
 

@@ -18,3 +18,9 @@ export const fullDateWords = (speaker: Speaker, date: CalendarDate): string =>
 /** The day that is `day` days after the first, as in `dayWords`. */
 export const dayNumberWords = (speaker: Speaker, first: CalendarDate, day: number): string =>
   dayWords(speaker, addDays(first, day));
+
+/** The name of a month, 1 to 12: "June". */
+export const monthName = (speaker: Speaker, month: number): string =>
+  new Intl.DateTimeFormat(speaker.tag, { month: "long", timeZone: "UTC" }).format(
+    new Date(Date.UTC(2000, month - 1, 15)),
+  );
