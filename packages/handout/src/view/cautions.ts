@@ -8,7 +8,7 @@ import { isPast } from "./safeTime.js";
 type Names = ReadonlyMap<string, string>;
 
 /** Those that speak of the plan's own amounts, and are made beside the named ones. */
-const withValues = ["safe-time-past", "overflow", "unnamed"];
+const withValues = ["safe-time-past", "overflow", "unnamed", "must-be-cooked"];
 
 const isKey = (key: string): key is MessageKey & `caution.${string}` =>
   Object.hasOwn(englishLanguage.messages, key);
@@ -49,6 +49,15 @@ export const pressingCautionLines = (context: HandoutContext, plan: Plan, names:
   ),
 ];
 
+/** Kinds of a plan that are not to be eaten raw, in a sentence; nothing where there are none. */
+function cookLines({ speaker, catalogue }: HandoutContext, plan: Plan, names: Names): string[] {
+  const raw = plan.lots.filter(({ commodity }) => catalogue.commodities.get(commodity)?.mustBeCooked);
+  const told = [...new Set(raw.map(({ id }) => names.get(id) ?? plainText(id)))];
+  return told.length > 0
+    ? [speaker.say("caution.must-be-cooked", { names: speaker.capital(speaker.list(told)) })]
+    : [];
+}
+
 /** Cautions of a plan, what does not fit, and always the word to ask the local authority. */
 export function cautionLines(context: HandoutContext, plan: Plan, places: Names, names: Names): string[] {
   const over = plan.overflow
@@ -63,6 +72,7 @@ export function cautionLines(context: HandoutContext, plan: Plan, places: Names,
   return [
     ...new Set([
       ...throwAwayLines(context, plan, names),
+      ...cookLines(context, plan, names),
       ...over,
       ...named,
       context.speaker.say("caution.local"),

@@ -80,6 +80,27 @@ describe("pressing cautions", () => {
   });
 });
 
+describe("kinds that are not to be eaten raw", () => {
+  const [lot] = handMadePlan.lots;
+  const kind = inventedCatalogue.commodities.get(lot!.commodity)!;
+  const mustBeCooked = {
+    value: true as const,
+    source: "fixture",
+    place: "invented",
+    kind: "recommended" as const,
+    fromMemory: false,
+  };
+  const commodities = new Map(inventedCatalogue.commodities).set(kind.id, { ...kind, mustBeCooked });
+  const cautions = (catalogue: typeof inventedCatalogue) =>
+    planView(handoutContext(catalogue), handMadePlan).cautions;
+  it("are named, to be cooked through", () => {
+    expect(
+      cautions({ ...inventedCatalogue, commodities }).filter((line) => /cook all the way/.test(line)),
+    ).toHaveLength(1);
+    expect(cautions(inventedCatalogue).filter((line) => /cook all the way/.test(line))).toEqual([]);
+  });
+});
+
 describe("what was taken for granted", () => {
   it("is one sentence, or nothing", () => {
     expect(assumedLine(context, ["usual size", "whole"])).toBe(
