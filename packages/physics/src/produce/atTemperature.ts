@@ -37,10 +37,10 @@ export interface ProduceAtTemperature {
   /** Transpiration coefficient [kg/(kg s Pa)]. */
   readonly conductance: number;
   readonly carbonRate: number;
-  /** In the reference ethylene; in kinds that ripen only while unripe: what cold storing and heat do to it. */
+  /** In the reference ethylene; in kinds that ripen, while unripe: what storing and heat do to it. */
   readonly senescenceRate: number;
-  /** The same from ready to eat on; equal in kinds that do not ripen. */
-  readonly senescenceRateRipe: number;
+  /** Its change to when ripe (see `ripeThresholdShare`); 0 in kinds that do not ripen. */
+  readonly senescenceRateChange: number;
   readonly senescenceSlope: number;
   readonly chillingCurve: ChillingCurve;
   /** Deficit [K] below the lowest safe temperature when unripe, and its change to when ripe. */
@@ -70,7 +70,7 @@ export interface ProduceAtTemperature {
 
 const noChilling: ChillingCurve = { deficits: [0], rates: [0] };
 
-/** Rates of senescence unripe and ripe [1/d] in the reference ethylene; see docs/model/ripening.md for kinds that ripen. */
+/** Rate of senescence unripe, and its change to when ripe [1/d], in the reference ethylene; see docs/model/ripening.md for kinds that ripen. */
 function senescenceOf(produce: Produce, form: LotForm, celsius: number) {
   const at = (temperature: number) => respirationRate(produce.respiration, temperature);
   const { ripening } = produce;
@@ -81,12 +81,12 @@ function senescenceOf(produce: Produce, form: LotForm, celsius: number) {
       storingShare(celsius, ripening.minimum),
       heatShare(celsius, ripening.maximum),
     );
-    return { senescenceRate: unripeShare * whole, senescenceRateRipe: whole };
+    return { senescenceRate: unripeShare * whole, senescenceRateChange: (1 - unripeShare) * whole };
   }
   const rate = form.cut
     ? senescenceRate(at(celsius), at(cutLifeTemperature), produce.cutLifeDaysAt5)
     : senescenceRate(at(celsius), at(produce.storageTemperature), produce.storageLifeDays);
-  return { senescenceRate: rate, senescenceRateRipe: rate };
+  return { senescenceRate: rate, senescenceRateChange: 0 };
 }
 
 /**
@@ -185,7 +185,7 @@ export function produceAtTemperature(produce: Produce, form: LotForm, celsius: n
     conductance: conductanceOf(produce, form),
     carbonRate: carbonLossPerDay(respirationRate(produce.respiration, celsius)),
     senescenceRate: aging.senescenceRate,
-    senescenceRateRipe: aging.senescenceRateRipe,
+    senescenceRateChange: aging.senescenceRateChange,
     senescenceSlope: senescenceSlopeOf(produce, form),
     chillingCurve: chilling.chillingCurve,
     chillingDeficit: chilling.chillingDeficit,

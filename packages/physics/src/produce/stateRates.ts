@@ -23,8 +23,8 @@ const {
   safety,
 } = index;
 
-function chillingRateNow(lot: ProduceAtTemperature, ripe: number): number {
-  const deficit = lot.chillingDeficit + lot.chillingDeficitChange * ripeThresholdShare(ripe);
+function chillingRateNow(lot: ProduceAtTemperature, ripeShare: number): number {
+  const deficit = lot.chillingDeficit + lot.chillingDeficitChange * ripeShare;
   return (deficit > 0 ? chillingRate(lot.chillingCurve, deficit) : 0) + lot.freezingRate;
 }
 
@@ -82,9 +82,10 @@ export function stateRates(
       conditions.uptake,
     );
   out[carbonLost] = lot.carbonRate;
-  const aging = ripe >= 1 ? lot.senescenceRateRipe : lot.senescenceRate;
+  const ripeShare = ripeThresholdShare(ripe);
+  const aging = lot.senescenceRate + lot.senescenceRateChange * ripeShare;
   out[senescence] = aging / actionFactor(lot.senescenceSlope, tenfolds);
-  out[chilling] = chillingRateNow(lot, ripe);
+  out[chilling] = chillingRateNow(lot, ripeShare);
   out[ripeness] = lot.ripens ? ripenessRateNow(lot, ripe, tenfolds) : 0;
   out[decay] = decayRateNow(lot, ripe, conditions);
   // Bulbs root in damp air, and rooting brings the sprout on (Brewster 2008, ch. 7; Handbook 66 on garlic: both read): the same factor as for rot, whose size is common practice.

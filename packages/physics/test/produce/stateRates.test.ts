@@ -53,7 +53,8 @@ describe("a kind that ripens", () => {
     expect(life).toMatchObject({ endedBy: "senescence", ripeDay: Number.POSITIVE_INFINITY });
   });
   test("does not count its storage life against it while it ripens in full", () => {
-    expect(ratesOf(ripener, whole, air(20), 0).senescence).toBe(0);
+    expect(ratesOf(ripener, whole, air(20), 0.7).senescence).toBe(0);
+    expect(ratesOf(ripener, whole, air(20), 1).senescence).toBeCloseTo(1 / (5 + 3), 12);
   });
   test("above its maximum goes on softening but ripens badly, and lives shorter still", () => {
     const at = (celsius: number) =>
