@@ -41,17 +41,31 @@ export const ordinaryHaul: Haul = {
   ],
 };
 
-let made: Plan | undefined;
+/** A household and a kitchen that the haul is planned for. */
+export interface Setting {
+  readonly people: number;
+  readonly kitchen: keyof typeof ordinaryKitchens;
+}
 
-/** The plan of that haul for four people in the ordinary kitchen, made once. */
-export function ordinaryPlan(): Plan {
-  made ??= planHaul({
+/** Two to five people, in the ordinary kitchen and in one with a cellar: advice that holds in one of them only is no rule. */
+export const settings: readonly Setting[] = (["ordinary", "cellar"] as const).flatMap((kitchen) =>
+  [2, 3, 4, 5].map((people) => ({ people, kitchen })),
+);
+
+const planned = ({ people, kitchen }: Setting): Plan =>
+  planHaul({
     haul: ordinaryHaul,
-    kitchen: ordinaryKitchens.ordinary,
-    household: { people: 4, portionsPerPersonPerDay: 5, daysAway: [], days: 10 },
+    kitchen: ordinaryKitchens[kitchen],
+    household: { people, portionsPerPersonPerDay: 5, daysAway: [], days: 10 },
     from: "2026-06-13",
     seed: 1,
     catalogue: catalogue(),
   });
+
+let made: readonly Plan[] | undefined;
+
+/** The plans of that haul in every setting, made once. */
+export function ordinaryPlans(): readonly Plan[] {
+  made ??= settings.map(planned);
   return made;
 }

@@ -4,6 +4,8 @@ import type { Plan, PlannedLot } from "@keepwright/planner";
 export interface Practice {
   readonly name: string;
   readonly follows: (plan: Plan) => boolean;
+  /** What the plan does about it follows from a declared rule or the kind's record, not from the simulation. */
+  readonly declared?: true;
 }
 
 const partsOf = (plan: Plan, lot: string): PlannedLot[] => plan.lots.filter((part) => part.lot === lot);
@@ -17,6 +19,7 @@ const room = (kind: string): boolean => !cold(kind);
 
 /** Never in one place together, at any time of their stays. */
 const apart = (one: string, others: readonly string[]) => (plan: Plan) =>
+  [one, ...others].every((lot) => partsOf(plan, lot).length > 0) &&
   others.every((other) => !placesOf(plan, one).some((place) => placesOf(plan, other).includes(place)));
 
 const all = (lots: readonly string[], holds: (plan: Plan, lot: string) => boolean) => (plan: Plan) =>
@@ -95,10 +98,12 @@ export const practices: readonly Practice[] = [
   {
     name: "leaves twisted off beets and carrots",
     follows: all(["beets", "carrots"], prepared("twist off leaves")),
+    declared: true,
   },
   {
     name: "berries kept dry and unwashed",
     follows: all(["strawberries"], prepared("keep dry and unwashed")),
+    declared: true,
   },
-  { name: "cut fruit always refrigerated", follows: all(["cut-melon"], always(cold)) },
+  { name: "cut fruit always refrigerated", follows: all(["cut-melon"], always(cold)), declared: true },
 ];

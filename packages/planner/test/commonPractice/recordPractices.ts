@@ -3,7 +3,10 @@ import { fileURLToPath } from "node:url";
 
 export interface PracticeRow {
   readonly name: string;
-  readonly follows: boolean;
+  readonly followed: number;
+  readonly of: number;
+  /** Follows from a declared rule, not from the simulation. */
+  readonly declared: boolean;
   readonly why: string;
 }
 
