@@ -29,6 +29,7 @@ mustRun("Format and lint", node, [toolPath("@biomejs/biome/bin/biome"), "check",
 const reports = ["test-artefacts/unit.json"];
 let code = run(node, vitest("vitest.config.ts", reports[0]));
 code ||= run(node, ["scripts/write-accuracy.mjs", "--check"]);
+code ||= run(node, ["scripts/write-catalogue-pages.mjs", "--check"]);
 if (chromium) {
   reports.push("test-artefacts/journeys.json");
   code ||= run(node, vitest("apps/web/vitest.journeys.config.ts", reports[1]), {
