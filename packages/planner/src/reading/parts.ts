@@ -1,5 +1,5 @@
-import { type Amount, amountsOf } from "./amounts.js";
 import { saysEach } from "./amountOfEach.js";
+import { type Amount, amountsOf } from "./amounts.js";
 import type { Clause } from "./clauses.js";
 import { contrasted } from "./contrast.js";
 import { type Element, statesOf } from "./elements.js";
