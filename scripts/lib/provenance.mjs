@@ -1,5 +1,5 @@
 /** Fields that say where a figure comes from. Nothing is computed from them. */
-const provenanceFields = new Set(["note", "rivals", "place", "source", "citation"]);
+const provenanceFields = new Set(["note", "rivals", "place", "source", "citation", "chosen"]);
 
 const isObject = (value) => typeof value === "object" && value !== null;
 

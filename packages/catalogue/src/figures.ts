@@ -25,6 +25,13 @@ export const ordered = (range: {
   (range.value ?? range.low ?? -Infinity) <= (range.high ?? range.value ?? Infinity);
 export const orderMessage = "the low end is above the high end; write low ≤ value ≤ high";
 
+const besideRivals = <Single extends z.ZodType>(single: Single) => ({
+  /** What other sources say. */
+  rivals: z.array(single).optional(),
+  /** Why this one is the default though a rival stands before it by the rule (`check/defaults.ts`). */
+  chosen: z.string().min(8).optional(),
+});
+
 /** One figure with its unit, optional range, evidence and rival figures from other sources. */
 export const figure = <Unit extends string>(unit: Unit, least = -Infinity, most = Infinity) => {
   const number = z.number().min(least).max(most);
@@ -36,7 +43,7 @@ export const figure = <Unit extends string>(unit: Unit, least = -Infinity, most 
     ...evidence,
   };
   const single = z.strictObject(shape).refine(ordered, orderMessage);
-  return z.strictObject({ ...shape, rivals: z.array(single).optional() }).refine(ordered, orderMessage);
+  return z.strictObject({ ...shape, ...besideRivals(single) }).refine(ordered, orderMessage);
 };
 
 /** A published range with its unit and evidence. */
@@ -44,7 +51,7 @@ export const range = <Unit extends string>(unit: Unit, least = -Infinity, most =
   const number = z.number().min(least).max(most);
   const shape = { low: number, high: number, unit: z.literal(unit), ...evidence };
   const single = z.strictObject(shape).refine(ordered, orderMessage);
-  return z.strictObject({ ...shape, rivals: z.array(single).optional() }).refine(ordered, orderMessage);
+  return z.strictObject({ ...shape, ...besideRivals(single) }).refine(ordered, orderMessage);
 };
 
 /** A figure that holds at one temperature. */

@@ -190,6 +190,7 @@ export const commoditySchema = z.strictObject({
   }),
   chilling: chilling.optional(),
   ripening: ripening.optional(),
+  /** Soft: mould anywhere means that the whole piece is thrown away; firm: it may be cut away with an inch around it (FSIS). */
   decay: z.strictObject({ proneness: classed, flesh: z.enum(["firm", "soft"]) }),
   /** Days until sprouts or roots show, at the temperatures given (dark, ordinary air). */
   sprouting: z.array(atTemperature("d", 1)).default([]),

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
+import { checkDefaults } from "../src/check/defaults.js";
 import {
   bundledData,
   catalogue,
@@ -47,6 +48,10 @@ describe("the catalogue that comes with the program", () => {
     expect(
       unusedSources(catalogue(), guidance).filter((id) => !isCited(written, catalogue().sources.get(id)!)),
     ).toEqual([]);
+  });
+
+  it("takes the default among rivals by the rule, or says why not", () => {
+    expect(checkDefaults(catalogue())).toEqual([]);
   });
 
   it("has at least 170 kinds", () => {
