@@ -71,13 +71,17 @@ const modules = {
   guidanceSpanish: { words: wordsIn("es") },
 };
 
+/** A text as JavaScript writes it between single quotes: JSON is full of double ones, and each would take a stroke before it. */
+const singleQuoted = (text) =>
+  `'${text.replace(/[\\'\u2028\u2029]/g, (letter) => (letter < "\u2028" ? `\\${letter}` : `\\u${letter.charCodeAt(0).toString(16)}`))}'`;
+
 for (const [name, sections] of Object.entries(modules)) {
   const target = join(catalogue, "src", `${name}.generated.ts`);
   const text = [
     "// Made by scripts/bundle-catalogue.mjs from packages/catalogue/data. Change the data, not this file.",
     ...Object.entries(sections).map(
       ([section, value]) =>
-        `export const ${section}: unknown = JSON.parse(${JSON.stringify(JSON.stringify(value))});`,
+        `export const ${section}: unknown = JSON.parse(${singleQuoted(JSON.stringify(value))});`,
     ),
     "",
   ].join("\n");

@@ -51,7 +51,7 @@ const namesByKind: readonly [string, string][] = [
   ["pepino", "pepino melon, pepino dulce"],
   ["pineapple", "ananá, piña"],
   ["plantain", "plantain"],
-  ["plum", "pluot, pluots, ciruela"],
+  ["plum", "plumcot, plumcots, ciruela"],
   ["pumpkin", "auyama, ayote"],
   ["purslane", "verdolagas"],
   ["ramps", "ramps"],
