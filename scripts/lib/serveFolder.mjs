@@ -1,6 +1,7 @@
-import { createReadStream, statSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, normalize, sep } from "node:path";
+import { brotliCompressSync, gzipSync } from "node:zlib";
 
 const types = {
   ".html": "text/html; charset=utf-8",
@@ -37,6 +38,21 @@ function fileFor(folder, url) {
   return found;
 }
 
+const codings = { br: brotliCompressSync, gzip: gzipSync };
+/** Compressed files by name, time of change and coding: each is compressed once. */
+const known = new Map();
+
+/** A file as the browser takes it: text compressed by brotli or gzip, pictures as they are. */
+function encoded(file, type, accepted) {
+  const encoding = /^text|javascript|json|svg/.test(type)
+    ? Object.keys(codings).find((each) => new RegExp(`\\b${each}\\b`).test(accepted))
+    : undefined;
+  if (!encoding) return { body: readFileSync(file) };
+  const key = `${file}|${statSync(file).mtimeMs}|${encoding}`;
+  if (!known.has(key)) known.set(key, codings[encoding](readFileSync(file)));
+  return { body: known.get(key), encoding };
+}
+
 function answer(folder, request, response) {
   const file = fileFor(folder, request.url ?? "/");
   if (!file || !["GET", "HEAD"].includes(request.method ?? "")) {
@@ -44,9 +60,15 @@ function answer(folder, request, response) {
     response.end(file ? "Only reading is possible here.\n" : "There is nothing at this address.\n");
     return;
   }
-  response.writeHead(200, { ...headers, "Content-Type": types[extname(file)] ?? "application/octet-stream" });
-  if (request.method === "HEAD") response.end();
-  else createReadStream(file).pipe(response);
+  const type = types[extname(file)] ?? "application/octet-stream";
+  const { body, encoding } = encoded(file, type, request.headers["accept-encoding"] ?? "");
+  response.writeHead(200, {
+    ...headers,
+    "Content-Type": type,
+    Vary: "Accept-Encoding",
+    ...(encoding && { "Content-Encoding": encoding }),
+  });
+  response.end(request.method === "HEAD" ? undefined : body);
 }
 
 function listen(server, port, lastPort) {
