@@ -26,8 +26,7 @@ const placedLotSchema = z.strictObject({
     .optional()
     .describe("Share of the lot that lies so, 0 to 1; all of it when left out"),
   done: z.array(z.enum(doneFirst)).max(doneFirst.length).default([]).describe("What was done to it first"),
-  // biome-ignore lint/suspicious/noThenProperty: the word a person would write; the object is data and never awaited.
-  then: laterStaySchema.optional().describe("Where it goes later"),
+  later: laterStaySchema.optional().describe("Where it goes later"),
 });
 export type PlacedLot = z.infer<typeof placedLotSchema>;
 

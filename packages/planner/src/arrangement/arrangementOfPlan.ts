@@ -20,8 +20,7 @@ export function arrangementOfPlan(plan: Plan): Arrangement {
       done,
       ...(share < 1 && { share }),
       ...(second && {
-        // biome-ignore lint/suspicious/noThenProperty: a field of the arrangement's format; never awaited.
-        then: {
+        later: {
           moveWhen: first!.moveWhen!,
           ...(first!.moveWhen === "day" && { day: Math.round(first!.toDay!) }),
           place: second.place,

@@ -26,28 +26,28 @@ const dayFinding = (thing: string, value: string, days: number): Finding => ({
   remedy:
     days > 1
       ? `Give "day", a whole number from 1 to ${days - 1}: days after the first.`
-      : `Leave out "then": only one day is looked at.`,
+      : `Leave out "later": only one day is looked at.`,
 });
 
 /** What is wrong with a later stay, apart from its place. */
 function laterProblems(problem: Problem, lot: BoundLot, placed: PlacedLot, thing: string): Finding[] {
-  const { then } = placed;
+  const { later } = placed;
   const { days } = problem.household;
-  if (then === undefined) return [];
-  if (then.moveWhen === "ripe") {
+  if (later === undefined) return [];
+  if (later.moveWhen === "ripe") {
     const ripens = lot.produce.ripening !== undefined && !lot.form.cut;
     const vain = {
       thing,
       value: `it is to move when ripe, but it does not ripen once ${lot.form.cut ? "cut" : "picked"}`,
-      remedy: `Give a day ("moveWhen": "day", "day": 2), or leave out "then".`,
+      remedy: `Give a day ("moveWhen": "day", "day": 2), or leave out "later".`,
     };
     const both = { thing, value: `"day" stands beside "moveWhen": "ripe"`, remedy: `Take out "day".` };
-    return [...(ripens ? [] : [vain]), ...(then.day === undefined ? [] : [both])];
+    return [...(ripens ? [] : [vain]), ...(later.day === undefined ? [] : [both])];
   }
-  if (then.day === undefined) return [dayFinding(thing, "the day it moves is not given", days)];
-  return then.day < days
+  if (later.day === undefined) return [dayFinding(thing, "the day it moves is not given", days)];
+  return later.day < days
     ? []
-    : [dayFinding(thing, `day ${then.day} is not before day ${days}, the end of what is looked at`, days)];
+    : [dayFinding(thing, `day ${later.day} is not before day ${days}, the end of what is looked at`, days)];
 }
 
 /** What is said to have been done to a lot that cannot have been. */
@@ -62,7 +62,7 @@ function doneProblems({ form }: BoundLot, { done }: PlacedLot, thing: string): F
 
 /** Everything that is wrong with how one lot is said to lie. */
 export function stayProblems(problem: Problem, lot: BoundLot, placed: PlacedLot, thing: string): Finding[] {
-  const names = [placed.place, ...(placed.then ? [placed.then.place] : [])];
+  const names = [placed.place, ...(placed.later ? [placed.later.place] : [])];
   return [
     ...names.filter((name) => !placeNamed(problem, name)).map((name) => unknownPlace(problem, thing, name)),
     ...laterProblems(problem, lot, placed, thing),
@@ -72,18 +72,18 @@ export function stayProblems(problem: Problem, lot: BoundLot, placed: PlacedLot,
 
 /** How one lot lies, once nothing is wrong with it. What is ripe already lies at once where it was to go when ripe. */
 export function programmeOf(problem: Problem, lot: BoundLot, placed: PlacedLot): Programme {
-  const { place, wrap, then, done } = placed;
+  const { place, wrap, later, done } = placed;
   const stay = (name: string, how: PlacedLot["wrap"], until: ProgrammeStay["until"]): ProgrammeStay => ({
     place: placeNamed(problem, name)!.index,
     wrap: how,
     until,
   });
   const first = (until: ProgrammeStay["until"]) => stay(place, wrap, until);
-  const last = then && stay(then.place, then.wrap, "never");
+  const last = later && stay(later.place, later.wrap, "never");
   const stays = !last
     ? [first("never")]
-    : then.moveWhen === "day"
-      ? [first({ day: then.day! }), last]
+    : later.moveWhen === "day"
+      ? [first({ day: later.day! }), last]
       : stillRipens(lot)
         ? [first("ripe"), last]
         : [last];

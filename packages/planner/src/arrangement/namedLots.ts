@@ -31,9 +31,13 @@ function byKind({ lots, catalogue }: Problem, name: string): BoundLot[] {
   return lots.filter(({ commodity }) => candidates.has(commodity.id));
 }
 
+/** Lots for which these words were typed among others: “tomatoes” in “500 g cherry tomatoes”. */
+const byWordsTyped = ({ lots }: Problem, words: string): BoundLot[] =>
+  words === "" ? [] : lots.filter(({ lot }) => ` ${folded(lot.typed ?? "")} `.includes(` ${words} `));
+
 /**
- * The lots of the haul a person means: by id; else by what was typed, whatever its case and accents; else all lots of the kind named. Words
- * that may mean several kinds of the haul are asked about, never guessed.
+ * The lots of the haul a person means: by id; else by what was typed, whatever its case and accents; else all lots of the kind named, or
+ * else those for which the words were typed among others. Words that may mean several kinds of the haul are asked about, never guessed.
  */
 export function namedLots(problem: Problem, name: string): NamedLots {
   const { lots } = problem;
@@ -42,7 +46,8 @@ export function namedLots(problem: Problem, name: string): NamedLots {
   const words = folded(name);
   const typed = lots.filter(({ lot }) => lot.typed !== undefined && folded(lot.typed) === words);
   if (typed.length > 0 && words !== "") return { ok: true, lots: typed };
-  const ofKind = byKind(problem, name);
+  const sure = byKind(problem, name);
+  const ofKind = sure.length > 0 ? sure : byWordsTyped(problem, words);
   const thing = `arrangement lot ${shownValue(name)}`;
   if (ofKind.length === 0) {
     const remedy = `Name one of: ${listed(lots)}.`;
