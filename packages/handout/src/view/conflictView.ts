@@ -4,6 +4,7 @@ import { dayNumberWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
 import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
+import { safetySpan } from "./judgedLots.js";
 import { lotNames, placeNames } from "./names.js";
 import { nextToNothing } from "./waste.js";
 
@@ -30,9 +31,21 @@ const giverWords = ({ speaker }: HandoutContext, { smellsOf }: Conflict, names: 
 
 const about = ({ speaker }: HandoutContext, days: number): string => spanWords(speaker, days, days);
 
+function lifeLine(context: HandoutContext, judgement: Judgement, conflict: Conflict, name: string): string {
+  const { speaker } = context;
+  const { lot, life, plannedLife, endedBy } = conflict;
+  const values = {
+    name,
+    span: safetySpan(context, judgement.yours, lot) ?? about(context, life.value),
+    planned: safetySpan(context, judgement.plan, lot) ?? about(context, plannedLife.value),
+    ending: speaker.say(`ending.${endedBy}`),
+  };
+  return speaker.say(values.span === values.planned ? "judge.worst.lifeLittle" : "judge.worst.life", values);
+}
+
 function headLine(
   context: HandoutContext,
-  { plan }: Judgement,
+  judgement: Judgement,
   conflict: Conflict,
   beside: LotBeside,
   names: Names,
@@ -41,16 +54,11 @@ function headLine(
   const name = speaker.capital(names.get(conflict.lot) ?? plainText(conflict.lot));
   switch (conflict.cause) {
     case "life":
-      return speaker.say("judge.worst.life", {
-        name,
-        span: about(context, conflict.life.value),
-        planned: about(context, conflict.plannedLife.value),
-        ending: speaker.say(`ending.${conflict.endedBy}`),
-      });
+      return lifeLine(context, judgement, conflict, name);
     case "not ripe":
       return speaker.say("judge.worst.not ripe", {
         name,
-        date: dayNumberWords(speaker, plan.from, beside.planned.readyOnDay ?? 0),
+        date: dayNumberWords(speaker, judgement.plan.from, beside.planned.readyOnDay ?? 0),
       });
     case "eating":
       return speaker.say("judge.worst.eating", { name, effects: effectWords(context, conflict) });
@@ -71,8 +79,18 @@ function blameLines(context: HandoutContext, conflict: Conflict, names: Names): 
   });
   if (conflict.neighbours.length === 0) return [speaker.say("judge.why.place")];
   const none = about(context, conflict.life.value + conflict.lostToNeighbours.value);
+  const [worst] = conflict.joint ? conflict.neighbours : [];
+  const only = (neighbour: Conflict["neighbours"][number]): string =>
+    speaker.say("judge.why.onlyNeighbour", {
+      name: names.get(neighbour.lot) ?? plainText(neighbour.lot),
+      span: about(
+        context,
+        conflict.life.value + conflict.lostToNeighbours.value - neighbour.daysLostBesideItAlone.value,
+      ),
+    });
   return [
     ...told,
+    ...(worst ? [only(worst)] : []),
     ...(none === now ? [] : [speaker.say("judge.why.noNeighbours", { span: none })]),
     ...(conflict.joint ? [speaker.say("judge.why.joint")] : []),
   ];

@@ -7,13 +7,19 @@ import { isForHours, isPast } from "./safeTime.js";
 
 type Fate = Judgement["lots"][number]["here"];
 
-/** How long a lot lasts on one side; where it never gets ripe, that; where some of it may be kept for hours or not at all, that. */
-function lasting(context: HandoutContext, plan: Plan, lot: string, fate: Fate): string {
-  const { speaker } = context;
+/** The span of a lot that may be kept for hours only, or not at all; undefined for the rest. */
+export function safetySpan(context: HandoutContext, plan: Plan, lot: string): string | undefined {
   const bound = plan.lots.find(
     (part) => part.lot === lot && (isPast(part) || isForHours(context, plan, part)),
   );
-  if (bound) return spanOf(context, plan, bound);
+  return bound && spanOf(context, plan, bound);
+}
+
+/** How long a lot lasts on one side; where it never gets ripe, that; where some of it may be kept for hours or not at all, that. */
+function lasting(context: HandoutContext, plan: Plan, lot: string, fate: Fate): string {
+  const { speaker } = context;
+  const safe = safetySpan(context, plan, lot);
+  if (safe !== undefined) return safe;
   if (fate.readyOnDay === null) return speaker.say("judge.noRipening");
   return spanWords(speaker, fate.life.early, fate.life.late);
 }

@@ -1,5 +1,6 @@
 import type { Judgement, Plan, PlannedLot } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
+import { roomWords } from "../words/amounts.js";
 import { fullDateWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
 import { cautionLines, throwAwayLines } from "./cautions.js";
@@ -64,8 +65,19 @@ function unsafeLines(
 const named = (speaker: HandoutContext["speaker"], names: Names, lot: string): string =>
   speaker.capital(names.get(lot) ?? plainText(lot));
 
-function alsoSeenLines({ speaker }: HandoutContext, { findings }: Judgement, names: Names): string[] {
+function alsoSeenLines(
+  { speaker, units }: HandoutContext,
+  { findings }: Judgement,
+  names: Names,
+  places: Names,
+): string[] {
   return findings.flatMap((one) => {
+    if (one.finding === "overfull") {
+      const litres = roomWords(speaker, units, one.litresOver.value);
+      return [
+        speaker.say("caution.overflow", { place: places.get(one.place) ?? plainText(one.place), litres }),
+      ];
+    }
     if (one.finding === "unsuitable wrap") {
       const values = { name: named(speaker, names, one.lot), wrap: speaker.say(`wrap.${one.wrap}`) };
       return [speaker.say("judge.seen.unsuitable wrap", values)];
@@ -122,7 +134,8 @@ export function judgementView(
     cost: costLines(context, judgement),
     conflicts: conflictViews(context, judgement, names),
     lots: judgedLotLines(context, judgement, names),
-    alsoSeen: alsoSeenLines(context, judgement, names),
-    cautions: cautionLines(context, yours, places, names),
+    alsoSeen: alsoSeenLines(context, judgement, names, places),
+    // Where there is too little room has been said among what was seen.
+    cautions: cautionLines(context, { ...yours, overflow: [] }, places, parts),
   };
 }

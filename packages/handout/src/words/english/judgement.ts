@@ -44,14 +44,16 @@ export const judgementWords = {
 
   // What goes worst
   "judge.worst.life": "{name}: {span} instead of {planned}, ended by {ending}.",
-  "judge.worst.not ripe": "{name}: no ripening where it lies. With the plan it is ready about {date}.",
-  "judge.worst.eating": "{name}: it keeps, but the eating is spoilt where it lies: {effects}.",
-  "judge.worst.smell": "{name}: takes up the smell of {givers}.",
+  "judge.worst.lifeLittle": "{name}: {span}, a little less than in the plan, ended by {ending}.",
+  "judge.worst.not ripe": "{name}: no ripening there. With the plan: ready about {date}.",
+  "judge.worst.eating": "{name}: long enough in keeping, but the eating is spoilt there: {effects}.",
+  "judge.worst.smell": "{name}: a smell is taken up from {givers}.",
   "judge.why.eating": "The eating is spoilt, too: {effects}.",
-  "judge.why.smell": "It takes up the smell of {givers}, too.",
+  "judge.why.smell": "A smell is taken up, too, from {givers}.",
   "judge.why.waste": "Expected waste of it: {here} instead of {planned}.",
   "judge.why.neighbour": "Without {name} in the kitchen: {span} instead of {now}.",
   "judge.why.noNeighbours": "With no neighbour at all: {span}.",
+  "judge.why.onlyNeighbour": "With {name} as the only neighbour: {span}.",
   "judge.why.place": "No neighbour is to blame: it is the place, the wrap or the vent.",
   "judge.why.joint":
     "The neighbours act together: what each takes by itself does not add up to what they take.",
@@ -68,5 +70,5 @@ export const judgementWords = {
   // Also seen
   "judge.seen.unsuitable wrap":
     "{name}: {wrap} does not suit it (common practice, no source): some kinds must breathe or stay dry, and few stand in water.",
-  "judge.seen.never moves": "{name}: waits to be moved when ripe, but does not ripen there.",
+  "judge.seen.never moves": "{name}: to be moved when ripe, but no ripening there.",
 } as const satisfies Messages;
