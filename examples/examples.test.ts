@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { catalogue } from "@keepwright/catalogue";
 import {
   checkPlan,
+  judgeArrangement,
   type Kitchen,
   kitchenFrom,
   ordinaryKitchens,
@@ -31,7 +32,7 @@ describe.each(names)("worked example %s", (name) => {
   const { scenario, kitchen, text } = example(name);
   const reading = readHaul(text, catalogue());
   const lots = reading.items.flatMap((item, index) =>
-    item.kind === "lot" ? [{ ...item.lot, id: `lot-${index + 1}` }] : [],
+    item.kind === "lot" ? [{ ...item.lot, id: `lot-${index + 1}`, typed: item.typed }] : [],
   );
   const household = {
     people: scenario.people,
@@ -57,4 +58,20 @@ describe.each(names)("worked example %s", (name) => {
     expect(plan.overflow).toEqual([]);
     expect(plan.objective.total).toBeLessThanOrEqual(plan.unsorted.objective.total + 1e-6);
   });
+
+  const arranged = `${folder}${name}/arrangement.json`;
+  it.runIf(existsSync(arranged))(
+    "is judged as somebody has it: worse than the plan, and its figures hold",
+    () => {
+      const arrangement = JSON.parse(readFileSync(arranged, "utf8"));
+      const { yours, wasted, conflicts, findings } = judgeArrangement({ ...request, arrangement });
+      const faults = checkPlan({ plan: yours, haul, kitchen, household, catalogue: catalogue() });
+      expect(yours.overflow.map(({ place }) => place)).toEqual(
+        findings.flatMap((one) => (one.finding === "overfull" ? [one.place] : [])),
+      );
+      expect(faults).toEqual([]);
+      expect(wasted.yours.grams).toBeGreaterThan(2 * wasted.plan.grams);
+      expect(conflicts).toHaveLength(3);
+    },
+  );
 });

@@ -16,5 +16,5 @@ Exit codes:
   0  done, and everything was understood
   1  a fault of the program itself
   2  wrong use, or input nothing can be made of
-  3  planned, but some words were not understood and are not in the plan
+  3  planned or judged, but some words were not understood and are not in the plan
 `;

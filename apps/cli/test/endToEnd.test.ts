@@ -115,6 +115,7 @@ describe("the built command", () => {
     for (const words of [
       ["--help"],
       ["plan", "--help"],
+      ["judge", "--help"],
       ["item", "--help"],
       ["kitchen", "--help"],
       ["help", "plan"],
@@ -124,6 +125,29 @@ describe("the built command", () => {
       expect(out).toMatch(/Examples:\n {2}keepwright /);
     }
     expect(keepwright(["--help"]).out).toMatch(/Exit codes:/);
+  });
+
+  it("judges how a haul lies, what is unsafe told before everything else", () => {
+    const file = join(folder, "arrangement.json");
+    const lots = [
+      { lot: "apples", place: "left-drawer" },
+      { lot: "broccoli", place: "left-drawer" },
+      { lot: "half a cut cantaloupe", place: "counter" },
+    ];
+    const vents = [{ place: "left-drawer", setting: "closed" }];
+    writeFileSync(file, JSON.stringify({ version: 1, lots, vents }));
+    const haul = "2 kg apples, 2 broccoli, half a cut cantaloupe, 1 kg onions, 3 zorbulons";
+    const words = ["judge", haul, "--arrangement", file, "--from", "2026-06-13"];
+    const { code, out, err } = keepwright(words);
+    expect(code).toBe(3);
+    expect(err).toMatch(/zorbulon/);
+    expect(out.indexOf("PUT THIS RIGHT FIRST")).toBeLessThan(out.indexOf("WHAT WAS UNDERSTOOD"));
+    expect(out).toMatch(/Cantaloupe, cut: cut, and not in the refrigerator \(“Counter”\)/);
+    expect(out).toMatch(/Put where a plan would put them beside the rest: onions\./);
+    expect(out).toMatch(/Without apples in the kitchen: /);
+    expect(out).toMatch(/Expected waste as you have it: /);
+    expect(keepwright(words).out).toBe(out);
+    expect(keepwright([...words, "--units", "us"]).out).toMatch(/°F/);
   });
 
   it("answers about one kind, in words and in JSON", () => {

@@ -15,8 +15,8 @@ function validated(name: string, value: unknown): string {
   return validate(value) ? "valid" : ajv.errorsText(validate.errors);
 }
 
-function printed(words: readonly string[]): unknown {
-  const door = fakeDoor();
+function printed(words: readonly string[], files: Readonly<Record<string, string>> = {}): unknown {
+  const door = fakeDoor({ files });
   run(words, door);
   return JSON.parse(door.printed.out);
 }
@@ -43,6 +43,30 @@ describe("the published schemas", () => {
     );
   });
 
+  it("hold for an arrangement and its judgement", () => {
+    const said = {
+      version: 1,
+      lots: [
+        { lot: "half a cut melon", place: "Counter" },
+        { lot: "avocados", place: "counter", later: { moveWhen: "ripe", place: "shelf" } },
+        { lot: "apples", place: "left-drawer", share: 0.5 },
+        { lot: "apples", place: "shelf", share: 0.5, wrap: "paper bag" },
+      ],
+      vents: [{ place: "left-drawer", setting: "closed" }],
+    };
+    expect(validated("arrangement", said)).toBe("valid");
+    const haul = "2 kg apples, half a cut melon, 3 avocados, 1 kale, 1 zorb";
+    const words = ["judge", haul, "--arrangement", "a.json", "--json", "--days", "3"];
+    const judgement = printed(words, { "a.json": JSON.stringify(said) });
+    expect(validated("judgement", judgement)).toBe("valid");
+    expect(judgement).toMatchObject({
+      findings: [{ finding: "cut out of refrigerator" }, { finding: "cut uncovered" }],
+    });
+    expect(validated("error", printed([...words.slice(0, 2), "--arrangement", "gone.json", "--json"]))).toBe(
+      "valid",
+    );
+  });
+
   it("hold for answers about kinds that ripen and kinds that do not", () => {
     for (const name of ["carrot", "banana", "strawberry"]) {
       expect(validated("item", printed(["item", name, "--json"]))).toBe("valid");
@@ -62,5 +86,7 @@ describe("the published schemas", () => {
     expect(validated("haul", { lots: [] })).not.toBe("valid");
     expect(validated("haul", { lots: [{ id: "a", commodity: "apple", grams: -1 }] })).not.toBe("valid");
     expect(validated("item", { version: 1 })).not.toBe("valid");
+    expect(validated("arrangement", { version: 1, lots: [{ lot: "apples" }] })).not.toBe("valid");
+    expect(validated("judgement", { version: 1 })).not.toBe("valid");
   });
 });

@@ -1,4 +1,5 @@
 export * from "./alone/index.js";
+export * from "./arrangement/index.js";
 export * from "./check/index.js";
 export * from "./explain/index.js";
 export * from "./problem/index.js";

@@ -54,16 +54,17 @@ export function readStandardInput(door: Door): string {
 }
 
 /** The value of a JSON file. Throws UserError when it is no JSON. */
-export function readJsonFile(door: Door, path: string, what: string): unknown {
+export function readJsonFile(
+  door: Door,
+  path: string,
+  what: string,
+  remedy = "Correct it; `keepwright kitchen ordinary --json` prints one that works.",
+): unknown {
   const text = readTextFile(door, path, what);
   try {
     return JSON.parse(text);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    throw userError(
-      `${what} ${quoted(path)}`,
-      `not valid JSON (${why})`,
-      "Correct it; `keepwright kitchen ordinary --json` prints one that works.",
-    );
+    throw userError(`${what} ${quoted(path)}`, `not valid JSON (${why})`, remedy);
   }
 }

@@ -1,4 +1,10 @@
-import { haulSchema, kitchenSchema, planSchema } from "@keepwright/planner";
+import {
+  arrangementSchema,
+  haulSchema,
+  judgementSchema,
+  kitchenSchema,
+  planSchema,
+} from "@keepwright/planner";
 import { z } from "zod";
 import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
@@ -6,6 +12,9 @@ import { readingSchema } from "./readingSchema.js";
 
 /** What `keepwright plan --json` prints: the plan and, beside it, what was understood of the haul. */
 export const writtenPlanSchema = planSchema.extend({ reading: readingSchema });
+
+/** What `keepwright judge --json` prints. */
+export const writtenJudgementSchema = judgementSchema.extend({ reading: readingSchema });
 
 interface Published {
   readonly title: string;
@@ -19,6 +28,12 @@ export const published: Readonly<Record<string, Published>> = {
   plan: { title: "A plan, as keepwright plan --json prints it", schema: writtenPlanSchema, io: "output" },
   kitchen: { title: "A kitchen file", schema: kitchenSchema, io: "input" },
   haul: { title: "A haul as data", schema: haulSchema, io: "input" },
+  arrangement: { title: "An arrangement file", schema: arrangementSchema, io: "input" },
+  judgement: {
+    title: "A judgement, as keepwright judge --json prints it",
+    schema: writtenJudgementSchema,
+    io: "output",
+  },
   item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },
   error: { title: "A failure, as every command prints it with --json", schema: errorSchema, io: "output" },
 };

@@ -45,6 +45,25 @@ describe("input nothing can be made of ends with 2 and says what would work", ()
     ["no name", ["item"], {}, /name/],
     ["a name nobody knows", ["item", "zorbulon"], {}, /zorbulon/],
     ["a temperature too high", ["item", "carrot", "--at", "99"], {}, /--at.*45/],
+    ["no arrangement", ["judge", "2 kg apples"], {}, /--arrangement/],
+    [
+      "an arrangement that is missing",
+      ["judge", "2 kg apples", "--arrangement", "a.json"],
+      {},
+      /arrangement file “a\.json”: there is no such file/,
+    ],
+    [
+      "an arrangement that is no JSON",
+      ["judge", "2 kg apples", "--arrangement", "a.json"],
+      { files: { "a.json": "apples on the counter" } },
+      /not valid JSON.*this is one that works: \{"version": 1/,
+    ],
+    [
+      "an arrangement in a place that is not there",
+      ["judge", "2 kg apples", "--arrangement", "a.json"],
+      { files: { "a.json": `{"version": 1, "lots": [{"lot": "apples", "place": "loft"}]}` } },
+      /"lot-1" \(2 kg apples\): place "loft" is not in the kitchen\. Name one of: "shelf"/,
+    ],
     ["a name and a check", ["kitchen", "small", "--check", "x"], {}, /Give one of them/],
   ])("%s", (_, words, machine, message) => {
     const { code, err, out } = tried(words, machine);

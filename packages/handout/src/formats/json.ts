@@ -1,4 +1,4 @@
-import type { Plan, Reading } from "@keepwright/planner";
+import type { Judgement, Plan, Reading } from "@keepwright/planner";
 
 /** A plan as it is written out: the plan itself and, beside it, what was understood of the haul it is for. */
 export interface WrittenPlan extends Plan {
@@ -6,6 +6,16 @@ export interface WrittenPlan extends Plan {
 }
 
 export const writtenPlan = (plan: Plan, reading: Reading): WrittenPlan => ({ ...plan, reading });
+
+/** A judgement as it is written out, with what was understood of the haul it is for. */
+export interface WrittenJudgement extends Judgement {
+  readonly reading: Reading;
+}
+
+export const writtenJudgement = (judgement: Judgement, reading: Reading): WrittenJudgement => ({
+  ...judgement,
+  reading,
+});
 
 /** JSON text, two spaces deep, ending with a line break. Characters that could steer a terminal are escaped. */
 export function jsonText(value: unknown): string {

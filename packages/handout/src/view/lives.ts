@@ -39,7 +39,8 @@ function lookByLine(context: HandoutContext, plan: Plan, lot: PlannedLot, date: 
   return safe === undefined ? look : `${look} ${safe}`;
 }
 
-function spanOf(context: HandoutContext, plan: Plan, lot: PlannedLot): string {
+/** How long a part may be kept, in words; where food safety allows hours only, those. */
+export function spanOf(context: HandoutContext, plan: Plan, lot: PlannedLot): string {
   const { speaker } = context;
   if (isPast(lot)) return speaker.say("span.past");
   if (isForHours(context, plan, lot)) return speaker.say("span.hours");

@@ -44,7 +44,8 @@ export interface PlanSurroundings {
   readonly counted?: CountedLots;
 }
 
-function summaryLines({ speaker }: HandoutContext, plan: Plan, assumed: boolean): string[] {
+/** Who it is for, which kitchen, and when nobody is at home. */
+export function summaryLines({ speaker }: HandoutContext, plan: Plan, assumed: boolean): string[] {
   const { people, portionsPerPersonPerDay, daysAway } = plan.household;
   const kitchen = plainText(plan.kitchen);
   const away = daysAway

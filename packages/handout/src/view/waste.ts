@@ -4,9 +4,9 @@ import { isCold } from "./coldPlaces.js";
 import type { HandoutContext } from "./context.js";
 
 /** Below this much a figure is next to nothing [g]: a bite or two, far inside what the model can tell. */
-const nextToNothing = 25;
+export const nextToNothing = 25;
 /** Two figures nearer than this share of the larger are told as the same: the lives behind them are not known better. */
-const sameShare = 0.1;
+export const sameShare = 0.1;
 
 /** What the plan is worth in edible mass, against everything in the refrigerator unsorted; never more than it shows. */
 export function wasteLine({ speaker, units }: HandoutContext, plan: Plan): string {

@@ -1,5 +1,6 @@
 import { amountsWords } from "./english/amounts.js";
 import { itemWords } from "./english/item.js";
+import { judgementWords } from "./english/judgement.js";
 import { planWords } from "./english/plan.js";
 import { readingWords } from "./english/reading.js";
 import { reasonsWords } from "./english/reasons.js";
@@ -18,4 +19,5 @@ export const english = {
   ...safetyWords,
   ...readingWords,
   ...itemWords,
+  ...judgementWords,
 } as const satisfies Messages;

@@ -24,5 +24,7 @@ export class InputError extends Error {
 export class KitchenError extends InputError {}
 /** The haul is empty, unreadable, or names what the catalogue does not know. */
 export class HaulError extends InputError {}
+/** The description of how things lie now is unreadable, or names what is not there. */
+export class ArrangementError extends InputError {}
 /** The household's numbers are unreadable. */
 export class HouseholdError extends InputError {}

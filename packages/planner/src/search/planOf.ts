@@ -34,7 +34,7 @@ const plannedPlaces = (
  * The same without moves that never come: what ends before it is ripe stays where it is, and there is no day to name for its move. Judged again
  * where there were any, since a move that is not told costs no effort.
  */
-function withoutVainMoves(prepared: Prepared, evaluation: Evaluation): Evaluation {
+export function withoutVainMoves(prepared: Prepared, evaluation: Evaluation): Evaluation {
   const { choice, outcomes } = evaluation;
   const parts = choice.parts.map((part, index): Part => {
     const { stays } = part.programme;

@@ -29,6 +29,8 @@ export interface Prepared {
   readonly soloCosts: (lot: number, option: Option) => readonly PartCosts[];
   /** Kinds in the haul that give or take smell from another kind in it. */
   readonly smelling: ReadonlySet<string>;
+  /** A choice with what must not be changed put back as it is to be; the choice itself where everything is free. */
+  readonly pinned: (choice: Choice) => Choice;
   /** The whole kitchen simulated together, on record. */
   readonly simulate: (choice: Choice) => Trajectory;
 }
@@ -107,6 +109,7 @@ function prepareAnew(problem: Problem): Prepared {
       soloCosts.set(option, costs);
       return costs;
     },
+    pinned: (choice) => choice,
     simulate: (choice) => {
       const run = trajectory(simulationOf(problem, choice), compiler);
       compiler = run.inner.compiler;

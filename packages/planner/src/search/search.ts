@@ -38,11 +38,12 @@ export class Search {
   constructor(prepared: Prepared, start: Choice) {
     this.prepared = prepared;
     this.judge = new Judge(prepared);
-    this.current = evaluatePrepared(prepared, start);
+    this.current = evaluatePrepared(prepared, prepared.pinned(start));
   }
 
   /** A choice judged in full. In small cases, where starts often lead to the same places, it is kept with all that was found from there. */
-  evaluated(choice: Choice): Evaluation {
+  evaluated(wanted: Choice): Evaluation {
+    const choice = this.prepared.pinned(wanted);
     const key = choiceKey(choice);
     const known = this.#kept.get(key);
     if (known) return known;
@@ -80,7 +81,8 @@ export class Search {
   }
 
   /** Goes to the choice if, judged exactly, it is better. A choice seen before is known without a second look. */
-  attempt(choice: Choice): boolean {
+  attempt(wanted: Choice): boolean {
+    const choice = this.prepared.pinned(wanted);
     const key = choiceKey(choice);
     const seen = this.#seen.get(key);
     const least = this.current.objective.total - leastGain;

@@ -41,7 +41,7 @@ function thoroughlyFrom(search: Search, choice: Choice): Evaluation {
 function bestOfEvery(search: Search): Evaluation[] {
   let best: Evaluation | undefined;
   for (const choice of everyChoice(search.prepared)) {
-    const evaluation = evaluatePrepared(search.prepared, choice);
+    const evaluation = evaluatePrepared(search.prepared, search.prepared.pinned(choice));
     if (best === undefined || total(evaluation) < total(best)) best = evaluation;
   }
   return best === undefined ? [] : [best];

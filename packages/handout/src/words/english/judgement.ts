@@ -1,0 +1,74 @@
+import type { Messages } from "../message.js";
+
+/** How things lie now, set beside the plan. */
+export const judgementWords = {
+  "judge.title": "As you have it, beside the plan, from {from} to {to}",
+
+  "heading.unsafe": "Put this right first",
+  "heading.asYouHaveIt": "As you have it",
+  "heading.notTold": "What was not told",
+  "heading.beside": "What it costs",
+  "heading.conflicts": "What goes worst",
+  "heading.lotByLot": "How long each lasts: as you have it, and in the plan",
+  "heading.alsoSeen": "Also seen",
+
+  // Safety, told first
+  "judge.unsafe.cut out of refrigerator":
+    "{name}: cut, and not in the refrigerator (“{place}”). Cold within two hours (one hour where it is hotter than 32 °C or 90 °F), or throw it away.",
+  "judge.unsafe.cut uncovered":
+    "{name}: cut, and not covered. Cover it, so that nothing touches the cut side.",
+  "judge.unsafe.greens in light":
+    "{name}: in the light (“{place}”). Light makes green, bitter patches that can make people ill. Keep in the dark.",
+
+  // Not told
+  "judge.notTold.lots": "Put where a plan would put them beside the rest: {names}.",
+  "judge.notTold.vents": "Vents taken as set best for the rest: {places}.",
+
+  // How it lies
+  "judge.vent.open": "The vent is open.",
+  "judge.vent.half": "The vent is half open.",
+  "judge.vent.closed": "The vent is closed.",
+
+  // What it costs
+  "judge.waste":
+    "Expected waste as you have it: {yours} ({yoursPortions}). With the plan: {plan} ({planPortions}).",
+  "judge.wasteEqual": "As you have it and in the plan about the same should go to waste: {yours}.",
+  "judge.wasteNeither": "Next to nothing should go to waste, as you have it or with the plan.",
+  "judge.portions": { one: "about {count} portion", other: "about {count} portions" },
+  "judge.portions.little": "less than a portion",
+  "judge.same": "All in all it is as good as the plan. Leave it as it is.",
+  "judge.better": "All in all it is a little better than the plan that was found. Leave it as it is.",
+  "judge.betterBut":
+    "By these figures it is a little better than the plan, but it does what no plan would: see below and above.",
+  "judge.quality": "It is eaten less good, too: that weighs as much as {grams} of waste.",
+
+  // What goes worst
+  "judge.worst.life": "{name}: {span} instead of {planned}, ended by {ending}.",
+  "judge.worst.lifeLittle": "{name}: {span}, a little less than in the plan, ended by {ending}.",
+  "judge.worst.not ripe": "{name}: no ripening there. With the plan: ready about {date}.",
+  "judge.worst.eating": "{name}: long enough in keeping, but the eating is spoilt there: {effects}.",
+  "judge.worst.smell": "{name}: a smell is taken up from {givers}.",
+  "judge.why.eating": "The eating is spoilt, too: {effects}.",
+  "judge.why.smell": "A smell is taken up, too, from {givers}.",
+  "judge.why.waste": "Expected waste of it: {here} instead of {planned}.",
+  "judge.why.neighbour": "Without {name} in the kitchen: {span} instead of {now}.",
+  "judge.why.noNeighbours": "With no neighbour at all: {span}.",
+  "judge.why.onlyNeighbour": "With {name} as the only neighbour: {span}.",
+  "judge.why.place": "No neighbour is to blame: it is the place, the wrap or the vent.",
+  "judge.why.joint":
+    "The neighbours act together: what each takes by itself does not add up to what they take.",
+  "judge.instead": "In the plan: “{place}” ({wrap}).",
+  "judge.insteadPart": "In the plan, {name}: “{place}” ({wrap}).",
+  "judge.insteadRipe": "In the plan: “{place}” until ripe ({wrap}), then “{next}” ({nextWrap}).",
+  "judge.insteadRipePart": "In the plan, {name}: “{place}” until ripe ({wrap}), then “{next}” ({nextWrap}).",
+
+  // Lot by lot
+  "judge.lot": "{name}: {here}; {planned} in the plan.",
+  "judge.lotSame": "{name}: {here}, in the plan too.",
+  "judge.noRipening": "no ripening",
+
+  // Also seen
+  "judge.seen.unsuitable wrap":
+    "{name}: {wrap} does not suit it (common practice, no source): some kinds must breathe or stay dry, and few stand in water.",
+  "judge.seen.never moves": "{name}: to be moved when ripe, but no ripening there.",
+} as const satisfies Messages;

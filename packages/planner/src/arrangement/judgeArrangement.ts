@@ -1,0 +1,82 @@
+import type { Objective } from "../problem/plan.js";
+import { bindProblem, type PlanRequest } from "../problem/problem.js";
+import type { Evaluation } from "../search/evaluate.js";
+import { planOf, withoutVainMoves } from "../search/planOf.js";
+import { type Prepared, prepare } from "../search/prepare.js";
+import { searchPlan } from "../search/searchPlan.js";
+import { type BoundArrangement, bindArrangement } from "./bindArrangement.js";
+import { arrangementFrom } from "./checkArrangement.js";
+import { completed } from "./completed.js";
+import { worstConflicts } from "./conflicts.js";
+import { arrangementFindings } from "./findings.js";
+import type { Judgement, LotBeside } from "./judgement.js";
+import { lotBeside, type Side } from "./lotBeside.js";
+
+/** What is asked: a haul and a kitchen as for a plan, and how things lie. */
+export interface JudgeRequest extends PlanRequest {
+  /** What may be an arrangement: see `arrangementSchema`. */
+  readonly arrangement: unknown;
+}
+
+function sideOf(prepared: Prepared, judged: Evaluation): Side {
+  const evaluation = withoutVainMoves(prepared, judged);
+  return { evaluation, plan: planOf(prepared, evaluation) };
+}
+
+function difference(yours: Objective, plan: Objective): Objective {
+  const less = (term: keyof Objective): number => yours[term] - plan[term];
+  return {
+    waste: less("waste"),
+    qualityLost: less("qualityLost"),
+    lifeLost: less("lifeLost"),
+    effort: less("effort"),
+    overflow: less("overflow"),
+    total: less("total"),
+  };
+}
+
+function wastedIn(lots: readonly LotBeside[], side: "here" | "planned") {
+  const sum = (figure: "grams" | "portions") =>
+    lots.reduce((total, lot) => total + lot[side].wasted[figure], 0);
+  return { grams: sum("grams"), portions: sum("portions") };
+}
+
+const notMentioned = (
+  { problem }: Prepared,
+  { fixed, vents }: BoundArrangement,
+): Judgement["notMentioned"] => ({
+  lots: problem.lots.filter(({ index }) => !fixed.has(index)).map(({ lot }) => lot.id),
+  vents: problem.vents
+    .filter((_, index) => vents[index] === undefined)
+    .map((place) => problem.places[place]!.place.id),
+});
+
+/**
+ * Judges how things lie now beside the plan: the same coupled simulation, exact eating days and objective for both, the days each lot lasts here and in the
+ * plan, and the worst conflicts with what is to blame.
+ *
+ * What the arrangement does not mention lies and is set as a plan would have it beside what it says, so that the difference is what was said and nothing
+ * else. Too little room, unsafe places and unsuitable wraps are findings, not errors. Pure and repeatable. Throws ArrangementError, KitchenError, HaulError,
+ * HouseholdError, or RangeError for a date that is none.
+ */
+export function judgeArrangement(request: JudgeRequest): Judgement {
+  const problem = bindProblem(request);
+  const arrangement = bindArrangement(problem, arrangementFrom(request.arrangement));
+  const prepared = prepare(problem);
+  const laid = completed(prepared, arrangement);
+  const yours = sideOf(prepared, laid);
+  const plan = sideOf(prepared, searchPlan(prepared));
+  const lots = problem.lots.map((lot) => lotBeside(lot, yours, plan, arrangement.fixed.has(lot.index)));
+  return {
+    version: 1,
+    yours: yours.plan,
+    plan: plan.plan,
+    notMentioned: notMentioned(prepared, arrangement),
+    // Of what was said: moves that never come are no longer in what is judged.
+    findings: arrangementFindings(problem, laid),
+    wasted: { yours: wastedIn(lots, "here"), plan: wastedIn(lots, "planned") },
+    difference: difference(yours.plan.objective, plan.plan.objective),
+    lots,
+    conflicts: worstConflicts(prepared, yours, plan, lots),
+  };
+}

@@ -1,0 +1,71 @@
+import type { BoundLot } from "../problem/bindHaul.js";
+import type { Plan, PlannedLot } from "../problem/plan.js";
+import { weights } from "../rules/weights.js";
+import { type Evaluation, eatingTerms } from "../search/evaluate.js";
+import type { LotBeside, LotFate } from "./judgement.js";
+
+/** A choice judged, and the same written out as a plan. */
+export interface Side {
+  readonly evaluation: Evaluation;
+  readonly plan: Plan;
+}
+
+/** Places in the list of parts that belong to a lot. */
+export const partsOf = ({ choice }: Evaluation, lot: number): number[] =>
+  choice.parts.flatMap((part, index) => (part.lot === lot ? [index] : []));
+
+/** Parts that take up a smell, with their givers, by place in the list of parts. */
+export const giversTo = ({ smells }: Evaluation, part: number): number[] =>
+  smells.filter(({ taker }) => taker === part).map(({ giver }) => giver);
+
+/** What a lot costs the objective by itself [g]: waste, quality and life lost, and smells taken up. */
+function ownCost(evaluation: Evaluation, { index, gramsPerPortion }: BoundLot): number {
+  return partsOf(evaluation, index).reduce((sum, part) => {
+    const { eating, costs, choice } = evaluation;
+    const terms = eatingTerms(costs[part]!, eating.eaten[part]!, eating.left[part]!, gramsPerPortion);
+    const smelly = giversTo(evaluation, part).length > 0;
+    const smell = smelly ? choice.parts[part]!.portions * gramsPerPortion * weights.smellTaken : 0;
+    return sum + terms.waste + terms.qualityLost + terms.lifeLost + smell;
+  }, 0);
+}
+
+/** Of several parts, the mean of a figure by their mass. */
+function mean(parts: readonly PlannedLot[], figure: (part: PlannedLot) => number): number {
+  const mass = parts.reduce((sum, { grams }) => sum + grams, 0);
+  return parts.reduce((sum, part) => sum + figure(part) * part.grams, 0) / mass;
+}
+
+function fateOf({ plan }: Side, { lot, gramsPerPortion }: BoundLot): LotFate {
+  const parts = plan.lots.filter((part) => part.lot === lot.id);
+  const first = parts.reduce((least, part) => (part.life.middle < least.life.middle ? part : least));
+  const ready = parts.map(({ readyOnDay }) => readyOnDay);
+  const grams = parts.reduce((sum, { expectedWaste }) => sum + expectedWaste.value, 0);
+  return {
+    life: {
+      early: mean(parts, ({ life }) => life.early),
+      middle: mean(parts, ({ life }) => life.middle),
+      late: mean(parts, ({ life }) => life.late),
+      unit: "d",
+    },
+    endedBy: first.endedBy,
+    readyOnDay: ready.reduce((latest, day) =>
+      latest === null || day === null ? null : Math.max(latest, day),
+    ) as number | null,
+    wasted: { grams, portions: grams / gramsPerPortion },
+  };
+}
+
+/** One lot here and in the plan. */
+export function lotBeside(lot: BoundLot, yours: Side, plan: Side, mentioned: boolean): LotBeside {
+  const here = fateOf(yours, lot);
+  const planned = fateOf(plan, lot);
+  return {
+    lot: lot.lot.id,
+    commodity: lot.commodity.id,
+    mentioned,
+    here,
+    planned,
+    lifeLost: { value: planned.life.middle - here.life.middle, unit: "d" },
+    worseBy: { value: ownCost(yours.evaluation, lot) - ownCost(plan.evaluation, lot), unit: "g" },
+  };
+}
