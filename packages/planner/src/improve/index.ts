@@ -1,0 +1,2 @@
+export { improve, nextToNothing } from "./improve.js";
+export * from "./improvement.js";
