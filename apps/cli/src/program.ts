@@ -1,4 +1,5 @@
 import { Command } from "commander";
+import { improveCommand } from "./commands/improve.js";
 import { itemCommand } from "./commands/item.js";
 import { kitchenCommand } from "./commands/kitchen.js";
 import { planCommand } from "./commands/plan.js";
@@ -14,6 +15,7 @@ export interface CommandOutcome {
 const examples = `
 Examples:
   keepwright plan "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
+  keepwright improve "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
   keepwright item carrots
   keepwright kitchen
 `;
@@ -30,6 +32,7 @@ export function keepwrightProgram(door: Door, outcome: CommandOutcome): Command 
     .configureOutput({ writeOut: (text) => door.out(text), writeErr: () => undefined })
     .addHelpText("after", examples + exitCodesHelp);
   planCommand(program, door, outcome);
+  improveCommand(program, door, outcome);
   itemCommand(program, door);
   kitchenCommand(program, door);
   return program;

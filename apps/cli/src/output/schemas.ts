@@ -1,4 +1,4 @@
-import { haulSchema, kitchenSchema, planSchema } from "@keepwright/planner";
+import { haulSchema, improvementsSchema, kitchenSchema, planSchema } from "@keepwright/planner";
 import { z } from "zod";
 import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
@@ -6,6 +6,9 @@ import { readingSchema } from "./readingSchema.js";
 
 /** What `keepwright plan --json` prints: the plan and, beside it, what was understood of the haul. */
 export const writtenPlanSchema = planSchema.extend({ reading: readingSchema });
+
+/** What `keepwright improve --json` prints: what each change would save and, beside it, what was understood of the haul. */
+export const writtenImprovementsSchema = improvementsSchema.extend({ reading: readingSchema });
 
 interface Published {
   readonly title: string;
@@ -17,6 +20,11 @@ interface Published {
 /** The published shapes, by the name of their file in schemas/. */
 export const published: Readonly<Record<string, Published>> = {
   plan: { title: "A plan, as keepwright plan --json prints it", schema: writtenPlanSchema, io: "output" },
+  improve: {
+    title: "What changes would save, as keepwright improve --json prints it",
+    schema: writtenImprovementsSchema,
+    io: "output",
+  },
   kitchen: { title: "A kitchen file", schema: kitchenSchema, io: "input" },
   haul: { title: "A haul as data", schema: haulSchema, io: "input" },
   item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },

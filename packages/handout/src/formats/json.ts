@@ -1,4 +1,4 @@
-import type { Plan, Reading } from "@keepwright/planner";
+import type { Improvements, Plan, Reading } from "@keepwright/planner";
 
 /** A plan as it is written out: the plan itself and, beside it, what was understood of the haul it is for. */
 export interface WrittenPlan extends Plan {
@@ -6,6 +6,16 @@ export interface WrittenPlan extends Plan {
 }
 
 export const writtenPlan = (plan: Plan, reading: Reading): WrittenPlan => ({ ...plan, reading });
+
+/** What changes would save and, beside it, what was understood of the haul they are for. */
+export interface WrittenImprovements extends Improvements {
+  readonly reading: Reading;
+}
+
+export const writtenImprovements = (improvements: Improvements, reading: Reading): WrittenImprovements => ({
+  ...improvements,
+  reading,
+});
 
 /** JSON text, two spaces deep, ending with a line break. Characters that could steer a terminal are escaped. */
 export function jsonText(value: unknown): string {

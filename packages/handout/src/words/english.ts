@@ -1,4 +1,5 @@
 import { amountsWords } from "./english/amounts.js";
+import { improveWords } from "./english/improve.js";
 import { itemWords } from "./english/item.js";
 import { planWords } from "./english/plan.js";
 import { readingWords } from "./english/reading.js";
@@ -18,4 +19,5 @@ export const english = {
   ...safetyWords,
   ...readingWords,
   ...itemWords,
+  ...improveWords,
 } as const satisfies Messages;

@@ -138,5 +138,6 @@ export function improve(asked: PlanRequest): Improvements {
     objective: meanObjective(base.plans.map((one) => one.plan.objective)),
     rule: { leastGain: nextToNothing, seeds: [...base.seeds], plannerNoise: base.noise },
     changes: tried.map((one) => confirmed(base, one)).sort(byGain),
+    cautions: plan.cautions,
   };
 }

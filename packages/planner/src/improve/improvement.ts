@@ -83,5 +83,7 @@ export const improvementsSchema = z.strictObject({
   }),
   /** Empty where no more than `rule.leastGain` is wasted as it is: no change can save more. */
   changes: z.array(improvementSchema),
+  /** Safety cautions that hold for the haul in the kitchen as it is, by name, as in a plan. */
+  cautions: z.array(z.string()),
 });
 export type Improvements = z.infer<typeof improvementsSchema>;

@@ -6,6 +6,8 @@ import type { ChangesFor, CheckedRequest, TriedChange } from "../triedChange.js"
 const turn = 1;
 /** No place in a refrigerator is advised to be colder [°C]: produce begins to freeze a little below. */
 const coldest = 0;
+/** Coldest surface a kitchen may have (`refrigeratorSchema`) [°C]. */
+const coldestCoil = -40;
 
 /** Warmest refrigerator ever advised [°C]: the stricter of the catalogue's two limits, for cold holding and for a refrigerator. */
 function warmest({ catalogue }: CheckedRequest): number {
@@ -28,7 +30,7 @@ function shifted(kitchen: Kitchen, { id }: Refrigerator, by: number): Kitchen {
         ? {
             ...one,
             temperature: moved(one.temperature),
-            coil: { ...one.coil, temperature: moved(one.coil.temperature) },
+            coil: { ...one.coil, temperature: Math.max(coldestCoil, moved(one.coil.temperature)) },
           }
         : one,
     ),
