@@ -17,7 +17,7 @@ import { kitchenFor } from "./kitchenFor.js";
 import { readLots, tellQuestions } from "./readLots.js";
 
 const help = `${haulHelp}
-Each change is tried by itself, with a plan of its own; that takes some ten times as long as a plan.
+Each change is tried by itself, with a plan of its own; that takes a few times as long as a plan.
 
 Examples:
   keepwright improve "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"

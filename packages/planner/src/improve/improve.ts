@@ -4,11 +4,9 @@ import { changesFor } from "./changes/index.js";
 import type { Improvement, Improvements } from "./improvement.js";
 import { lotsToLeave } from "./lotsToLeave.js";
 import { modelReach } from "./modelReach.js";
+import { nextToNothing } from "./nextToNothing.js";
 import { type Planned, planned, wasteOf } from "./planned.js";
 import { type CheckedRequest, checkedRequest, type TriedChange } from "./triedChange.js";
-
-/** Below this much a figure is next to nothing [g]: a bite or two, far inside what the model can tell. Declared, no source. */
-export const nextToNothing = 25;
 
 /** Seeds a request is planned with to see how far apart they lie. */
 const seedsTried = 3;
@@ -119,7 +117,7 @@ function triedOnce(request: CheckedRequest, base: Base): Tried[] {
  * the expected waste it avoids.
  *
  * A change matters when it saves `nextToNothing` or more and all of its range is above nothing. Often none does. Pure and repeatable, like
- * `planHaul`; it takes some 10 to 30 times as long. Throws KitchenError, HaulError, HouseholdError, or RangeError for a date that is none.
+ * `planHaul`, of which it makes 10 to 30. Throws KitchenError, HaulError, HouseholdError, or RangeError for a date that is none.
  */
 export function improve(asked: PlanRequest): Improvements {
   const request = checkedRequest(asked);

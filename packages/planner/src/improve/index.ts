@@ -1,2 +1,3 @@
-export { improve, nextToNothing } from "./improve.js";
+export { improve } from "./improve.js";
 export * from "./improvement.js";
+export { nextToNothing } from "./nextToNothing.js";

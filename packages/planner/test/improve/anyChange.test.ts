@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkPlan } from "../../src/check/index.js";
 import { changesFor } from "../../src/improve/changes/index.js";
-import { nextToNothing } from "../../src/improve/improve.js";
+import { nextToNothing } from "../../src/improve/nextToNothing.js";
 import { planned, wasteOf } from "../../src/improve/planned.js";
 import { checkedRequest } from "../../src/improve/triedChange.js";
 import { randomRequest } from "../cases/randomRequest.js";

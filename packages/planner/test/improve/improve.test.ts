@@ -1,9 +1,10 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { improve, nextToNothing } from "../../src/improve/improve.js";
+import { improve } from "../../src/improve/improve.js";
 import type { Improvements } from "../../src/improve/improvement.js";
 import { improvementsSchema } from "../../src/improve/improvement.js";
 import { lotsToLeave, mostLotsLeft } from "../../src/improve/lotsToLeave.js";
 import { modelReach } from "../../src/improve/modelReach.js";
+import { nextToNothing } from "../../src/improve/nextToNothing.js";
 import { planned, wasteOf } from "../../src/improve/planned.js";
 import { checkedRequest } from "../../src/improve/triedChange.js";
 import { HaulError, HouseholdError, KitchenError } from "../../src/problem/inputError.js";
