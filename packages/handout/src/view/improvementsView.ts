@@ -21,7 +21,7 @@ export interface ImprovementsView {
   readonly lead: readonly string[];
   /** Changes that matter, the largest saving first. */
   readonly helps: readonly string[];
-  /** Changes that make no difference that can be told. */
+  /** Changes that save nothing one can be sure of. */
   readonly little: readonly string[];
   readonly how: readonly string[];
   readonly cautions: readonly string[];
@@ -109,7 +109,7 @@ function gainLine(context: HandoutContext, around: ImproveSurroundings, one: Imp
 /** Smallest saving told as a figure of its own [g]: a bite. Declared, no source. */
 const tooLittleToTell = 10;
 
-/** A change that does not count: by name, and with what it may save where that is more than next to nothing. */
+/** A change that does not count: by name, with what it may save where that is more than next to nothing, or what it costs where that is sure. */
 function littleLine(
   context: HandoutContext,
   around: ImproveSurroundings,
@@ -118,9 +118,22 @@ function littleLine(
 ): string {
   const { speaker, units } = context;
   const change = changeWords(context, around, one.change);
-  return one.gain.value < least
-    ? speaker.say("improve.noGain", { change })
-    : speaker.say("improve.mayGain", { change, gain: massWords(speaker, units, one.gain.value) });
+  const { value, high } = one.gain;
+  const mass = massWords(speaker, units, Math.abs(value));
+  if (value <= -least && high < 0) return speaker.say("improve.worse", { change, loss: mass });
+  if (value < least) return speaker.say("improve.noGain", { change });
+  return speaker.say("improve.mayGain", { change, gain: mass });
+}
+
+/** How the figures were come by, the rule by which a change counts, and what was not tried. */
+function howLines({ speaker, units }: HandoutContext, rule: Improvements["rule"]): string[] {
+  const mass = (grams: number): string => massWords(speaker, units, grams);
+  return [
+    speaker.say("improve.how.one"),
+    speaker.say("improve.how.range", { noise: mass(Math.max(1, Math.ceil(rule.plannerNoise))) }),
+    speaker.say("improve.how.rule", { least: mass(rule.leastGain) }),
+    speaker.say("improve.how.not"),
+  ];
 }
 
 /** What one change at a time would save, as rows and words. */
@@ -153,12 +166,7 @@ export function improvementsView(
     little: changes
       .filter(({ matters }) => !matters)
       .map((one) => littleLine(context, around, one, rule.leastGain)),
-    how: [
-      speaker.say("improve.how.one"),
-      speaker.say("improve.how.range", { noise: mass(Math.max(1, Math.ceil(rule.plannerNoise))) }),
-      speaker.say("improve.how.rule", { least }),
-      speaker.say("improve.how.not"),
-    ],
+    how: changes.length === 0 ? [] : howLines(context, rule),
     cautions: pressingLines(context, improvements.cautions),
   };
 }

@@ -34,7 +34,7 @@ const changes: Improvement[] = [
   improvement({ name: "paper bags at hand" }, 2, 1, 5),
   improvement({ name: "vented drawer more", refrigerator: "refrigerator", litres: 14 }, 1, 0, 2),
   improvement({ name: "bunches topped", lots: ["lot-1"] }, 0, 0, 0),
-  improvement({ name: "refrigerator warmer", refrigerator: "refrigerator", from: 3, to: 4 }, -20, -40, 0),
+  improvement({ name: "refrigerator warmer", refrigerator: "refrigerator", from: 3, to: 4 }, -80, -140, -20),
 ];
 
 const told = (some: readonly Improvement[]): Improvements => ({
@@ -66,14 +66,14 @@ describe("what would help most, in words", () => {
     ]);
   });
 
-  it("names the rest without figures, but for what may save something", () => {
+  it("names the rest without figures, but for what may save something or surely costs something", () => {
     expect(plain(view(changes).little)).toEqual([
       "Eat one portion more a day each (3.5 instead of 2.5): perhaps 40 g less waste, perhaps none.",
       "Have boxes with lids at hand.",
       "Have paper bags at hand.",
       "Put one more drawer with a vent, 14 L, on the refrigerator shelf.",
       "Have the leaves taken off in the shop: carrots.",
-      "Set the refrigerator to 4 °C instead of 3 °C.",
+      "Set the refrigerator to 4 °C instead of 3 °C: about 80 g more waste.",
     ]);
   });
 
@@ -87,6 +87,7 @@ describe("what would help most, in words", () => {
   });
 
   it("says that no change can help where next to nothing is wasted", () => {
+    expect(view([]).how).toEqual([]);
     expect(plain(view([]).lead)).toEqual([
       "Next to nothing should go to waste as it is (less than 25 g): no change can save more than that.",
     ]);

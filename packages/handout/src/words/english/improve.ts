@@ -7,12 +7,13 @@ export const improveWords = {
   "improve.littleWasted":
     "Next to nothing should go to waste as it is (less than {least}): no change can save more than that.",
   "heading.helps": "What would help most",
-  "heading.helpsLittle": "No difference that can be told",
+  "heading.helpsLittle": "No sure saving",
   "heading.improveHow": "How this was worked out",
   "improve.noneMatters": "None of the changes tried matters for this haul.",
   "improve.gain": "{change}: about {gain} less waste ({low} to {high}).",
   "improve.gainUpTo": "{change}: about {gain} less waste (up to {high}).",
   "improve.mayGain": "{change}: perhaps {gain} less waste, perhaps none.",
+  "improve.worse": "{change}: about {loss} more waste.",
   "improve.noGain": "{change}.",
 
   "improve.do.temperature": "Set the refrigerator to {to} instead of {from}",
