@@ -1,4 +1,5 @@
 import { Command } from "commander";
+import { improveCommand } from "./commands/improve.js";
 import { itemCommand } from "./commands/item.js";
 import { judgeCommand } from "./commands/judge.js";
 import { kitchenCommand } from "./commands/kitchen.js";
@@ -16,6 +17,7 @@ const examples = `
 Examples:
   keepwright plan "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
   keepwright judge haul.txt --arrangement mine.json
+  keepwright improve "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
   keepwright item carrots
   keepwright kitchen
 `;
@@ -33,6 +35,7 @@ export function keepwrightProgram(door: Door, outcome: CommandOutcome): Command 
     .addHelpText("after", examples + exitCodesHelp);
   planCommand(program, door, outcome);
   judgeCommand(program, door, outcome);
+  improveCommand(program, door, outcome);
   itemCommand(program, door);
   kitchenCommand(program, door);
   return program;

@@ -116,6 +116,7 @@ describe("the built command", () => {
       ["--help"],
       ["plan", "--help"],
       ["judge", "--help"],
+      ["improve", "--help"],
       ["item", "--help"],
       ["kitchen", "--help"],
       ["help", "plan"],
@@ -148,6 +149,20 @@ describe("the built command", () => {
     expect(out).toMatch(/Expected waste as you have it: /);
     expect(keepwright(words).out).toBe(out);
     expect(keepwright([...words, "--units", "us"]).out).toMatch(/°F/);
+  });
+
+  it("says what would help most, in words and in JSON, and asks about what it does not understand", () => {
+    const asked = ["900 g spinach, 1 kg kale, 800 g arugula", "--people", "1", "--from", "2026-06-13"];
+    const words = keepwright(["improve", ...asked]);
+    expect(words.code).toBe(0);
+    for (const heading of ["WHAT WAS UNDERSTOOD", "WHAT WOULD HELP MOST", "HOW THIS WAS WORKED OUT"]) {
+      expect(words.out).toContain(heading);
+    }
+    expect(words.out).toMatch(/Expected waste as it is/);
+    const partly = keepwright(["improve", "500 g spinach, 3 zorbulons", "--days", "3", "--json"]);
+    expect(partly.code).toBe(3);
+    expect(partly.err).toMatch(/zorbulon/);
+    expect(JSON.parse(partly.out).rule.leastGain).toBe(25);
   });
 
   it("answers about one kind, in words and in JSON", () => {

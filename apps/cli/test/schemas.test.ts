@@ -67,6 +67,18 @@ describe("the published schemas", () => {
     );
   });
 
+  it("hold for what changes would save", () => {
+    const improved = printed([
+      "improve",
+      "1 kg kale, 1 bunch of carrots with tops, 1 zorb",
+      "-p",
+      "1",
+      "--json",
+    ]);
+    expect((improved as { changes: unknown[] }).changes.length).toBeGreaterThan(0);
+    expect(validated("improve", improved)).toBe("valid");
+  });
+
   it("hold for answers about kinds that ripen and kinds that do not", () => {
     for (const name of ["carrot", "banana", "strawberry"]) {
       expect(validated("item", printed(["item", name, "--json"]))).toBe("valid");

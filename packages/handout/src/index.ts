@@ -7,6 +7,7 @@ export * from "./formats/text.js";
 export * from "./view/amount.js";
 export * from "./view/context.js";
 export * from "./view/eating.js";
+export * from "./view/improvementsView.js";
 export * from "./view/itemView.js";
 export * from "./view/judgementView.js";
 export * from "./view/kindNames.js";

@@ -2,6 +2,7 @@ export * from "./alone/index.js";
 export * from "./arrangement/index.js";
 export * from "./check/index.js";
 export * from "./explain/index.js";
+export * from "./improve/index.js";
 export * from "./problem/index.js";
 export * from "./reading/index.js";
 export * from "./rules/index.js";

@@ -1,6 +1,7 @@
 import {
   arrangementSchema,
   haulSchema,
+  improvementsSchema,
   judgementSchema,
   kitchenSchema,
   planSchema,
@@ -15,6 +16,8 @@ export const writtenPlanSchema = planSchema.extend({ reading: readingSchema });
 
 /** What `keepwright judge --json` prints. */
 export const writtenJudgementSchema = judgementSchema.extend({ reading: readingSchema });
+/** What `keepwright improve --json` prints: what each change would save and, beside it, what was understood of the haul. */
+export const writtenImprovementsSchema = improvementsSchema.extend({ reading: readingSchema });
 
 interface Published {
   readonly title: string;
@@ -26,6 +29,11 @@ interface Published {
 /** The published shapes, by the name of their file in schemas/. */
 export const published: Readonly<Record<string, Published>> = {
   plan: { title: "A plan, as keepwright plan --json prints it", schema: writtenPlanSchema, io: "output" },
+  improve: {
+    title: "What changes would save, as keepwright improve --json prints it",
+    schema: writtenImprovementsSchema,
+    io: "output",
+  },
   kitchen: { title: "A kitchen file", schema: kitchenSchema, io: "input" },
   haul: { title: "A haul as data", schema: haulSchema, io: "input" },
   arrangement: { title: "An arrangement file", schema: arrangementSchema, io: "input" },

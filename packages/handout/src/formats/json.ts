@@ -1,4 +1,4 @@
-import type { Judgement, Plan, Reading } from "@keepwright/planner";
+import type { Improvements, Judgement, Plan, Reading } from "@keepwright/planner";
 
 /** A plan as it is written out: the plan itself and, beside it, what was understood of the haul it is for. */
 export interface WrittenPlan extends Plan {
@@ -14,6 +14,16 @@ export interface WrittenJudgement extends Judgement {
 
 export const writtenJudgement = (judgement: Judgement, reading: Reading): WrittenJudgement => ({
   ...judgement,
+  reading,
+});
+
+/** What changes would save and, beside it, what was understood of the haul they are for. */
+export interface WrittenImprovements extends Improvements {
+  readonly reading: Reading;
+}
+
+export const writtenImprovements = (improvements: Improvements, reading: Reading): WrittenImprovements => ({
+  ...improvements,
   reading,
 });
 

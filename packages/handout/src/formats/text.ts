@@ -1,4 +1,5 @@
 import type { HandoutContext } from "../view/context.js";
+import type { ImprovementsView } from "../view/improvementsView.js";
 import type { ItemView } from "../view/itemView.js";
 import type { KitchenView } from "../view/kitchenView.js";
 import type { PlanView } from "../view/planView.js";
@@ -84,6 +85,27 @@ export function planText(context: HandoutContext, view: PlanView): string {
       "heading.cautions",
       view.cautions.flatMap((line) => item(line)),
     ),
+  ];
+  return `${lines.join("\n").trimEnd()}\n`;
+}
+
+/** What one change at a time would save, as plain text. */
+export function improvementsText(context: HandoutContext, view: ImprovementsView): string {
+  const { speaker } = context;
+  const items = (lines: readonly string[]) => lines.flatMap((line) => item(line));
+  const lines = [
+    view.title,
+    ...view.summary.flatMap((line) => wrapped(line)),
+    blankLine,
+    ...(view.reading ? readingText(context, view.reading) : []),
+    ...(view.kitchen ? section(speaker, "heading.kitchen", kitchenText(view.kitchen)) : []),
+    ...section(speaker, "heading.helps", [
+      ...view.lead.flatMap((line) => wrapped(line, "  ")),
+      ...items(view.helps),
+    ]),
+    ...section(speaker, "heading.helpsLittle", items(view.little)),
+    ...section(speaker, "heading.improveHow", items(view.how)),
+    ...section(speaker, "heading.cautions", items(view.cautions)),
   ];
   return `${lines.join("\n").trimEnd()}\n`;
 }

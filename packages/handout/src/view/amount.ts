@@ -20,8 +20,12 @@ function piecesIn(part: PlannedLot, counted: CountedLots | undefined): number | 
 
 /** "3 (about 500 g)" where pieces were counted, otherwise "about 500 g". */
 export function lotAmount(context: HandoutContext, lot: PlannedLot, counted?: CountedLots): string {
-  const mass = massWords(context.speaker, context.units, lot.grams);
-  const pieces = piecesIn(lot, counted);
+  return amountWords(context, lot.grams, piecesIn(lot, counted));
+}
+
+/** The same for any amount. */
+export function amountWords(context: HandoutContext, grams: number, pieces?: number): string {
+  const mass = massWords(context.speaker, context.units, grams);
   return pieces === undefined
     ? context.speaker.say("amount.mass", { mass })
     : context.speaker.say("amount.pieces", { pieces, mass });

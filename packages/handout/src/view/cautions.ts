@@ -40,13 +40,17 @@ export function throwAwayLines({ speaker }: HandoutContext, plan: Plan, names: N
 export const namedCautionLines = (context: HandoutContext, cautions: readonly string[]): string[] =>
   cautions.filter((name) => !withValues.includes(name)).map((name) => cautionLine(context, name));
 
+/** Those among some cautions by name that are pressing, without what speaks of a plan's own amounts. */
+export const pressingLines = (context: HandoutContext, cautions: readonly string[]): string[] =>
+  namedCautionLines(
+    context,
+    cautions.filter((name) => pressing.includes(name)),
+  );
+
 /** The cautions of a plan that must be read before anything is put away; none where nothing is unsafe now. */
 export const pressingCautionLines = (context: HandoutContext, plan: Plan, names: Names): string[] => [
   ...throwAwayLines(context, plan, names),
-  ...namedCautionLines(
-    context,
-    plan.cautions.filter((name) => pressing.includes(name)),
-  ),
+  ...pressingLines(context, plan.cautions),
 ];
 
 /** Kinds of a plan that are not to be eaten raw, in a sentence; nothing where there are none. */

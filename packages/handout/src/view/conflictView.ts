@@ -1,4 +1,10 @@
-import type { Conflict, Judgement, LotBeside, PlannedLot } from "@keepwright/planner";
+import {
+  type Conflict,
+  type Judgement,
+  type LotBeside,
+  nextToNothing,
+  type PlannedLot,
+} from "@keepwright/planner";
 import { massWords } from "../words/amounts.js";
 import { dayNumberWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
@@ -6,7 +12,6 @@ import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
 import { safetySpan } from "./judgedLots.js";
 import { lotNames, placeNames } from "./names.js";
-import { nextToNothing } from "./waste.js";
 
 /** What goes worst with one lot: the line, then why and what the plan does instead. */
 export interface ConflictView {

@@ -1,7 +1,7 @@
-import type { Judgement } from "@keepwright/planner";
+import { type Judgement, nextToNothing } from "@keepwright/planner";
 import { massWords } from "../words/amounts.js";
 import type { HandoutContext } from "./context.js";
-import { nextToNothing, sameShare } from "./waste.js";
+import { sameShare } from "./waste.js";
 
 /** Differences of the objective below this [g] are none: a bite is more. */
 const leastDifference = 1;

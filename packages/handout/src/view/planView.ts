@@ -44,8 +44,12 @@ export interface PlanSurroundings {
   readonly counted?: CountedLots;
 }
 
-/** Who it is for, which kitchen, and when nobody is at home. */
-export function summaryLines({ speaker }: HandoutContext, plan: Plan, assumed: boolean): string[] {
+/** Who it is worked out for, in which kitchen, and when nobody is at home. */
+export function summaryLines(
+  { speaker }: HandoutContext,
+  plan: Pick<Plan, "household" | "kitchen" | "from" | "days">,
+  assumed: boolean,
+): string[] {
   const { people, portionsPerPersonPerDay, daysAway } = plan.household;
   const kitchen = plainText(plan.kitchen);
   const away = daysAway

@@ -1,10 +1,8 @@
-import type { Plan } from "@keepwright/planner";
+import { nextToNothing, type Plan } from "@keepwright/planner";
 import { massWords } from "../words/amounts.js";
 import { isCold } from "./coldPlaces.js";
 import type { HandoutContext } from "./context.js";
 
-/** Below this much a figure is next to nothing [g]: a bite or two, far inside what the model can tell. */
-export const nextToNothing = 25;
 /** Two figures nearer than this share of the larger are told as the same: the lives behind them are not known better. */
 export const sameShare = 0.1;
 

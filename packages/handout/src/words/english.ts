@@ -1,4 +1,5 @@
 import { amountsWords } from "./english/amounts.js";
+import { improveWords } from "./english/improve.js";
 import { itemWords } from "./english/item.js";
 import { judgementWords } from "./english/judgement.js";
 import { planWords } from "./english/plan.js";
@@ -20,4 +21,5 @@ export const english = {
   ...readingWords,
   ...itemWords,
   ...judgementWords,
+  ...improveWords,
 } as const satisfies Messages;

@@ -70,6 +70,7 @@ const isAmount = (element: Element | undefined) => element?.type === "number" ||
 /** A remark that stands behind what it speaks of: "with tops", "3 days old", and words not understood. */
 const standsBehind = (element: Element) =>
   element.type === "unknown" ||
+  (element.type === "package" && element.behind) ||
   (element.type === "not fresh" && element.mark === "in oil") ||
   (element.type === "state" && (element.change.tops !== undefined || element.change.extraDays !== undefined));
 

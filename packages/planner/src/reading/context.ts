@@ -12,6 +12,7 @@ const passedOver = new Set<Element["type"]>([
   "descriptor",
   "size",
   "state",
+  "package",
   "number",
   "unit",
 ]);

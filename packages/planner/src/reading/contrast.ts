@@ -1,5 +1,5 @@
 import type { Amount } from "./amounts.js";
-import type { StateChange } from "./states.js";
+import type { StateChange } from "./stateWords.js";
 
 /** What is said of an amount, by what it is said about. */
 export type Marks = Readonly<Record<string, unknown>>;

@@ -1,6 +1,6 @@
 import type { Mark, NotKept } from "./notKept.js";
 import type { ReadNumber } from "./numbers.js";
-import type { StateChange } from "./states.js";
+import type { StateChange } from "./stateWords.js";
 import type { Unit } from "./units.js";
 
 interface Placed {
@@ -24,6 +24,8 @@ export interface FoundName {
   readonly usual?: string;
   /** The name of something that is not kept as fresh produce here ("bean sprouts"); no kinds then. */
   readonly notKept?: NotKept;
+  /** Surely the name of something that is no kind of the catalogue ("olives", "taro leaves"); no kinds then. */
+  readonly noKind?: true;
   /** States that the name itself tells: "washed salad leaves". */
   readonly implied: readonly StateChange[];
 }
@@ -40,6 +42,8 @@ export type Element = Placed &
     | { readonly type: "unit"; readonly unit: Unit }
     | { readonly type: "name"; readonly name: FoundName }
     | { readonly type: "state"; readonly change: StateChange }
+    /** In what it came ("bagged", "in a clamshell"). `behind`: it speaks of the name before it. */
+    | { readonly type: "package"; readonly unit: Unit; readonly behind: boolean }
     | { readonly type: "size"; readonly size: "small" | "medium" | "large" }
     | { readonly type: "descriptor"; readonly roughly: boolean }
     | {

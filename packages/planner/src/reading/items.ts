@@ -106,6 +106,7 @@ export function itemsOf(
   if (reason) return [unsafeOrOther(span, reason, kinds)];
   if (clause.before.some(isType("negation")))
     return [question(span, { ask: "how much", reason: "zero", word: span.typed })];
+  if (clause.name.name.noKind) return [question(span, { ask: "what is this", word })];
   if (runsOn(clause))
     return [question(span, { ask: "which commodity", word: span.typed, candidates: kinds })];
   if (!commodity || clause.name.name.unsure)

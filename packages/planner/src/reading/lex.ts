@@ -1,13 +1,16 @@
 import type { Catalogue } from "@keepwright/catalogue";
+import { isCounted, withPlantParts, withShapes } from "./behindNames.js";
 import { negationAt, withNegations, withoutPronouns, withWordyParts } from "./context.js";
 import { countAt } from "./counts.js";
 import type { Element } from "./elements.js";
 import { nameAt, type SpellingGuesses, sameNameFrom } from "./names.js";
 import { markAt as notKeptAt } from "./notKeptWords.js";
+import { packageAt } from "./packages.js";
 import { connectives, descriptors, joiners, joiningMarks, orWords, roughly, sizes } from "./plainWords.js";
+import { isShape } from "./shapes.js";
 import { stateAt } from "./states.js";
 import type { Token } from "./tokens.js";
-import { unitNamed } from "./units.js";
+import { type Unit, unitNamed } from "./units.js";
 
 const hardMarks = new Set([";", ".", "!", "?", "。", "；"]);
 
@@ -47,12 +50,21 @@ function plainWordAt(token: Token, at: number): Element | undefined {
 const afterUnit = (tokens: readonly Token[], at: number): number =>
   tokens[at + 1]?.text === "." && !tokens[at + 1]!.spaced && at + 2 < tokens.length ? at + 2 : at + 1;
 
+/** A shape counted ("2 slices"), or one of it ("wedge of cabbage"): a unit, where elsewhere it only says that all is cut. */
+function shapeAt(tokens: readonly Token[], at: number, counted: boolean): Unit | undefined {
+  const { folded } = tokens[at]!;
+  const one = !folded.endsWith("s") && ["of", "de"].includes(tokens[at + 1]?.folded ?? "");
+  const unit = counted || one ? unitNamed(folded, true) : undefined;
+  return unit?.of === "household" && isShape(unit.name) ? unit : undefined;
+}
+
 /** Everything but misspelt names: the element that begins at a token. */
 function elementAt(
   catalogue: Catalogue,
   tokens: readonly Token[],
   at: number,
   afterNumber: boolean,
+  counted: boolean,
 ): Element {
   const token = tokens[at]!;
   const name = token.kind === "word" ? nameAt(catalogue, tokens, at) : undefined;
@@ -60,6 +72,11 @@ function elementAt(
   const state = stateAt(tokens, at);
   if (other && (!name || other.next > name.next) && (!state || other.next >= state.next))
     return { type: "not fresh", mark: other.mark, remark: other.remark, first: at, next: other.next };
+  const box = packageAt(tokens, at);
+  if (box && (!name || box.next > name.next))
+    return { type: "package", unit: box.unit, behind: box.behind, first: at, next: box.next };
+  const shape = name ? undefined : shapeAt(tokens, at, counted);
+  if (shape) return { type: "unit", unit: shape, first: at, next: at + 1 };
   // "green beans" is a name, "green" alone a state: the longer wins, unless what follows the state names the same kind.
   if (state && (!name || state.next >= name.next || sameNameFrom(catalogue, tokens, state.next, name)))
     return { type: "state", change: state.change, first: at, next: state.next };
@@ -95,7 +112,7 @@ function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
       last?.type === "number" ||
       last?.type === "size" ||
       (last?.type === "separator" && last.mark === "hyphen" && elements.at(-2)?.type === "number");
-    const element = elementAt(catalogue, tokens, at, afterNumber);
+    const element = elementAt(catalogue, tokens, at, afterNumber, isCounted(elements, elements.length));
     const half =
       element.type === "unit" && last?.type === "number" ? andAHalf(tokens, element.next) : undefined;
     if (half !== undefined && last?.type === "number") {
@@ -145,5 +162,10 @@ const wordsInPlace = (tokens: readonly Token[], elements: readonly Element[]) =>
   withWordyParts(tokens, withoutPronouns(tokens, elements));
 
 /** The elements of one line's tokens, in order, covering every token. */
-export const lex = (catalogue: Catalogue, tokens: readonly Token[], guesses: SpellingGuesses): Element[] =>
-  withNegations(tokens, withGuesses(tokens, wordsInPlace(tokens, lexExactly(catalogue, tokens)), guesses));
+export function lex(catalogue: Catalogue, tokens: readonly Token[], guesses: SpellingGuesses): Element[] {
+  const withWhole = (elements: readonly Element[]) =>
+    withPlantParts(catalogue, tokens, withShapes(catalogue, tokens, elements));
+  const exact = withWhole(wordsInPlace(tokens, lexExactly(catalogue, tokens)));
+  // What stands behind a misspelt name is looked at once more.
+  return withNegations(tokens, withWhole(withGuesses(tokens, exact, guesses)));
+}

@@ -5,7 +5,7 @@ import type { Amount } from "./amounts.js";
 import { conflicting, type Marks, marksOf, relation } from "./contrast.js";
 import type { Part, Said } from "./parts.js";
 import type { Assumption } from "./reading.js";
-import type { StateChange } from "./states.js";
+import type { StateChange } from "./stateWords.js";
 import { type Weighed, weigh } from "./weigh.js";
 
 /** A lot before it is placed in the text, or the reason why there is none. */
@@ -51,9 +51,9 @@ function draft(
     {},
     ...states.filter((change) => !change.byColour || greenIsUnripe.has(commodity.id)),
   );
-  const cut = state.form === "cut" || (state.form === undefined && weighed.partOfOne);
+  const cut = state.form === "cut" || (state.form === undefined && (weighed.partOfOne || weighed.cut === true));
   const assumed = [...weighed.assumed];
-  if (cut && state.form === undefined) assumed.push("cut, because half of one");
+  if (cut && state.form === undefined && weighed.partOfOne) assumed.push("cut, because half of one");
   const ripens = commodity.ripening !== undefined;
   if (ripens && state.ripeness === undefined) assumed.push("usual ripeness");
   return {
@@ -212,7 +212,7 @@ function wholeOf(
   commodity: Commodity,
   said: Said,
 ): { whole: Weighed; contradictory: boolean } | { fault: AmountFault } {
-  const first = weigh(commodity, said.amount, said.size, said.singular);
+  const first = weigh(commodity, said.amount, said.size, said.singular, said.inPackage);
   const fault = faultOf(said.amount, first, commodity, said.plural);
   if (fault || first === "unknown unit") return { fault: fault! };
   if (said.amount?.share)

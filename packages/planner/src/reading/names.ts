@@ -1,7 +1,9 @@
 import { type Catalogue, confident, findKinds, folded, nameIndex, stemKey } from "@keepwright/catalogue";
 import type { FoundName } from "./elements.js";
 import { notKeptNameAt } from "./notKeptWords.js";
-import { type StateChange, stateAt } from "./states.js";
+import { otherFoodAt } from "./otherFoods.js";
+import { stateAt } from "./states.js";
+import type { StateChange } from "./stateWords.js";
 import type { Token } from "./tokens.js";
 import { unitNamed } from "./units.js";
 
@@ -113,6 +115,8 @@ export function nameAt(catalogue: Catalogue, tokens: readonly Token[], at: numbe
   const other = notKeptNameAt(tokens, at);
   if (other && other.next >= (found[0]?.next ?? 0))
     return { name: { ...noKind, notKept: other.found }, next: other.next };
+  const food = otherFoodAt(tokens, at) ?? 0;
+  if (food > (found[0]?.next ?? 0)) return { name: { ...noKind, noKind: true }, next: food };
   const parted = found.find(({ next }) => found.some((longer) => partsAt(tokens, next, longer.next)));
   if (parted) return parted;
   const longest = found[0];

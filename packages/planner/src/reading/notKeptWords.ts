@@ -52,7 +52,7 @@ const foods: [Mark, string][] = [
   ["tinned", "can|cans|tin|tins|jar|jars|bottle|bottles|lata|latas|frasco|frascos"],
   ["dried", "powder|flour"],
   ["juice", "juice|cider|syrup|jugo|zumo"],
-  ["pickled", "vinegar"],
+  ["pickled", "vinegar|pickle|pickles"],
   ["made from it", "jam|jelly|pie|cake|bread|chips|crisps|paste|seeds|ketchup|fries|mermelada"],
 ];
 
@@ -118,7 +118,7 @@ const names = new Map<string, NotKept>([
 const longest = 4;
 
 /** The longest run of words that begins at a token and is among those given; words may be joined by hyphens. */
-function longestOf<Found>(
+export function longestOf<Found>(
   tokens: readonly Token[],
   at: number,
   lookUp: (text: string) => Found | undefined,

@@ -3,7 +3,8 @@ import { type Amount, amountsOf } from "./amounts.js";
 import type { Clause } from "./clauses.js";
 import { contrasted } from "./contrast.js";
 import { type Element, statesOf } from "./elements.js";
-import type { StateChange } from "./states.js";
+import type { StateChange } from "./stateWords.js";
+import type { Unit } from "./units.js";
 
 /** An amount of a lot with what is said of it alone. */
 export interface Part {
@@ -29,6 +30,8 @@ export interface Said {
   readonly doubtful: boolean;
   /** "Half ripe" may mean half of them. */
   readonly orHalf: boolean;
+  /** In what it came, where that was told. */
+  readonly inPackage?: Unit;
 }
 
 /** Between separators, which stand only behind the name. */
@@ -128,6 +131,7 @@ export function saidIn(clause: Clause): Said {
     (element) => element.type === "size",
   )?.size;
   const implied = clause.name?.name.implied ?? [];
+  const inPackage = [...clause.before, ...after].find((element) => element.type === "package");
   const told = {
     ...(size ? { size } : {}),
     singular: clause.name?.name.singular ?? false,
@@ -137,6 +141,7 @@ export function saidIn(clause: Clause): Said {
       [...clause.before, ...after].some((word) => word.type === "connective" && word.or) ||
       isEachOfStates(clause, [...statesOf(clause.before), ...implied]),
     orHalf: statesOf(after).some(({ orHalf }) => orHalf),
+    ...(inPackage ? { inPackage: inPackage.unit } : {}),
   };
   const stated = groups.filter(tells);
   const bare = groups.filter((group) => !tells(group)).map(({ amount }) => amount);

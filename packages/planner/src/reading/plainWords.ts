@@ -1,7 +1,7 @@
 /** Words that join and carry nothing by themselves. They may stand outside every item of a reading. */
 export const connectives: ReadonlySet<string> = new Set(
   (
-    "and plus also then of the with for in on at from to or y e o u de del la el las los con i ive we weve got bought have had there is are was were " +
+    "and plus also then of the with for in en on at from to or y e o u de del la el las los con i ive we weve got bought have had there is are was were " +
     "its it some that this these those my our a an please all them " +
     "so like um uh er ok okay yeah well they theyre theres thats only think but pero"
   ).split(" "),

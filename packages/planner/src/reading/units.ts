@@ -1,4 +1,5 @@
 import { gramsPerOunce, gramsPerPound, litresPerCup, litresPerDryPint } from "@keepwright/quantities";
+import { shapeWords } from "./shapes.js";
 
 /** A unit as it was written: of mass, of volume, or one that each kind gives its own mass ("bunch"). */
 export type Unit =
@@ -36,9 +37,8 @@ const pieces: [string, string][] = [
   ["leaf", "leaf leaves hoja hojas"],
   ["crown", "crown crowns"],
   ["root", "root roots"],
-  ["slice", "slice slices rebanada rebanadas"],
-  ["wedge", "wedge wedges"],
   ["cluster", "cluster clusters racimo racimos"],
+  ...shapeWords.map(([name, words]): [string, string] => [name, words]),
 ];
 const containers: [string, string][] = [
   ["bag", "bag bags bolsa bolsas"],
@@ -68,9 +68,9 @@ const onlyAfterNumber = new Set([
   "leaf",
   "root",
   "roots",
-  "slice",
-  "slices",
   "quarters",
+  // Elsewhere they say that something is cut.
+  ...shapeWords.flatMap(([, words]) => words.split(" ")),
 ]);
 
 function collect(): Map<string, Unit> {

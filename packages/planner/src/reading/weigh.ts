@@ -1,6 +1,7 @@
 import type { Commodity } from "@keepwright/catalogue";
 import type { Amount } from "./amounts.js";
 import type { Assumption } from "./reading.js";
+import { isCutBehindName, isShape } from "./shapes.js";
 import type { Unit } from "./units.js";
 
 export interface Weighed {
@@ -10,6 +11,8 @@ export interface Weighed {
   readonly assumed: readonly Assumption[];
   /** True where less than one whole piece is meant. */
   readonly partOfOne: boolean;
+  /** True where it is counted in pieces that were cut ("2 wedges"). */
+  readonly cut?: true;
   /** Of "1.5": how many are whole, and the share of the amount that they are. */
   readonly broken?: { readonly whole: number; readonly share: number };
 }
@@ -22,6 +25,8 @@ const sureOf = {
   likeUnit: 0.55,
   volume: 0.6,
   usual: 0.5,
+  /** A package of a size that nobody knows. */
+  inPackage: 0.45,
   handful: 0.4,
   doubtful: 0.45,
 };
@@ -124,6 +129,7 @@ function byPieces(commodity: Commodity, amount: Amount | undefined, unit: FoundU
       : {}),
     sure: base0 * sureOfExactness[amount?.exactness ?? "exact"],
     assumed,
+    ...(isShape(base) ? { cut: true as const } : {}),
     partOfOne: whole && (count < 1 || amount?.divided === true) && !breaksApart(commodity),
     ...(whole && overOne(amount) && !breaksApart(commodity) ? { broken: brokenOf(count) } : {}),
   };
@@ -157,17 +163,33 @@ function byMass(commodity: Commodity, amount: Amount, unit: Unit & { of: "mass" 
   };
 }
 
+function byPackage(
+  commodity: Commodity,
+  unit: Unit,
+  size: Amount["size"],
+  singular: boolean,
+): Weighed | "unknown unit" {
+  const one: Amount = { count: 1, counted: false, exactness: "exact", negative: false, unit, first: 0, next: 0 };
+  const own = unit.of === "household" ? unitOf(commodity, unit.name, size) : undefined;
+  if (own) return byPieces(commodity, one, own);
+  const usual = weigh(commodity, undefined, size, singular);
+  return usual === "unknown unit" ? usual : { ...usual, sure: Math.min(usual.sure, sureOf.inPackage) };
+}
+
 /**
  * Grams of an amount of a kind, by the kind's household units; of a bare name, the kind's usual amount when no amount is
- * given, or of one piece when only one is named (`singular`). "unknown unit" when the kind has no such unit and none that is like it.
+ * given, or of one piece when only one is named (`singular`); of a `package` told without an amount, one of them where the
+ * kind has it, and otherwise the usual amount, less surely. "unknown unit" when the kind has no such unit and none that is like it.
  */
 export function weigh(
   commodity: Commodity,
   amount: Amount | undefined,
   size?: Amount["size"],
   singular = false,
+  inPackage?: Unit,
 ): Weighed | "unknown unit" {
   const unit = amount?.unit;
+  if (!amount && inPackage) return byPackage(commodity, inPackage, size, singular);
   if (!amount || !unit) {
     const piece = pieceUnit(commodity, amount || singular ? "countUnit" : "bareUnit", amount?.size ?? size);
     return piece ? byPieces(commodity, amount, piece) : "unknown unit";
@@ -184,7 +206,9 @@ export function weigh(
       ? commodity.household.countUnit
       : unit.name;
   const found = unitOf(commodity, name, amount.size);
-  if (found) return byPieces(commodity, amount, found);
+  // Three sticks are no three carrots.
+  const another = found?.how === "like it" && isCutBehindName(unit.word);
+  if (found && !another) return byPieces(commodity, amount, found);
   return unit.name === "handful"
     ? byVolume(commodity, amount, litresInHandful, sureOf.handful)
     : "unknown unit";

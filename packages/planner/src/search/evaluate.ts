@@ -27,10 +27,18 @@ export interface Evaluation {
   readonly objective: Objective;
 }
 
-/** Costs of one part after a simulation. */
-export function costsOfPart(prepared: Prepared, part: Part, outcome: LotOutcome): PartCosts {
+/**
+ * Costs of one part after a simulation.
+ *
+ * @param spread standard deviation of ln(life) [1]
+ */
+export function costsOfPart(
+  prepared: Prepared,
+  part: Part,
+  outcome: LotOutcome,
+  spread = prepared.spread(part.lot, part.programme),
+): PartCosts {
   const { problem } = prepared;
-  const spread = prepared.spread(part.lot, part.programme);
   const lot = problem.lots[part.lot]!;
   const lastSafe = lastSafeDay(problem, lot, part.programme, outcome.stayStarts);
   return partCosts(lot, outcome, spread, prepared.bestLife(part.lot), problem.household, lastSafe);

@@ -9,8 +9,8 @@ const notOnceWashed = new Set(["keep dry and unwashed", "wash just before use"])
 /** What is planned for a lot after its preparation: how it is wrapped, one stay after another. */
 type Stays = readonly { readonly wrap: WrapId; readonly ripensHere: boolean }[];
 
-/** Whether somebody said it came on its vine: “rama” is Spanish for it. */
-const cameOnVine = (typed = ""): boolean => /\b(vines?|rama)\b/i.test(typed);
+/** Whether somebody said it came on its vine: “en rama” and “en racimo” are Spanish for it. */
+const cameOnVine = (typed = ""): boolean => /\b(vines?|rama|racimos?)\b/i.test(typed);
 
 const wetting = (wrap: WrapId): boolean => wrap === "damp towel" || wrap === "glass of water";
 const closed = (wrap: WrapId): boolean => wrap === "paper bag" || isAirtight(wrap);

@@ -64,7 +64,6 @@ const published = {
   source: "Wills, Warton & Ku 2000, abstract",
   fromMemory: false,
   unit: "µL/L",
-  use: "check",
   room: "ethylene in places",
 } as const;
 
@@ -78,6 +77,7 @@ describe("ethylene in household refrigerators", () => {
     const [comparison] = record("refrigerators", [
       {
         ...published,
+        use: "check",
         what: `household refrigerator ${what}`,
         model: meanEthylene(kilograms),
         published: mean,
@@ -93,6 +93,7 @@ describe("ethylene in household refrigerators", () => {
       "refrigerators",
       [1, 3].map((kilograms) => ({
         ...published,
+        use: "shown" as const,
         what: `household refrigerator with apples, had there been ${kilograms} kg`,
         model: meanEthylene(kilograms),
         published: 0.2,

@@ -8,7 +8,7 @@ import { phrases } from "./phrases.js";
 /** Words that may be left out of every item: written out here, so that the reader cannot excuse itself. */
 const small = new Set(
   (
-    "and plus also then of the with for in on at from to or y e o u de del la el las los con i ive we weve got bought have had there is are was were " +
+    "and plus also then of the with for in en on at from to or y e o u de del la el las los con i ive we weve got bought have had there is are was were " +
     "its it some that this these those my our a an please all them so like um uh er ok okay yeah well they theyre theres thats only think but pero"
   ).split(" "),
 );

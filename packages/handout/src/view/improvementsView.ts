@@ -1,0 +1,172 @@
+import type { Improvement, Improvements, Kitchen, Reading } from "@keepwright/planner";
+import { addDays } from "@keepwright/quantities";
+import { massWords, roomWords, temperatureWords } from "../words/amounts.js";
+import { fullDateWords } from "../words/dates.js";
+import { plainText } from "../words/plainText.js";
+import { amountWords } from "./amount.js";
+import { pressingLines } from "./cautions.js";
+import type { HandoutContext } from "./context.js";
+import { type NamedLot, stateName } from "./kindNames.js";
+import { type KitchenView, kitchenView } from "./kitchenView.js";
+import { summaryLines } from "./planView.js";
+import { type ReadingView, readingView } from "./readingView.js";
+
+/** What one change at a time would save, in rows and words. */
+export interface ImprovementsView {
+  readonly title: string;
+  readonly summary: readonly string[];
+  readonly reading: ReadingView | undefined;
+  readonly kitchen: KitchenView | undefined;
+  /** What is wasted as it is; and, where so, that nothing tried matters. */
+  readonly lead: readonly string[];
+  /** Changes that matter, the largest saving first. */
+  readonly helps: readonly string[];
+  /** Changes that save nothing one can be sure of. */
+  readonly little: readonly string[];
+  readonly how: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** What the improvements are told beside. */
+export interface ImproveSurroundings {
+  readonly kitchen: Kitchen;
+  /** True when no kitchen was given and an ordinary one was taken: it is told too. */
+  readonly kitchenAssumed?: boolean;
+  /** The lots of the haul, to name them by. */
+  readonly lots: readonly (NamedLot & { readonly id: string })[];
+  readonly reading?: Reading;
+}
+
+type Told<Name extends Improvement["change"]["name"]> = Extract<Improvement["change"], { name: Name }>;
+
+/** Digits of a thermometer's reading that are told. */
+const digits = 1;
+
+function temperatureLine(
+  { speaker, units }: HandoutContext,
+  { kitchen }: ImproveSurroundings,
+  change: Told<"refrigerator colder" | "refrigerator warmer">,
+): string {
+  const to = temperatureWords(speaker, units, change.to, digits);
+  const from = temperatureWords(speaker, units, change.from, digits);
+  if (kitchen.refrigerators.length === 1) return speaker.say("improve.do.temperature", { to, from });
+  return speaker.say("improve.do.temperatureOf", { name: plainText(change.refrigerator), to, from });
+}
+
+function drawerLine(
+  { speaker, units }: HandoutContext,
+  { kitchen }: ImproveSurroundings,
+  change: Told<"vented drawer more">,
+): string {
+  const litres = roomWords(speaker, units, change.litres);
+  if (kitchen.refrigerators.length === 1) return speaker.say("improve.do.drawer", { litres });
+  return speaker.say("improve.do.drawerOf", { name: plainText(change.refrigerator), litres });
+}
+
+/** A change as it is asked for: "Set the refrigerator to 3.4 °C instead of 4.4 °C". */
+function changeWords(context: HandoutContext, around: ImproveSurroundings, change: Improvement["change"]) {
+  const { speaker } = context;
+  switch (change.name) {
+    case "refrigerator colder":
+    case "refrigerator warmer":
+      return temperatureLine(context, around, change);
+    case "vent turned": {
+      const place = around.kitchen.places.find(({ id }) => id === change.place);
+      return speaker.say(`improve.do.vent.${change.to}`, { place: plainText(place?.name ?? change.place) });
+    }
+    case "lidded boxes at hand":
+    case "paper bags at hand":
+      return speaker.say(`improve.do.${change.name}`);
+    case "vented drawer more":
+      return drawerLine(context, around, change);
+    case "bunches topped": {
+      const bunches = around.lots.filter(({ id }) => change.lots.includes(id));
+      const names = bunches.map((lot) => stateName(context, { ...lot, tops: false }));
+      return speaker.say("improve.do.topped", { names: speaker.list(names) });
+    }
+    case "portion more a day":
+      return speaker.say("improve.do.portion", { from: change.from, to: change.to });
+    case "lot fewer": {
+      const { lot } = change;
+      const amount = amountWords(context, lot.grams, lot.pieces);
+      return speaker.say("improve.do.lot", { name: stateName(context, lot), amount });
+    }
+  }
+}
+
+function gainLine(context: HandoutContext, around: ImproveSurroundings, one: Improvement): string {
+  const { speaker, units } = context;
+  const mass = (grams: number): string => massWords(speaker, units, grams);
+  const change = changeWords(context, around, one.change);
+  const { value, low, high } = one.gain;
+  const gain = mass(value);
+  // A low end of a bite or less is not told as a figure: it would claim a precision nobody has.
+  return low < tooLittleToTell
+    ? speaker.say("improve.gainUpTo", { change, gain, high: mass(high) })
+    : speaker.say("improve.gain", { change, gain, low: mass(low), high: mass(high) });
+}
+
+/** Smallest saving told as a figure of its own [g]: a bite. Declared, no source. */
+const tooLittleToTell = 10;
+
+/** A change that does not count: by name, with what it may save where that is more than next to nothing, or what it costs where that is sure. */
+function littleLine(
+  context: HandoutContext,
+  around: ImproveSurroundings,
+  one: Improvement,
+  least: number,
+): string {
+  const { speaker, units } = context;
+  const change = changeWords(context, around, one.change);
+  const { value, high } = one.gain;
+  const mass = massWords(speaker, units, Math.abs(value));
+  if (value <= -least && high < 0) return speaker.say("improve.worse", { change, loss: mass });
+  if (value < least) return speaker.say("improve.noGain", { change });
+  return speaker.say("improve.mayGain", { change, gain: mass });
+}
+
+/** How the figures were come by, the rule by which a change counts, and what was not tried. */
+function howLines({ speaker, units }: HandoutContext, rule: Improvements["rule"]): string[] {
+  const mass = (grams: number): string => massWords(speaker, units, grams);
+  return [
+    speaker.say("improve.how.one"),
+    speaker.say("improve.how.range", { noise: mass(Math.max(1, Math.ceil(rule.plannerNoise))) }),
+    speaker.say("improve.how.rule", { least: mass(rule.leastGain) }),
+    speaker.say("improve.how.not"),
+  ];
+}
+
+/** What one change at a time would save, as rows and words. */
+export function improvementsView(
+  context: HandoutContext,
+  improvements: Improvements,
+  around: ImproveSurroundings,
+): ImprovementsView {
+  const { speaker, units } = context;
+  const { from, days, rule, changes, expectedWaste } = improvements;
+  const mass = (grams: number): string => massWords(speaker, units, grams);
+  const date = (day: number): string => fullDateWords(speaker, addDays(from, day));
+  const assumed = around.kitchenAssumed === true;
+  const least = mass(rule.leastGain);
+  const helps = changes.filter(({ matters }) => matters);
+  const lead =
+    changes.length === 0
+      ? [speaker.say("improve.littleWasted", { least })]
+      : [
+          speaker.say("improve.asItIs", { waste: mass(expectedWaste.value) }),
+          ...(helps.length === 0 ? [speaker.say("improve.noneMatters")] : []),
+        ];
+  return {
+    title: speaker.say("improve.title", { from: date(0), to: date(days - 1) }),
+    summary: summaryLines(context, improvements, assumed),
+    reading: around.reading && readingView(context, around.reading),
+    kitchen: assumed ? kitchenView(context, around.kitchen) : undefined,
+    lead,
+    helps: helps.map((one) => gainLine(context, around, one)),
+    little: changes
+      .filter(({ matters }) => !matters)
+      .map((one) => littleLine(context, around, one, rule.leastGain)),
+    how: changes.length === 0 ? [] : howLines(context, rule),
+    cautions: pressingLines(context, improvements.cautions),
+  };
+}

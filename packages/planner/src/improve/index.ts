@@ -1,0 +1,3 @@
+export { improve } from "./improve.js";
+export * from "./improvement.js";
+export { nextToNothing } from "./nextToNothing.js";
