@@ -70,10 +70,10 @@ export function rivalReports(): Report[] {
   });
 }
 
-/** The checks of lives.csv with two ends; a life of "at least" some days says nothing of the upper side. */
+/** The checks of lives.csv with two ends; a life of "at least" or "at most" some days says nothing of the other side. */
 export const lifeReports = (): Report[] =>
   publishedLives()
-    .filter(({ use, high }) => use === "check" && Number.isFinite(high))
+    .filter(({ use, low, high }) => use === "check" && low > 0 && Number.isFinite(high))
     .map((life) => {
       const { lifeSpread: biology, storageLifeDays: published } = produceFromCommodity(
         commodityOf(catalogue(), life.kind),

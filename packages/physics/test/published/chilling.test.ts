@@ -9,7 +9,8 @@ import {
 import { whole } from "../fixtures/kinds.js";
 import { expectAgreement } from "./expectAgreement.js";
 import { readTable } from "./readTable.js";
-import { record } from "./record.js";
+import { publishedRange, record } from "./record.js";
+import { useOf } from "./useOf.js";
 
 const rows = readTable("chilling");
 
@@ -27,24 +28,32 @@ describe("published days to chilling injury", () => {
   test.each(rows)("$kind at $celsius °C, ripeness $ripeness ($sourceKey)", (row) => {
     const celsius = Number(row.celsius);
     const model = daysToInjury(row.kind!, celsius, Number(row.ripeness));
-    const [low, high] = [Number(row.low || 0), Number(row.high || Number.POSITIVE_INFINITY)];
     const given = commodityOf(catalogue(), row.kind!).chilling!.injury.filter(
       ({ temperature }) => temperature === celsius,
     );
-    const fitted = given.some(({ source }) => source === row.sourceKey);
-    const beside = !fitted && given.length > 0 ? "; the catalogue was given another source's time here" : "";
+    const use = useOf(
+      row,
+      given.map(({ source }) => source),
+    );
+    // The catalogue's times are of unripe fruit.
+    const beside = use === "check" && given.length > 0 && row.ripeness === "0";
+    const notes = [
+      beside ? "the catalogue was given another source's time here" : "",
+      row.misfit ? `known misfit: ${row.why}` : "",
+    ];
     const [recorded] = record("chilling", [
       {
         room: "chilling",
         what: `${row.kind}, ripeness ${row.ripeness}: days to injury at ${row.celsius} °C (${row.sourceKey})`,
         model,
-        published: Math.min(high, Math.max(low, model)),
+        ...publishedRange(row.low, row.high),
         unit: "d",
         source: row.source!,
         fromMemory: row.fromMemory === "yes",
-        use: fitted ? "fit" : "check",
+        never: model === noInjury,
+        use,
         tolerance: Number(row.tolerance),
-        note: `published ${row.low || "…"}–${row.high || "…"} d${beside}${row.misfit ? `; known misfit: ${row.why}` : ""}`,
+        note: notes.filter(Boolean).join("; "),
       },
     ]);
     expectAgreement(recorded, row.misfit);

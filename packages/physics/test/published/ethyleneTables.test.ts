@@ -11,12 +11,22 @@ import {
 import { whole } from "../fixtures/kinds.js";
 import { expectAgreement } from "./expectAgreement.js";
 import { readTable } from "./readTable.js";
-import { record } from "./record.js";
+import { publishedRange, record } from "./record.js";
+import { useOf } from "./useOf.js";
 
 const produceOf = (kind: string) => produceFromCommodity(commodityOf(catalogue(), kind));
-/** The end of a published range nearest to the model; an empty end is no bound. */
-const nearest = (model: number, low: string, high: string) =>
-  Math.min(Number(high || Number.POSITIVE_INFINITY), Math.max(Number(low || 0), model));
+
+/** How the model came by a rate: carried on from one temperature, between rows of the catalogue's table, or only handed on from it. */
+function remarkOn(
+  { temperatures }: { temperatures: readonly number[] },
+  celsius: number,
+  alone: boolean,
+): string {
+  if (alone) return "";
+  return temperatures.includes(celsius)
+    ? "the catalogue's own figure, from elsewhere"
+    : "worked out between rows of the catalogue";
+}
 
 describe("ethylene production at other temperatures", () => {
   test.each(readTable("ethyleneProduction"))("$ripeness $kind at $celsius °C from $fromCelsius", (row) => {
@@ -34,13 +44,15 @@ describe("ethylene production at other temperatures", () => {
         room: "ethylene production",
         what: `${row.ripeness} ${row.kind} at ${row.celsius} °C${alone ? ` from its rate at ${row.fromCelsius} °C` : ""}`,
         model,
-        published: nearest(model, row.low!, row.high!),
+        ...publishedRange(row.low, row.high),
         unit: "µL/(kg h)",
         source: row.source!,
         fromMemory: row.fromMemory === "yes",
-        use: "check",
+        use: useOf(row, []),
         tolerance: Number(row.tolerance),
-        note: `published ${row.low}–${row.high}${row.misfit ? `; known misfit: ${row.why}` : ""}`,
+        note: [remarkOn(given, Number(row.celsius), alone), row.misfit ? `known misfit: ${row.why}` : ""]
+          .filter(Boolean)
+          .join("; "),
       },
     ]);
     expectAgreement(recorded, row.misfit);
@@ -60,13 +72,13 @@ describe("response to ethylene of single kinds", () => {
           room: "ethylene action",
           what: `${row.kind}: ${row.measure === "ripening" ? "days to ripen" : "life"} in ${row.more} relative to ${row.less} µL/L at ${row.celsius} °C`,
           model,
-          published: nearest(model, row.low!, row.high!),
+          ...publishedRange(row.low, row.high),
           unit: "1",
           source: row.source!,
           fromMemory: row.fromMemory === "yes",
-          use: "check",
+          use: useOf(row, []),
           tolerance: Number(row.tolerance),
-          note: `published ${row.low || "…"}–${row.high || "…"}${row.misfit ? `; known misfit: ${row.why}` : ""}`,
+          note: row.misfit ? `known misfit: ${row.why}` : "",
         },
       ]);
       expectAgreement(recorded, row.misfit);

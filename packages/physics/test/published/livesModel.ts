@@ -10,7 +10,7 @@ export interface PublishedLife {
   /** Form, cultivar or wrapping published; empty when none is told. */
   readonly detail: string;
   readonly celsius: number;
-  /** Shortest and longest life published [d]; Infinity where only a least life is. */
+  /** Shortest and longest life published [d]; 0 or Infinity where only the other end is. */
   readonly low: number;
   readonly high: number;
   /** Relative humidity [0…1] of produce published as unwrapped; undefined: well wrapped. */

@@ -5,7 +5,8 @@ import { constantLife } from "../fixtures/constantLife.js";
 import { air } from "../fixtures/kinds.js";
 import { expectAgreement } from "./expectAgreement.js";
 import { readTable } from "./readTable.js";
-import { record } from "./record.js";
+import { publishedRange, record } from "./record.js";
+import { useOf } from "./useOf.js";
 
 const produceOf = (kind: string) => produceFromCommodity(commodityOf(catalogue(), kind));
 
@@ -21,13 +22,15 @@ describe("published days to ripen", () => {
         room: "ripening",
         what: `${row.kind}: days to ripen at ${row.celsius} °C in ${row.ethylene} µL/L`,
         model: ripeDay,
-        published: Math.min(Number(row.high), Math.max(Number(row.low), ripeDay)),
+        ...publishedRange(row.low, row.high),
         unit: "d",
         source: row.source!,
         fromMemory: row.fromMemory === "yes",
-        use: "check",
+        use: useOf(row, []),
         tolerance: Number(row.tolerance),
-        note: `published ${row.low}–${row.high} d${row.misfit ? "; known misfit: bananas sold as green have met ethylene already, so the catalogue's days are short" : ""}`,
+        note: row.misfit
+          ? "known misfit: bananas sold as green have met ethylene already, so the catalogue's days are short"
+          : "",
       },
     ]);
     expectAgreement(recorded, row.misfit);
@@ -43,13 +46,15 @@ describe("published lives of ripe fruit", () => {
         room: "ripening",
         what: `ripe ${row.kind}: days to over-ripe at ${row.celsius} °C`,
         model: days,
-        published: Math.min(Number(row.high), Math.max(Number(row.low), days)),
+        ...publishedRange(row.low, row.high),
         unit: "d",
         source: row.source!,
         fromMemory: row.fromMemory === "yes",
-        use: "check",
+        use: useOf(row, []),
         tolerance: Number(row.tolerance),
-        note: `published ${row.low}–${row.high} d${row.misfit ? "; known misfit: the trade's limit for firm-ripe fruit in stores comes before over-ripeness" : ""}`,
+        note: row.misfit
+          ? "known misfit: the trade's limit for firm-ripe fruit in stores comes before over-ripeness"
+          : "",
       },
     ]);
     expectAgreement(recorded, row.misfit);

@@ -7,13 +7,18 @@ import {
   surfaceWaterActivity,
 } from "../../src/index.js";
 import { readTable } from "./readTable.js";
-import { record } from "./record.js";
+import { publishedRange, record } from "./record.js";
+import { useOf } from "./useOf.js";
+
+/** Source id of coefficients taken from the classes. */
+const ofClasses = "postharvest-australia-display";
 
 const difference = (surfaceWaterActivity - 0.8) * saturationPressure(5);
 
 describe("water loss at 5 °C and 80 % relative humidity against the classes of postharvest.net.au", () => {
   const rows = readTable("waterLoss").filter(({ kind }) => catalogue().commodities.has(kind!));
-  const comparisons = rows.map(({ kind, low, high }) => {
+  const comparisons = rows.map((row) => {
+    const { kind, low, high } = row;
     const commodity = commodityOf(catalogue(), kind!);
     const model = percentPerDay(produceFromCommodity(commodity).transpiration, difference);
     const { source } = commodity.water.transpiration;
@@ -21,19 +26,17 @@ describe("water loss at 5 °C and 80 % relative humidity against the classes of 
       room: "water loss",
       what: `water loss of ${kind} at 5 °C and 80 %`,
       model,
-      published: Math.min(
-        high ? Number(high) : Number.POSITIVE_INFINITY,
-        Math.max(low ? Number(low) : 0, model),
-      ),
+      ...publishedRange(low, high),
       unit: "%/d",
       source: "postharvest.net.au, summary tables, display considerations",
       fromMemory: false,
       // Coefficients that were inferred or taken from these very classes do not check them.
-      use: ["postharvest-australia-display", "keepwright-inference"].includes(source)
-        ? ("fit" as const)
-        : ("check" as const),
+      use:
+        source === "keepwright-inference"
+          ? ("fit" as const)
+          : useOf({ ...row, sourceKey: ofClasses }, [source]),
       tolerance: 2,
-      note: `published ${low || "0"}–${high || "…"} %/d; coefficient from ${source}`,
+      note: `coefficient from ${source}`,
     };
   });
   const recorded = record("water-loss", comparisons);

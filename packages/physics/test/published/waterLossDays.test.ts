@@ -10,7 +10,8 @@ import {
 import { whole } from "../fixtures/kinds.js";
 import { expectAgreement } from "./expectAgreement.js";
 import { readTable } from "./readTable.js";
-import { record } from "./record.js";
+import { publishedRange, record } from "./record.js";
+import { useOf } from "./useOf.js";
 
 const rows = readTable("waterLossDays");
 
@@ -29,20 +30,19 @@ describe("published weight losses over days", () => {
   test.each(rows)("$kind, $days d at $celsius °C and $humidity %", (row) => {
     const days = Number(row.days);
     const model = days * weightLossPerDay(row.kind!, Number(row.celsius), Number(row.humidity) / 100);
-    const [low, high] = [Number(row.low || 0), Number(row.high || Number.POSITIVE_INFINITY)];
     const given = commodityOf(catalogue(), row.kind!).water.transpiration.source;
     const [recorded] = record("water-loss-days", [
       {
         room: "water loss",
         what: `weight loss of ${row.kind} in ${row.days} d at ${row.celsius} °C and ${row.humidity} %`,
         model,
-        published: Math.min(high, Math.max(low, model)),
+        ...publishedRange(row.low, row.high),
         unit: "%",
         source: row.source!,
         fromMemory: row.fromMemory === "yes",
-        use: given === row.sourceKey ? "fit" : "check",
+        use: useOf(row, [given]),
         tolerance: Number(row.tolerance),
-        note: `published ${row.low || "…"}–${row.high || "…"} %; coefficient from ${given}${row.misfit ? `; known misfit: ${row.why}` : ""}`,
+        note: `coefficient from ${given}${row.misfit ? `; known misfit: ${row.why}` : ""}`,
       },
     ]);
     expectAgreement(recorded, row.misfit);

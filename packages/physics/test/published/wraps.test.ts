@@ -4,7 +4,7 @@ import { pressurePerDensity, produceAtTemperature, produceFromCommodity, wrapAir
 import { whole } from "../fixtures/kinds.js";
 import { expectAgreement } from "./expectAgreement.js";
 import { readTable } from "./readTable.js";
-import { record } from "./record.js";
+import { publishedRange, record } from "./record.js";
 
 const rows = readTable("wraps");
 
@@ -58,19 +58,18 @@ describe("published effects of wraps", () => {
     };
     const quantity = row.quantity as keyof typeof told;
     const model = modelled(lot, row.wrap!, quantity);
-    const [low, high] = [Number(row.low || 0), Number(row.high || Number.POSITIVE_INFINITY)];
     const [recorded] = record("wraps", [
       {
         room: "wraps",
         what: `${row.kind} in a ${row.wrap}, ${row.kilograms} kg, ${row.days} d at ${row.celsius} °C: ${told[quantity]}`,
         model,
-        published: Math.min(high, Math.max(low, model)),
+        ...publishedRange(row.low, row.high),
         unit: quantity === "ratio" ? "1" : "%",
         source: row.source!,
         fromMemory: row.fromMemory === "yes",
         use: "check",
         tolerance: Number(row.tolerance),
-        note: `published ${row.low || "…"}–${row.high || "…"}; not told and taken: ${row.taken || "nothing"}${row.misfit ? `; known misfit: ${row.why}` : ""}`,
+        note: `not told and taken: ${row.taken || "nothing"}${row.misfit ? `; known misfit: ${row.why}` : ""}`,
       },
     ]);
     expectAgreement(recorded, row.misfit);
