@@ -67,7 +67,15 @@ function wordBehind(tokens: readonly Token[], elements: readonly Element[], name
 /** The same words as a name that no kind has. */
 const withoutKind = (name: Name, first: number, next: number): Name => ({
   ...name,
-  name: { ...name.name, kinds: [], implied: [], misspelt: false, singular: false, plural: false, noKind: true },
+  name: {
+    ...name.name,
+    kinds: [],
+    implied: [],
+    misspelt: false,
+    singular: false,
+    plural: false,
+    noKind: true,
+  },
   first,
   next,
 });
@@ -113,10 +121,18 @@ export function withPlantParts(
 /** Where the word stands that "of" joins to a name behind it: the "leaves" of "leaves of the taro". */
 function partAhead(tokens: readonly Token[], elements: readonly Element[], name: number): number | undefined {
   let at = name - 1;
-  while (elements[at]?.type === "connective" && !["of", "de", "del"].includes(tokens[elements[at]!.first]!.folded))
+  while (
+    elements[at]?.type === "connective" &&
+    !["of", "de", "del"].includes(tokens[elements[at]!.first]!.folded)
+  )
     at--;
   return elements[at]?.type === "connective" ? at - 1 : undefined;
 }
+
+const hasUnit = (catalogue: Catalogue, name: Name, wanted: string) =>
+  name.name.kinds.some((kind) =>
+    catalogue.commodities.get(kind)?.household.units.some((unit) => unit.name === wanted),
+  );
 
 /** Behind a name it is a piece cut from it, where before the name it would be one whole. */
 const onePiece = (word: string): Unit => ({ of: "household", name: "piece", container: false, word });
@@ -145,11 +161,10 @@ export function withShapes(
       const unit = word.startsWith("piece") ? onePiece(word) : unitNamed(word, true);
       return unit ? { type: "unit", unit, first, next } : element;
     }
-    const own = name.name.kinds.some((kind) =>
-      catalogue.commodities.get(kind)?.household.units.some((unit) => word === unit.name || word === `${unit.name}s`),
-    );
-    return either && !(own && word.startsWith("spear"))
-      ? { type: "state", change: { form: "cut" }, first, next }
-      : element;
+    if (!either) return element;
+    // Asparagus grows as spears; "spears" behind it says nothing more.
+    if (word.startsWith("spear") && hasUnit(catalogue, name, "spear"))
+      return word.endsWith("s") ? { type: "descriptor", roughly: false, first, next } : element;
+    return { type: "state", change: { form: "cut" }, first, next };
   });
 }

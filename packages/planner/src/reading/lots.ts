@@ -51,7 +51,8 @@ function draft(
     {},
     ...states.filter((change) => !change.byColour || greenIsUnripe.has(commodity.id)),
   );
-  const cut = state.form === "cut" || (state.form === undefined && (weighed.partOfOne || weighed.cut === true));
+  const cut =
+    state.form === "cut" || (state.form === undefined && (weighed.partOfOne || weighed.cut === true));
   const assumed = [...weighed.assumed];
   if (cut && state.form === undefined && weighed.partOfOne) assumed.push("cut, because half of one");
   const ripens = commodity.ripening !== undefined;

@@ -10,7 +10,9 @@ const shapes: readonly (readonly [string, string])[] = [
   ["floret", "floret florets florete floretes"],
   ["coin", "coin coins"],
 ];
-const byWord = new Map(shapes.flatMap(([name, words]) => words.split(" ").map((word) => [word, name] as const)));
+const byWord = new Map(
+  shapes.flatMap(([name, words]) => words.split(" ").map((word) => [word, name] as const)),
+);
 
 /** Each shape with its words. */
 export const shapeWords: readonly (readonly [string, string])[] = shapes;

@@ -169,7 +169,15 @@ function byPackage(
   size: Amount["size"],
   singular: boolean,
 ): Weighed | "unknown unit" {
-  const one: Amount = { count: 1, counted: false, exactness: "exact", negative: false, unit, first: 0, next: 0 };
+  const one: Amount = {
+    count: 1,
+    counted: false,
+    exactness: "exact",
+    negative: false,
+    unit,
+    first: 0,
+    next: 0,
+  };
   const own = unit.of === "household" ? unitOf(commodity, unit.name, size) : undefined;
   if (own) return byPieces(commodity, one, own);
   const usual = weigh(commodity, undefined, size, singular);

@@ -189,6 +189,11 @@ export const phrases: readonly (readonly [string, ...Expected[]])[] = [
     { commodity: "avocado", pieces: 2 },
     { commodity: "avocado", pieces: 1, ripeness: "ripe" },
   ],
+  // Packages, shapes and leaves
+  ["kale, bagged", { commodity: "kale", of: [1, "bag"], form: "whole" }],
+  ["2 lb carrots in a bag", { commodity: "carrot", grams: 907.18 }],
+  ["2 cups mango chunks", { commodity: "mango", form: "cut" }],
+  ["10 basil leaves", { commodity: "basil", of: [10, "leaf"] }],
   // Misspelt
   ["aples, brocolli and tomatos", { commodity: "apple" }, { commodity: "broccoli" }, { commodity: "tomato" }],
   [

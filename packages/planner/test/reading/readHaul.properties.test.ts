@@ -47,6 +47,9 @@ const strange = [
   ..."50 %|50%|@|2.99|1.500 g|not|without|sin|or|each|2 each|half of them|la mitad|the rest|some ripe|of which|half ripe".split(
     "|",
   ),
+  ..."bagged|in a clamshell|in 2 bags|en bolsa|cubes|slices|en trozos|leaves|hojas de|leaves of|tops|flowers|peel|olives|savory".split(
+    "|",
+  ),
   ...'red|green|small|large|hard|ripe|1 ripe|2 hard|and 1 green|but|instead of|1e-5|with leaves|€|"|percent'.split(
     "|",
   ),
