@@ -23,7 +23,9 @@ const plantParts: readonly PlantPart[] = [
   part("greens", ["leaf", "head"]),
   part("tops frond fronds shoot shoots tendrils", []),
   part("flower flowers blossom blossoms flor flores", ["flower"]),
-  part("seed seeds kernel kernels pip pips semilla semillas pepita pepitas", ["seed"]),
+  part("seed seeds pip pips semilla semillas pepita pepitas", ["seed"]),
+  // Those of apricots are unsafe, and those of sweet corn are cut from the cob: neither is the kind as it came.
+  part("kernel kernels", []),
   part("stem stems", ["leaf", "herb", "stem", "flower", "fungus"]),
   part("peel peels zest rind rinds cascara cascaras", []),
 ];
