@@ -1,8 +1,9 @@
+import { seasonOf } from "@keepwright/catalogue";
 import { pair } from "./guidance.mjs";
 import { element } from "./html.mjs";
 import { signed, span, twoDigits } from "./numbers.mjs";
 import { portionsOf } from "./portions.mjs";
-import { seasonOf, seasonWords } from "./season.mjs";
+import { seasonWords } from "./season.mjs";
 import { spanishUnit, words } from "./words.mjs";
 
 /** When it is harvested in both hemispheres, in both languages. */

@@ -27,7 +27,7 @@ import { kindPage } from "../catalogue-pages/page.mjs";
 // @ts-expect-error: a plain script without types
 import { portionsOf } from "../catalogue-pages/portions.mjs";
 // @ts-expect-error: a plain script without types
-import { seasonOf, seasonWords } from "../catalogue-pages/season.mjs";
+import { seasonWords } from "../catalogue-pages/season.mjs";
 // @ts-expect-error: a plain script without types
 import { plantParts, wrapNames } from "../catalogue-pages/words.mjs";
 import { root } from "./sourceFiles.js";
@@ -238,33 +238,19 @@ describe("what is computed", () => {
 });
 
 describe("season and portions", () => {
-  it("moves the northern months by six for the south, over the turn of the year", () => {
-    const { southern, inferred } = seasonOf({
-      northern: [
-        [6, 11],
-        [12, 1],
-      ],
-    });
-    expect(southern).toEqual([
-      [12, 5],
-      [6, 7],
-    ]);
-    expect(inferred).toBe(true);
-    expect(seasonWords("en", southern)).toBe("December to May, June to July");
-  });
-
-  it("keeps a southern season that is given, and says all year for all months", () => {
-    expect(seasonOf({ northern: [[6, 8]], southern: [[1, 2]] })).toMatchObject({
-      southern: [[1, 2]],
-      inferred: false,
-    });
+  it("says spans of months in words, and all year for all months", () => {
+    expect(
+      seasonWords("en", [
+        [12, 5],
+        [6, 7],
+      ]),
+    ).toBe("December to May, June to July");
     expect(
       seasonWords("es", [
         [10, 4],
         [5, 9],
       ]),
     ).toBe("todo el año");
-    expect(seasonOf({ northern: [[1, 12]] }).inferred).toBe(false);
   });
 
   it("divides the grams of a unit by those of a portion, ranges at their far ends", () => {

@@ -21,6 +21,9 @@ const completed = (commodity: CommodityFile): CommodityFile => ({
 const byId = <Item extends { id: string }>(items: readonly Item[]) =>
   new Map(items.map((item) => [item.id as Item["id"], item]));
 
+/** Wraps by their ids. */
+export const wrapsById = (wraps: unknown): Catalogue["wraps"] => byId(wraps as Wrap[]);
+
 /** Figures of kinds, which are kept without their names, with the names of the same kinds in the same order put first again. */
 export const withNames = (commodities: unknown): unknown =>
   [...kindNames().values()].map((named, index) => ({
@@ -33,7 +36,11 @@ export const assembled = (data: RawCatalogue): Catalogue => ({
   commodities: byId(withInferred((data.commodities as CommodityFile[]).map(completed))),
   sources: byId(data.sources as Source[]),
   groups: data.groups as NameGroup[],
-  wraps: byId(data.wraps as Wrap[]),
+  wraps: wrapsById(data.wraps),
   odours: data.odours as OdourPair[],
   safety: byId(data.safety as SafetyLimit[]),
 });
+
+/** The catalogue of the part of the bundle that has the figures, which keeps kinds without their names. */
+export const assembledFigures = (figures: RawCatalogue): Catalogue =>
+  assembled({ ...figures, commodities: withNames(figures.commodities) });

@@ -1,4 +1,4 @@
-import { assembled, withNames } from "./assembled.js";
+import { assembledFigures, wrapsById } from "./assembled.js";
 import type { Catalogue } from "./catalogue.js";
 import * as figures from "./figures.generated.js";
 
@@ -9,6 +9,14 @@ let known: Catalogue | undefined;
  * citations are missing from its records. Less than half of the bytes, for where everything is computed and nothing cited.
  */
 export function figureCatalogue(): Catalogue {
-  known ??= assembled({ ...figures, commodities: withNames(figures.commodities) });
+  known ??= assembledFigures(figures);
   return known;
+}
+
+let wraps: Catalogue["wraps"] | undefined;
+
+/** The wraps alone: whoever wants no more need not wait for kinds to be completed from their relatives. */
+export function figureWraps(): Catalogue["wraps"] {
+  wraps ??= wrapsById(figures.wraps);
+  return wraps;
 }

@@ -22,4 +22,5 @@ export * from "./load.js";
 export * from "./loadFigures.js";
 export * from "./loadGuidance.js";
 export * from "./schema.js";
+export * from "./season.js";
 export * from "./tables.js";

@@ -10,15 +10,13 @@ import { type Improvements, improve, type PlanRequest } from "@keepwright/planne
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { exitCodes } from "../exitCodes.js";
+import { haulHelp } from "../options/haulArgument.js";
 import { type HouseholdOptions, planRequest, withHouseholdOptions } from "../options/household.js";
 import type { CommandOutcome } from "../program.js";
 import { readHaulArgument, tellQuestions, whileTelling } from "./haulCommand.js";
 import { kitchenFor } from "./kitchenFor.js";
 
-const help = `
-HAUL is the name of a text file, "-" for standard input, or the haul itself in quotes. A name that looks like a file's
-(with an ending such as .txt, or beginning with / or ./) is never taken for a haul.
-
+const help = `${haulHelp}
 Each change is tried by itself, with a plan of its own; that takes a few times as long as a plan.
 
 Examples:

@@ -4,16 +4,14 @@ import { type Kitchen, type Plan, planHaul } from "@keepwright/planner";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { exitCodes } from "../exitCodes.js";
+import { haulHelp } from "../options/haulArgument.js";
 import { type HouseholdOptions, planRequest, withHouseholdOptions } from "../options/household.js";
 import type { CommandOutcome } from "../program.js";
 import { readHaulArgument, surroundings, tellQuestions, whileTelling } from "./haulCommand.js";
 import { kitchenFor } from "./kitchenFor.js";
 import type { ReadLots } from "./readLots.js";
 
-const help = `
-HAUL is the name of a text file, "-" for standard input, or the haul itself in quotes. A name that looks like a file's
-(with an ending such as .txt, or beginning with / or ./) is never taken for a haul.
-
+const help = `${haulHelp}
 Examples:
   keepwright plan "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
   keepwright plan haul.txt --people 4 --from 2026-06-13 --away 2026-06-14,2026-06-20/2026-06-21

@@ -2,6 +2,12 @@ import type { Door } from "../door/door.js";
 import { readStandardInput, readTextFile } from "../door/readText.js";
 import { quoted, userError } from "../userError.js";
 
+/** How a haul is named, for the help of commands that take one. */
+export const haulHelp = `
+HAUL is the name of a text file, "-" for standard input, or the haul itself in quotes. A name that looks like a file's
+(with an ending such as .txt, or beginning with / or ./) is never taken for a haul.
+`;
+
 /** A haul as text, and where it came from, in words for the person. */
 export interface HaulText {
   readonly text: string;

@@ -1,5 +1,6 @@
 import type { Catalogue } from "../catalogue.js";
 import type { Source } from "../tables.js";
+import { sourceNamers } from "./evidence.js";
 
 interface Standing {
   readonly source: string;
@@ -12,20 +13,11 @@ interface WithRivals extends Standing {
   readonly chosen?: string;
 }
 
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === "object" && value !== null;
-const hasRivals = (value: Record<string, unknown>): boolean =>
-  Array.isArray(value.rivals) && typeof value.source === "string";
-
-/** Every figure of a record that has rivals, with its path. */
-function contested(value: unknown, path = ""): [string, WithRivals][] {
-  if (!isObject(value)) return [];
-  const own: [string, WithRivals][] = hasRivals(value) ? [[path, value as unknown as WithRivals]] : [];
-  const below = Object.entries(value)
-    .filter(([key]) => key !== "rivals")
-    .flatMap(([key, each]) => contested(each, path ? `${path}.${key}` : key));
-  return [...own, ...below];
-}
+/** Every figure of a record that has rivals, with its path; a rival has none of its own. */
+const contested = (record: unknown): [string, WithRivals][] =>
+  sourceNamers(record).flatMap(([path, part]): [string, WithRivals][] =>
+    Array.isArray(part.rivals) ? [[path, part as unknown as WithRivals]] : [],
+  );
 
 /**
  * Where a figure stands among its rivals: published before inferred before told in the trade; then read before remembered;

@@ -24,7 +24,7 @@ const namesSource = (value: Record<string, unknown>): value is SourceNamer =>
   typeof value.source === "string";
 
 /** Every part of a record that names a source, however deep, with its path. */
-function sourceNamers(value: unknown, path = ""): [string, SourceNamer][] {
+export function sourceNamers(value: unknown, path = ""): [string, SourceNamer][] {
   if (!isRecord(value)) return [];
   const own: [string, SourceNamer][] = namesSource(value) ? [[path || "the record", value]] : [];
   const below = Object.entries(value).flatMap(([key, child]) =>

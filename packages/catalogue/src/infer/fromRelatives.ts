@@ -1,6 +1,6 @@
 import type { CommodityFile } from "../fileSchema.js";
 import { nearnesses } from "./nearness.js";
-import { type Inferred, type Quantity, quantities, type Stated } from "./quantity.js";
+import { type Inferred, offScale, onScale, type Quantity, quantities, type Stated } from "./quantity.js";
 
 /** The source that inferred figures name: data/sources/reference.json. */
 export const relativesSource = "keepwright-relatives";
@@ -16,10 +16,6 @@ interface Relative extends Stated {
   readonly kind: CommodityFile;
 }
 
-const onScale = (quantity: Quantity, value: number) =>
-  quantity.scale === "factor" ? Math.log(value) : value;
-const offScale = (quantity: Quantity, value: number) =>
-  quantity.scale === "factor" ? Math.exp(value) : value;
 const mean = (numbers: readonly number[]) => numbers.reduce((sum, each) => sum + each, 0) / numbers.length;
 
 /** Measured and recommended figures come first; where too few relatives have one, any figure their files state. */
@@ -30,25 +26,45 @@ function firm(relatives: readonly Relative[]): readonly Relative[] {
   return published.length >= fewestRelatives ? published : relatives;
 }
 
-function relativesAt(kind: CommodityFile, stated: readonly Relative[], degree: number): readonly Relative[] {
-  const { holds } = nearnesses[degree]!;
-  return firm(
-    stated.filter(
-      (each) =>
-        each.kind.id !== kind.id && each.kind.climacteric === kind.climacteric && holds(kind, each.kind),
-    ),
-  );
+/** Relatives in groups: those that ripen alike and are as near as a degree asks of each other, by what they have in common. */
+type Groups = ReadonlyMap<string, readonly Relative[]>;
+
+const groupOf = (kind: CommodityFile, degree: number): string =>
+  `${kind.climacteric}|${nearnesses[degree]!.common(kind)}`;
+
+function grouped(stated: readonly Relative[], degree: number): Groups {
+  const groups = new Map<string, Relative[]>();
+  for (const each of stated) {
+    const key = groupOf(each.kind, degree);
+    const group = groups.get(key);
+    if (group) group.push(each);
+    else groups.set(key, [each]);
+  }
+  return groups;
 }
 
-const allStated = (kinds: readonly CommodityFile[], quantity: Quantity): readonly Relative[] =>
-  kinds.flatMap((kind) => {
+/** Kinds with a figure of their own, and their groups at every degree. */
+interface Stating {
+  readonly all: readonly Relative[];
+  readonly groups: readonly Groups[];
+}
+
+function relativesAt(kind: CommodityFile, { groups }: Stating, degree: number): readonly Relative[] {
+  const group = groups[degree]!.get(groupOf(kind, degree)) ?? [];
+  return firm(group.filter((each) => each.kind.id !== kind.id));
+}
+
+function allStated(kinds: readonly CommodityFile[], quantity: Quantity): Stating {
+  const all = kinds.flatMap((kind) => {
     const found = quantity.read(kind);
     return found ? [{ ...found, kind }] : [];
   });
+  return { all, groups: nearnesses.map((_, degree) => grouped(all, degree)) };
+}
 
 /** Errors of the rule, at one nearness, on kinds that have a figure of their own: each is left out in turn. */
-function errorsAt(stated: readonly Relative[], quantity: Quantity, degree: number): number[] {
-  return stated.flatMap((each) => {
+function errorsAt(stated: Stating, quantity: Quantity, degree: number): number[] {
+  return stated.all.flatMap((each) => {
     const relatives = relativesAt(each.kind, stated, degree);
     if (relatives.length < fewestRelatives) return [];
     const guess = mean(relatives.map(({ value }) => onScale(quantity, value)));
@@ -63,11 +79,7 @@ const quantile = (numbers: readonly number[], share: number) =>
  * How far the rule errs at a nearness for four kinds in five, measured by leaving each kind with a figure of its own out
  * in turn; a nearness tried on few kinds is taken to be no better than the next wider one.
  */
-function spreadAt(
-  stated: readonly Relative[],
-  quantity: Quantity,
-  degree: number,
-): { spread: number; tried: number } {
+function spreadAt(stated: Stating, quantity: Quantity, degree: number): { spread: number; tried: number } {
   const errors = errorsAt(stated, quantity, degree).map(Math.abs);
   const own = { spread: quantile(errors, shareHeld), tried: errors.length };
   if (errors.length >= fewestTried || degree + 1 >= nearnesses.length) return own;

@@ -17,28 +17,21 @@ const parts: readonly (readonly Traits["organ"][])[] = [
 ];
 const partOf = (organ: Traits["organ"]) => parts.findIndex((organs) => organs.includes(organ));
 
-/** One degree of nearness: how it is called, and whether two kinds are that near. */
+/** One degree of nearness: how it is called, and what two kinds that are so near have in common. */
 export interface Nearness {
   readonly words: string;
-  readonly holds: (one: Traits, other: Traits) => boolean;
+  readonly common: (kind: Traits) => string;
 }
 
 /** Degrees of nearness, nearest first; the last holds for any two kinds. */
 export const nearnesses: readonly Nearness[] = [
   {
     words: "same family, organ and skin",
-    holds: (one, other) =>
-      one.family === other.family && one.organ === other.organ && one.skin === other.skin,
+    common: ({ family, organ, skin }) => `${family}|${organ}|${skin}`,
   },
-  {
-    words: "same family and organ",
-    holds: (one, other) => one.family === other.family && one.organ === other.organ,
-  },
-  {
-    words: "same organ and skin",
-    holds: (one, other) => one.organ === other.organ && one.skin === other.skin,
-  },
-  { words: "same organ", holds: (one, other) => one.organ === other.organ },
-  { words: "same part of the plant", holds: (one, other) => partOf(one.organ) === partOf(other.organ) },
-  { words: "no nearer than any kind", holds: () => true },
+  { words: "same family and organ", common: ({ family, organ }) => `${family}|${organ}` },
+  { words: "same organ and skin", common: ({ organ, skin }) => `${organ}|${skin}` },
+  { words: "same organ", common: ({ organ }) => organ },
+  { words: "same part of the plant", common: ({ organ }) => String(partOf(organ)) },
+  { words: "no nearer than any kind", common: () => "" },
 ];

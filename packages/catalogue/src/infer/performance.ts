@@ -1,6 +1,6 @@
 import type { CommodityFile } from "../fileSchema.js";
 import { inferAmong } from "./fromRelatives.js";
-import type { Quantity } from "./quantity.js";
+import { offScale, onScale, type Quantity } from "./quantity.js";
 
 /** How well the rule of relatives does for one quantity, by leaving each kind out in turn at its own nearest degree. */
 export interface Performance {
@@ -18,14 +18,13 @@ export interface Performance {
  * knowing the others only, says of it.
  */
 export function performanceOf(kinds: readonly CommodityFile[], quantity: Quantity): Performance {
-  const onScale = (value: number) => (quantity.scale === "factor" ? Math.log(value) : value);
   const tries = kinds.flatMap((kind) => {
     const own = quantity.read(kind);
     if (!own || (own.evidence.kind !== "measured" && own.evidence.kind !== "recommended")) return [];
     const guess = inferAmong(kinds.filter((each) => each !== kind))(kind, quantity);
     if (!guess) return [];
     const inside = own.value >= guess.low && own.value <= guess.high;
-    return [{ inside, error: Math.abs(onScale(guess.value) - onScale(own.value)) }];
+    return [{ inside, error: Math.abs(onScale(quantity, guess.value) - onScale(quantity, own.value)) }];
   });
   const errors = tries.map(({ error }) => error).sort((one, other) => one - other);
   const middle = errors[Math.floor(errors.length / 2)] ?? 0;
@@ -34,6 +33,6 @@ export function performanceOf(kinds: readonly CommodityFile[], quantity: Quantit
     scale: quantity.scale,
     tried: tries.length,
     inside: tries.filter(({ inside }) => inside).length / tries.length,
-    medianError: quantity.scale === "factor" ? Math.exp(middle) : middle,
+    medianError: offScale(quantity, middle),
   };
 }

@@ -26,6 +26,13 @@ export interface Quantity {
   readonly read: (kind: CommodityFile) => Stated | undefined;
 }
 
+/** A figure on the scale on which the quantity's errors are alike. */
+export const onScale = ({ scale }: Quantity, value: number): number =>
+  scale === "factor" ? Math.log(value) : value;
+/** The figure that a place on that scale stands for. */
+export const offScale = ({ scale }: Quantity, value: number): number =>
+  scale === "factor" ? Math.exp(value) : value;
+
 const stated = (value: number | undefined, evidence: Evidence | undefined): Stated | undefined =>
   value === undefined || evidence === undefined ? undefined : { value, evidence };
 

@@ -1,24 +1,13 @@
+import { isWholeYear, type MonthSpan, seasonOf } from "@keepwright/catalogue";
 import type { AnsweredGuidance } from "../answer/itemAnswer.js";
 import { monthName } from "../words/dates.js";
 import type { HandoutContext } from "./context.js";
 
-type Spans = readonly (readonly [number, number])[];
-
-const monthsInYear = 12;
-
-/** Months half a year later: the same season on the other side of the equator. */
-const halfAYearLater = (month: number): number => ((month + monthsInYear / 2 - 1) % monthsInYear) + 1;
-
-const isAllYear = (spans: Spans): boolean => spans.some(([from, to]) => from === 1 && to === monthsInYear);
-
 /** Seasons in words, north and south; one line where there is no season. */
-export function seasonLines(
-  { speaker }: HandoutContext,
-  { northern, southern }: AnsweredGuidance["season"],
-): string[] {
-  const south = southern ?? northern.map(([from, to]) => [halfAYearLater(from), halfAYearLater(to)] as const);
-  if (isAllYear(northern)) return [speaker.say("item.allYear")];
-  const spans = (months: Spans) =>
+export function seasonLines({ speaker }: HandoutContext, season: AnsweredGuidance["season"]): string[] {
+  const { northern, southern } = seasonOf(season);
+  if (isWholeYear(northern)) return [speaker.say("item.allYear")];
+  const spans = (months: readonly MonthSpan[]) =>
     speaker.list(
       months.map(([from, to]) =>
         speaker.say(from === to ? "item.month" : "item.months", {
@@ -30,7 +19,7 @@ export function seasonLines(
   return [
     speaker.say("item.seasonNorth", { months: spans(northern) }),
     speaker.say("item.seasonSouth", {
-      months: isAllYear(south) ? speaker.say("item.allYear") : spans(south),
+      months: isWholeYear(southern) ? speaker.say("item.allYear") : spans(southern),
     }),
   ];
 }

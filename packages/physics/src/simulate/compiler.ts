@@ -1,4 +1,4 @@
-import { figureCatalogue, type Wrap, type WrapId } from "@keepwright/catalogue";
+import { figureWraps, type Wrap, type WrapId } from "@keepwright/catalogue";
 import type { AirTree } from "../climate/airTree.js";
 import { type ProduceAtTemperature, produceAtTemperature } from "../produce/atTemperature.js";
 import type { LotForm } from "../produce/lotState.js";
@@ -15,7 +15,7 @@ export class LotCompiler {
   readonly #wraps: ReadonlyMap<WrapId, Wrap>;
   readonly #kept = new Map<Produce, Map<number, ProduceAtTemperature>[]>();
 
-  constructor(wraps: ReadonlyMap<WrapId, Wrap> = figureCatalogue().wraps) {
+  constructor(wraps: ReadonlyMap<WrapId, Wrap> = figureWraps()) {
     this.#wraps = wraps;
   }
 

@@ -7,7 +7,7 @@ import { firstReadyDay } from "../rules/readyToEat.js";
 import { safeDaysLeft } from "../rules/safeTime.js";
 import { stillRipens, untilRipe } from "../search/candidates.js";
 import { longestNamed, toldEnding, toldLife } from "../search/plannedLots.js";
-import { prepare } from "../search/prepare.js";
+import { type Prepared, prepare } from "../search/prepare.js";
 import { bestPlaceOf, choosing, mostGoodDays } from "./bestWay.js";
 import { asItIs, singleWays, untouchedVents, type WayAlone, wayAlone, withVent } from "./ways.js";
 
@@ -42,11 +42,11 @@ function effectsOf(problem: Problem, { programme, spoilt }: WayAlone): string[] 
   return [...new Set(harming.map(({ effect }) => effect))];
 }
 
-function answer(problem: Problem, way: WayAlone): AloneAnswer {
+function answer({ problem, spread }: Prepared, way: WayAlone): AloneAnswer {
   const { programme, vents, outcome } = way;
   const range = lifeRange({
     median: Math.min(outcome.endDay, longestNamed),
-    spread: prepare(problem).spread(0, programme),
+    spread: spread(0, programme),
   });
   const safeDays = safeDaysLeft(problem, problem.lots[0]!, programme, outcome.stayStarts);
   return {
@@ -111,9 +111,10 @@ export function keptAlone(request: PlanRequest): KeptAlone {
   }
   const singles = singleWays(problem);
   const each = bestOfEachKind(problem, singles);
-  const told = each.map((way) => answer(problem, way));
+  const prepared = prepare(problem);
+  const told = each.map((way) => answer(prepared, way));
   return {
-    best: answer(problem, bestPlaceOf([...each, ...movedWhenRipe(problem, singles)])),
+    best: answer(prepared, bestPlaceOf([...each, ...movedWhenRipe(problem, singles)])),
     inEachKind: told.sort(
       (one, other) =>
         Number(one.readyOnDay === null) - Number(other.readyOnDay === null) ||

@@ -1,4 +1,4 @@
-import type { Objective } from "../problem/plan.js";
+import { objectiveLess } from "../problem/objective.js";
 import { bindProblem, type PlanRequest } from "../problem/problem.js";
 import type { Evaluation } from "../search/evaluate.js";
 import { planOf, withoutVainMoves } from "../search/planOf.js";
@@ -21,18 +21,6 @@ export interface JudgeRequest extends PlanRequest {
 function sideOf(prepared: Prepared, judged: Evaluation): Side {
   const evaluation = withoutVainMoves(prepared, judged);
   return { evaluation, plan: planOf(prepared, evaluation) };
-}
-
-function difference(yours: Objective, plan: Objective): Objective {
-  const less = (term: keyof Objective): number => yours[term] - plan[term];
-  return {
-    waste: less("waste"),
-    qualityLost: less("qualityLost"),
-    lifeLost: less("lifeLost"),
-    effort: less("effort"),
-    overflow: less("overflow"),
-    total: less("total"),
-  };
 }
 
 function wastedIn(lots: readonly LotBeside[], side: "here" | "planned") {
@@ -75,7 +63,7 @@ export function judgeArrangement(request: JudgeRequest): Judgement {
     // Of what was said: moves that never come are no longer in what is judged.
     findings: arrangementFindings(problem, laid),
     wasted: { yours: wastedIn(lots, "here"), plan: wastedIn(lots, "planned") },
-    difference: difference(yours.plan.objective, plan.plan.objective),
+    difference: objectiveLess(yours.plan.objective, plan.plan.objective),
     lots,
     conflicts: worstConflicts(prepared, yours, plan, lots),
   };

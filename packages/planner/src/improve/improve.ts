@@ -1,3 +1,4 @@
+import { objectiveLess, termByTerm } from "../problem/objective.js";
 import type { Objective } from "../problem/plan.js";
 import type { PlanRequest } from "../problem/problem.js";
 import { changesFor } from "./changes/index.js";
@@ -20,28 +21,8 @@ const mean = (values: readonly number[]): number =>
 const span = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
 /** Each term of some objectives, put together. */
-function meanObjective(objectives: readonly Objective[]): Objective {
-  const term = (name: keyof Objective): number => mean(objectives.map((one) => one[name]));
-  return {
-    waste: term("waste"),
-    qualityLost: term("qualityLost"),
-    lifeLost: term("lifeLost"),
-    effort: term("effort"),
-    overflow: term("overflow"),
-    total: term("total"),
-  };
-}
-
-function savedObjective(before: Objective, after: Objective): Objective {
-  return {
-    waste: before.waste - after.waste,
-    qualityLost: before.qualityLost - after.qualityLost,
-    lifeLost: before.lifeLost - after.lifeLost,
-    effort: before.effort - after.effort,
-    overflow: before.overflow - after.overflow,
-    total: before.total - after.total,
-  };
-}
+const meanObjective = (objectives: readonly Objective[]): Objective =>
+  termByTerm((name) => mean(objectives.map((one) => one[name])));
 
 /** The unchanged request planned with every seed. */
 interface Base {
@@ -77,7 +58,7 @@ function improvementOf(base: Base, { change, plans }: Tried): Improvement {
     plannerNoise,
     modelReach: model,
     saved: meanObjective(
-      plans.map(({ plan }, index) => savedObjective(base.plans[index]!.plan.objective, plan.objective)),
+      plans.map(({ plan }, index) => objectiveLess(base.plans[index]!.plan.objective, plan.objective)),
     ),
     matters: value >= nextToNothing && low > 0,
     seeds: base.seeds.slice(0, plans.length),
