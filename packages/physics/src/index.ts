@@ -4,6 +4,7 @@ export * from "./decay/index.js";
 export * from "./ethylene/index.js";
 export * from "./keepingQuality/index.js";
 export * from "./odour/index.js";
+export * from "./optimistic/index.js";
 export * from "./produce/index.js";
 export * from "./respiration/index.js";
 export * from "./ripening/index.js";

@@ -146,7 +146,7 @@ function overPreparations(byWay: readonly Tried[][]): Tried[] {
 const mostUnpruned = 150;
 
 /** Every programme there is for a lot: each place and wrap, each two places for what still ripens, each preparation. */
-function everyWay(problem: Problem, lot: BoundLot): Programme[] {
+export function everyWay(problem: Problem, lot: BoundLot): Programme[] {
   const stays = singleStays(problem, lot);
   const moved = stillRipens(lot)
     ? stays.flatMap((first) =>

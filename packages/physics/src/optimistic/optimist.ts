@@ -1,0 +1,103 @@
+import type { Wrap, WrapId } from "@keepwright/catalogue";
+import { type AirTree, airTree } from "../climate/airTree.js";
+import { vapourConductance } from "../produce/emission.js";
+import type { CompiledStay } from "../simulate/compiledStay.js";
+import { LotCompiler } from "../simulate/compiler.js";
+import type { AirBox, RoomAir, SimulatedLot } from "../simulate/simulation.js";
+import type { AirRanges } from "./airRanges.js";
+import { type OptimisticCourse, optimisticCourse } from "./optimisticCourse.js";
+import { type RipeningTime, ripeningTime } from "./ripeningTime.js";
+import { StayInRange } from "./stayInRange.js";
+
+/** The best that may become of a lot that is first ready to eat on one day. */
+export interface OptimisticWay extends OptimisticCourse {
+  /** First whole day it is ready to eat [d]; Infinity when that is not within the horizon. */
+  readonly readyDay: number;
+  /** Days between which it becomes ripe. */
+  readonly ripens: RipeningTime;
+}
+
+/** Vapour given off into the box's air, supply − conductance · density [kg/s]. */
+export interface GivenVapour {
+  /** [m³/s] */
+  readonly conductance: number;
+  /** Density [kg/m³] at which it gives off nothing. */
+  readonly density: number;
+}
+
+/** What a lot gives off into the air of its box in one stay. */
+export interface GivenInStay {
+  /** Index of the box; the number of boxes for the open room. */
+  readonly box: number;
+  /** Ethylene [µL/h] as it arrives and when ripe. */
+  readonly arriving: number;
+  readonly ripe: number;
+  readonly vapour: GivenVapour;
+}
+
+/** Finds the best that can become of lots in a kitchen, one at a time, in air known only within bounds. Pure but for what it remembers of kinds. */
+export class Optimist {
+  readonly tree: AirTree;
+  readonly #compiler: LotCompiler;
+
+  /** @param boxes of the kitchen; how fast they exchange air does not matter */
+  constructor(boxes: readonly AirBox[], room: RoomAir, wraps?: ReadonlyMap<WrapId, Wrap>) {
+    this.tree = airTree(boxes, room);
+    this.#compiler = new LotCompiler(wraps);
+  }
+
+  /** One way for each whole day before the horizon on which it may be ready first, and one for later if that may be. */
+  ways(lot: SimulatedLot, air: AirRanges, horizonDays: number): OptimisticWay[] {
+    const running = this.#compiler.lot(lot, this.tree);
+    const stays = running.stays.map((stay) => new StayInRange(stay, lot.kilograms, running.state, air));
+    const whole = ripeningTime(running, stays, air);
+    const way = (readyDay: number, ripens: RipeningTime): OptimisticWay => {
+      const { endDay, quality } = optimisticCourse(running, stays, air, ripens, horizonDays);
+      return { endDay, quality, readyDay, ripens };
+    };
+    if (whole.to === 0) return [way(0, whole)];
+    const ways: OptimisticWay[] = [];
+    const last = Math.min(horizonDays - 1, Math.ceil(whole.to));
+    for (let day = Math.max(1, Math.ceil(whole.from)); day <= last; day++) {
+      ways.push(way(day, { from: Math.max(whole.from, day - 1), to: Math.min(whole.to, day) }));
+    }
+    if (whole.to > horizonDays - 1) {
+      ways.push(way(Number.POSITIVE_INFINITY, { from: Math.max(whole.from, horizonDays - 1), to: whole.to }));
+    }
+    return ways;
+  }
+
+  /** What a lot gives off in each of its stays. */
+  gives(lot: SimulatedLot): GivenInStay[] {
+    const running = this.#compiler.lot(lot, this.tree);
+    const nowhere: AirRanges = {
+      roomEthylene: 0,
+      windows: [0],
+      leastEthylene: [new Float64Array(this.tree.size + 1)],
+      mostEthylene: new Float64Array(this.tree.size + 1),
+      leastDensity: new Float64Array(this.tree.size + 1),
+      mostDensity: new Float64Array(this.tree.size + 1),
+      leastResistance: new Float64Array(this.tree.size + 1),
+    };
+    return running.stays.map((stay) => {
+      const range = new StayInRange(stay, lot.kilograms, running.state, nowhere);
+      const surface = vapourConductance(stay.at, running.state) * lot.kilograms * stay.pressurePerDensity;
+      return {
+        box: stay.box,
+        arriving: range.emission(lot.ripeness),
+        ripe: range.emission(1),
+        vapour: givenVapour(stay, surface),
+      };
+    });
+  }
+}
+
+/**
+ * In air drier than the lot's own surface: through its wrap in series, or at saturation where the wrap holds water of its own. Only in damper air does water condense in a
+ * wrap that is not wet.
+ */
+function givenVapour({ closed, wet, exchange, surfaceDensity, saturationDensity }: CompiledStay, surface: number): GivenVapour {
+  if (wet) return { conductance: exchange, density: saturationDensity };
+  const conductance = closed ? (exchange * surface) / (exchange + surface) : surface;
+  return { conductance, density: surfaceDensity };
+}

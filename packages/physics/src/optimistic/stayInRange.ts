@@ -1,0 +1,105 @@
+import { productionAtRipeness } from "../ethylene/production.js";
+import { vapourConductance } from "../produce/emission.js";
+import { at as position } from "../produce/lotState.js";
+import { stateRates } from "../produce/stateRates.js";
+import { airAround, blankConditions, type MutableConditions } from "../simulate/airAround.js";
+import type { CompiledStay } from "../simulate/compiledStay.js";
+import { transpirationRate } from "../waterLoss/transpirationRate.js";
+import type { AirRanges } from "./airRanges.js";
+
+const secondsPerDay = 86_400;
+const { waterLost, chilling, ripeness } = position;
+
+/**
+ * A lot in one stay whose air is known only within bounds: how fast, at the least, each process goes on in it, and how fast it may ripen at the most.
+ *
+ * Sound because every rate rises or falls with each of ethylene, vapour and ripeness throughout (a test holds the simulation to it): ageing, rot, sprouting and
+ * injury are least in the least ethylene and the driest air, water loss in the dampest, and chilling at the ripeness that bears cold best.
+ */
+export class StayInRange {
+  readonly stay: CompiledStay;
+  readonly #kilograms: number;
+  readonly #air: AirRanges;
+  readonly #water: number;
+  readonly #conditions: MutableConditions = blankConditions();
+  readonly #state: Float64Array;
+  readonly #rates: Float64Array;
+
+  constructor(stay: CompiledStay, kilograms: number, state: Float64Array, air: AirRanges) {
+    const { box, at } = stay;
+    this.stay = stay;
+    this.#kilograms = kilograms;
+    this.#air = air;
+    this.#state = state.slice();
+    this.#rates = new Float64Array(state.length);
+    const around = this.#conditions;
+    const surface = vapourConductance(at, state) * kilograms * stay.pressurePerDensity;
+    airAround(stay, surface, 0, air.mostDensity[box]!, 0, around);
+    const { conductance, surfaceVapourPressure } = at;
+    this.#water =
+      secondsPerDay *
+      transpirationRate(conductance, surfaceVapourPressure, around.vapourPressure, around.uptake);
+    airAround(stay, surface, 0, air.leastDensity[box]!, 0, around);
+  }
+
+  /** Ethylene the lot gives off at a ripeness [µL/h]. */
+  emission(ripe: number): number {
+    const { logEthyleneUnripe, logEthyleneRipe } = this.stay.at;
+    return productionAtRipeness(logEthyleneUnripe, logEthyleneRipe, ripe) * this.#kilograms;
+  }
+
+  get overRipening(): number {
+    return this.stay.at.overRipeningRate;
+  }
+
+  /** The most it can ripen in a day while unripe, at a ripeness [1/d]. */
+  fastestRipening(ripe: number): number {
+    const { at, box, closed, litresPerHour } = this.stay;
+    if (!at.ripens || at.ripeningRate === 0) return 0;
+    const around = this.#air.mostEthylene[box]!;
+    const ethylene = closed ? around + this.emission(ripe) / litresPerHour : around;
+    return this.#ratesAt(0, ethylene)[ripeness]!;
+  }
+
+  /** The least it can ripen in a day while unripe, at a ripeness in a window [1/d]. */
+  slowestRipening(ripe: number, window: number): number {
+    const { at } = this.stay;
+    if (!at.ripens || at.ripeningRate === 0) return 0;
+    return this.#ratesAt(0, this.#leastEthylene(ripe, window))[ripeness]!;
+  }
+
+  /**
+   * The least change of every state a day [1/d], into `out`; that of ripeness too.
+   *
+   * @param doses at the least so far; only what spoils eating is read
+   * @param unripest, ripest how ripe it may be
+   */
+  leastRates(doses: Float64Array, unripest: number, ripest: number, window: number, out: Float64Array): void {
+    const { at } = this.stay;
+    this.#state.set(doses);
+    this.#state[ripeness] = unripest;
+    this.#conditions.ethylene = this.#leastEthylene(unripest, window);
+    stateRates(at, this.#state, this.#conditions, out);
+    out[waterLost] = this.#water;
+    // Fruit bears cold the better the riper, if that changes at all.
+    if (at.chillingDeficitChange < 0 && ripest > unripest) {
+      out[chilling] = this.#ratesAt(ripest, this.#conditions.ethylene)[chilling]!;
+    }
+  }
+
+  #ratesAt(ripe: number, ethylene: number): Float64Array {
+    this.#state[ripeness] = ripe;
+    this.#conditions.ethylene = ethylene;
+    stateRates(this.stay.at, this.#state, this.#conditions, this.#rates);
+    return this.#rates;
+  }
+
+  /** Ethylene around the lot at the least, its own among it. */
+  #leastEthylene(ripe: number, window: number): number {
+    const { box, closed, litresPerHour } = this.stay;
+    const { leastEthylene, roomEthylene, leastResistance } = this.#air;
+    const own = this.emission(ripe);
+    const inBox = Math.max(leastEthylene[window]![box]!, roomEthylene + own * leastResistance[box]!);
+    return closed ? inBox + own / litresPerHour : inBox;
+  }
+}

@@ -1,0 +1,179 @@
+import type { AirRanges, OptimisticWay } from "@keepwright/physics";
+import { isAirtight } from "../rules/airtight.js";
+import { lastSafeDay } from "../rules/safeTime.js";
+import { weights } from "../rules/weights.js";
+import type { Prepared } from "../search/prepare.js";
+import { type LeastCosts, leastCosts } from "./optimisticCosts.js";
+import type { Way } from "./ways.js";
+
+/** A way to deal with a lot that is first ready on one day, priced in the air known only within bounds. */
+interface Priced extends LeastCosts {
+  readonly readyDay: number;
+  readonly ripens: OptimisticWay["ripens"];
+}
+
+/** A way whose prices are remembered by the air they were worked out in. */
+export class PricedWay {
+  readonly way: Way;
+  readonly #prepared: Prepared;
+  readonly #lastSafe: number;
+  readonly #known = new Map<string, readonly Priced[]>();
+
+  constructor(prepared: Prepared, way: Way) {
+    this.way = way;
+    this.#prepared = prepared;
+    this.#lastSafe = lastSafeDay(prepared.problem, way.lot, way.programme, [0]);
+  }
+
+  prices(optimist: Optimistic, air: AirRanges): readonly Priced[] {
+    const key = this.#key(air);
+    const known = this.#known.get(key) ?? this.#priced(optimist, air);
+    this.#known.set(key, known);
+    return known;
+  }
+
+  /** What of the air a way meets, as a text. */
+  #key({ leastEthylene, mostEthylene, mostDensity, leastResistance }: AirRanges): string {
+    return this.way.boxes
+      .map(
+        (box) =>
+          `${leastEthylene.map((window) => window[box])} ${mostEthylene[box]} ${mostDensity[box]} ${leastResistance[box]}`,
+      )
+      .join(" > ");
+  }
+
+  #priced(optimist: Optimistic, air: AirRanges): Priced[] {
+    const { problem, spread, bestLife } = this.#prepared;
+    const { lot, programme, whole } = this.way;
+    return optimist.ways(whole, air, problem.household.days).map((one) => ({
+      ...leastCosts(
+        problem,
+        lot,
+        one,
+        spread(lot.index, programme),
+        bestLife(lot.index),
+        this.#lastSafe,
+      ),
+      readyDay: one.readyDay,
+      ripens: one.ripens,
+    }));
+  }
+}
+
+type Optimistic = { ways(lot: Way["whole"], air: AirRanges, days: number): OptimisticWay[] };
+
+/**
+ * Ways of a lot through the same places, first ready on the same day, that the relaxation need not tell apart: one of them, and those that cost at least as much and take at
+ * least as much room in the air that holds everywhere. In narrower air their least costs, day by day, stand for all of them.
+ */
+export interface Column {
+  readonly way: Way;
+  readonly readyDay: number;
+  readonly ripens: OptimisticWay["ripens"];
+  readonly members: readonly PricedWay[];
+}
+
+/** What a portion costs by a column [g]: `fixed` whatever the day. Infinity everywhere: it cannot be. */
+export interface ColumnCosts {
+  readonly onDay: Float64Array;
+  readonly left: number;
+}
+
+/** Dairy that would take up the smell [g], by the way alone. */
+function smellOnDairy({ problem }: Prepared, { lot, programme }: Way, readyDay: number): number {
+  const gives = problem.catalogue.odours.some(
+    ({ giver, taker }) => giver === lot.commodity.id && taker === "dairy",
+  );
+  if (!gives) return 0;
+  const smells = (stay: number): boolean => {
+    const { place, wrap } = programme.stays[stay]!;
+    return !isAirtight(wrap) && problem.places[place]!.place.refrigerator !== undefined;
+  };
+  const moved = programme.stays.length > 1 && readyDay <= problem.household.days - 1;
+  return smells(0) || (moved && smells(1)) ? weights.dairyGrams * weights.smellTaken : 0;
+}
+
+export class Columns {
+  readonly #prepared: Prepared;
+  readonly #optimist: Optimistic;
+  readonly all: readonly Column[];
+
+  constructor(
+    prepared: Prepared,
+    optimist: Optimistic,
+    ways: readonly (readonly Way[])[],
+    air: AirRanges,
+  ) {
+    this.#prepared = prepared;
+    this.#optimist = optimist;
+    this.all = ways.flatMap((ofLot) => this.#ofLot(ofLot, air));
+  }
+
+  /** Least costs of a portion by a column in some air; undefined where it cannot be in it. */
+  costs({ members, readyDay }: Column, air: AirRanges): ColumnCosts | undefined {
+    let least: { onDay: Float64Array; left: number } | undefined;
+    for (const member of members) {
+      const priced = member.prices(this.#optimist, air).find((one) => one.readyDay === readyDay);
+      if (!priced) continue;
+      const fixed = this.#fixed(member.way, readyDay);
+      if (!least) {
+        least = { onDay: priced.onDay.map((cost) => cost + fixed), left: priced.left + fixed };
+        continue;
+      }
+      least.left = Math.min(least.left, priced.left + fixed);
+      for (let day = 0; day < least.onDay.length; day++) {
+        least.onDay[day] = Math.min(least.onDay[day]!, priced.onDay[day]! + fixed);
+      }
+    }
+    return least;
+  }
+
+  #fixed(way: Way, readyDay: number): number {
+    return (way.effort + smellOnDairy(this.#prepared, way, readyDay)) / way.lot.portions;
+  }
+
+  #ofLot(ways: readonly Way[], air: AirRanges): Column[] {
+    const groups = new Map<string, { way: PricedWay; priced: Priced; fixed: number }[]>();
+    for (const way of ways) {
+      const one = new PricedWay(this.#prepared, way);
+      const { programme } = way;
+      const path = programme.stays.map(({ place }) => place).join(" > ");
+      for (const priced of one.prices(this.#optimist, air)) {
+        const smell = smellOnDairy(this.#prepared, way, priced.readyDay);
+        const airtight = programme.stays.map(({ wrap }) => isAirtight(wrap)).join();
+        const key = `${path} ${programme.leavesOff} ${priced.readyDay} ${smell > 0} ${airtight}`;
+        const group = groups.get(key) ?? [];
+        groups.set(key, group);
+        group.push({ way: one, priced, fixed: this.#fixed(way, priced.readyDay) });
+      }
+    }
+    return [...groups.values()].flatMap(undominated);
+  }
+}
+
+type Candidate = { readonly way: PricedWay; readonly priced: Priced; readonly fixed: number };
+
+/** Whether one way costs no more than another on every day, and takes no more room. */
+const dominates = (one: Candidate, other: Candidate): boolean =>
+  one.fixed + one.priced.left <= other.fixed + other.priced.left &&
+  one.way.way.litres.every((litres, stay) => litres <= other.way.way.litres[stay]!) &&
+  one.priced.onDay.every((cost, day) => one.fixed + cost <= other.fixed + other.priced.onDay[day]!);
+
+function undominated(group: readonly Candidate[]): Column[] {
+  const order = [...group].sort((a, b) => a.fixed + a.priced.left - b.fixed - b.priced.left);
+  const columns: { best: Candidate; members: Candidate[] }[] = [];
+  for (const one of order) {
+    const better = columns.find(({ best }) => dominates(best, one));
+    if (better) better.members.push(one);
+    else columns.push({ best: one, members: [one] });
+  }
+  return columns.map(({ best, members }) => ({
+    way: best.way.way,
+    readyDay: best.priced.readyDay,
+    ripens: {
+      from: Math.min(...members.map(({ priced }) => priced.ripens.from)),
+      to: Math.max(...members.map(({ priced }) => priced.ripens.to)),
+    },
+    members: members.map(({ way }) => way),
+  }));
+}

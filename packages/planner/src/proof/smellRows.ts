@@ -1,0 +1,51 @@
+import { isAirtight } from "../rules/airtight.js";
+import { weights } from "../rules/weights.js";
+import type { Prepared } from "../search/prepare.js";
+import type { Column } from "./columns.js";
+import type { KitchenBoxes } from "./kitchenBounds.js";
+import type { LinearModel } from "./linearModel.js";
+
+/** The stretch of air a column's lot lies in at the start, as a text; nothing where its wrap keeps smells in and out. */
+function airAtStart({ way }: Column, kitchen: KitchenBoxes): string | undefined {
+  const { place, wrap } = way.programme.stays[0]!;
+  if (isAirtight(wrap)) return undefined;
+  const box = way.boxes[0]!;
+  return box === kitchen.size ? `room ${place}` : `box ${box}`;
+}
+
+/**
+ * Smells taken up on the first day: where a share of a giver and a share of a taker lie in one air and the shares add up to more than 1, at least what is over of the taker has
+ * taken it up.
+ */
+export function smellRows(
+  model: LinearModel,
+  { problem }: Prepared,
+  kitchen: KitchenBoxes,
+  placed: readonly { readonly column: Column; readonly portions: number }[],
+): void {
+  const shares = new Map<number, Map<string, [number, number][]>>();
+  for (const { column, portions } of placed) {
+    const air = airAtStart(column, kitchen);
+    if (air === undefined) continue;
+    const { index, portions: all } = column.way.lot;
+    const byAir = shares.get(index) ?? new Map<string, [number, number][]>();
+    shares.set(index, byAir);
+    byAir.set(air, [...(byAir.get(air) ?? []), [portions, 1 / all]]);
+  }
+  const ofKind = (id: string) => problem.lots.filter(({ commodity }) => commodity.id === id);
+  const taken = new Map<number, number>();
+  for (const { giver, taker } of problem.catalogue.odours) {
+    for (const to of ofKind(taker)) {
+      for (const from of ofKind(giver)) {
+        if (from === to) continue;
+        for (const [air, ofTaker] of shares.get(to.index) ?? []) {
+          const ofGiver = shares.get(from.index)?.get(air);
+          if (!ofGiver) continue;
+          const column = taken.get(to.index) ?? model.column(to.grams * weights.smellTaken, 1);
+          taken.set(to.index, column);
+          model.row(Number.NEGATIVE_INFINITY, 1, [...ofGiver, ...ofTaker, [column, -1]]);
+        }
+      }
+    }
+  }
+}
