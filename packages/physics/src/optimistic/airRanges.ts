@@ -5,13 +5,15 @@ export interface AirRanges {
   readonly windows: readonly number[];
   /** Ethylene [µL/L] at least, in each window. */
   readonly leastEthylene: readonly Float64Array[];
-  /** Ethylene [µL/L] at most, at any time. */
+  /** Ethylene [µL/L] at most, at any time, but for what the lot gives off that is followed. */
   readonly mostEthylene: Float64Array;
   /** Vapour density [kg/m³], at least and at most, at any time. */
   readonly leastDensity: Float64Array;
   readonly mostDensity: Float64Array;
   /** What 1 µL/h given off in a box adds to its ethylene at least [h/L]; 0 for the room. */
   readonly leastResistance: Float64Array;
+  /** The same at most. */
+  readonly mostResistance: Float64Array;
 }
 
 /** The window a day falls into. */

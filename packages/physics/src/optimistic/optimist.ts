@@ -8,6 +8,7 @@ import type { AirRanges } from "./airRanges.js";
 import { type OptimisticCourse, optimisticCourse } from "./optimisticCourse.js";
 import { type RipeningTime, ripeningTime } from "./ripeningTime.js";
 import { StayInRange } from "./stayInRange.js";
+import { steadyCourse } from "./steadyCourse.js";
 
 /** The best that may become of a lot that is first ready to eat on one day. */
 export interface OptimisticWay extends OptimisticCourse {
@@ -52,7 +53,10 @@ export class Optimist {
     const stays = running.stays.map((stay) => new StayInRange(stay, lot.kilograms, running.state, air));
     const whole = ripeningTime(running, stays, air);
     const way = (readyDay: number, ripens: RipeningTime): OptimisticWay => {
-      const { endDay, quality } = optimisticCourse(running, stays, air, ripens, horizonDays);
+      const steady = !running.ripens && stays.length === 1;
+      const { endDay, quality } = steady
+        ? steadyCourse(running, stays[0]!, air, horizonDays)
+        : optimisticCourse(running, stays, air, ripens, horizonDays);
       return { endDay, quality, readyDay, ripens };
     };
     if (whole.to === 0) return [way(0, whole)];
@@ -67,6 +71,27 @@ export class Optimist {
     return ways;
   }
 
+  /** Ethylene [µL/L] that the air of its first box must reach at some time for a lot to be ready by a day; no more than that air may hold. */
+  needs(lot: SimulatedLot, air: AirRanges, readyDay: number): number {
+    const running = this.#compiler.lot(lot, this.tree);
+    const first = running.stays[0]!;
+    const most = air.mostEthylene[first.box]!;
+    const readyWith = (ethylene: number): boolean => {
+      const mostEthylene = air.mostEthylene.map((now, box) => (box === first.box ? ethylene : now));
+      const stay = new StayInRange(first, lot.kilograms, running.state, { ...air, mostEthylene });
+      return ripeningTime(running, [stay], air).from <= readyDay;
+    };
+    let low = air.roomEthylene;
+    if (first.box >= this.tree.size || !Number.isFinite(readyDay) || readyWith(low)) return low;
+    let high = most;
+    for (let halving = 0; halving < 12; halving++) {
+      const middle = Math.sqrt(low * high);
+      if (readyWith(middle)) high = middle;
+      else low = middle;
+    }
+    return low;
+  }
+
   /** What a lot gives off in each of its stays. */
   gives(lot: SimulatedLot): GivenInStay[] {
     const running = this.#compiler.lot(lot, this.tree);
@@ -78,6 +103,7 @@ export class Optimist {
       leastDensity: new Float64Array(this.tree.size + 1),
       mostDensity: new Float64Array(this.tree.size + 1),
       leastResistance: new Float64Array(this.tree.size + 1),
+      mostResistance: new Float64Array(this.tree.size + 1),
     };
     return running.stays.map((stay) => {
       const range = new StayInRange(stay, lot.kilograms, running.state, nowhere);

@@ -56,8 +56,9 @@ export class StayInRange {
   fastestRipening(ripe: number): number {
     const { at, box, closed, litresPerHour } = this.stay;
     if (!at.ripens || at.ripeningRate === 0) return 0;
-    const around = this.#air.mostEthylene[box]!;
-    const ethylene = closed ? around + this.emission(ripe) / litresPerHour : around;
+    const own = this.emission(ripe);
+    const around = this.#air.mostEthylene[box]! + own * this.#air.mostResistance[box]!;
+    const ethylene = closed ? around + own / litresPerHour : around;
     return this.#ratesAt(0, ethylene)[ripeness]!;
   }
 

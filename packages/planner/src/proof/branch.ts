@@ -1,4 +1,3 @@
-import type { AirRanges } from "@keepwright/physics";
 import { ventSettings } from "../problem/kitchen.js";
 import type { Columns } from "./columns.js";
 import type { KitchenBoxes } from "./kitchenBounds.js";
@@ -45,12 +44,12 @@ export class Brancher {
   }
 
   /** How much dearer what is used would be in other air [g]: each lot at its least day by day. */
-  #rise({ used }: Solved, from: AirRanges, to: AirRanges, boxes: ReadonlySet<number>): number {
+  #rise({ used }: Solved, from: Supposition, to: Supposition, boxes: ReadonlySet<number>): number {
     let rise = 0;
     for (const { column, portions } of used) {
       if (!column.way.boxes.some((box) => boxes.has(box))) continue;
-      const now = this.#columns.costs(column, from);
-      const then = this.#columns.costs(column, to);
+      const now = this.#columns.costs(column, this.#air.ranges(from, column.way.lot.index));
+      const then = this.#columns.costs(column, this.#air.ranges(to, column.way.lot.index));
       if (!now) continue;
       rise += portions * (then ? leastOf(then) - leastOf(now) : leastOf(now));
     }
@@ -59,14 +58,13 @@ export class Brancher {
 
   #byEthylene(supposition: Supposition, solved: Solved): Split[] {
     const { size, behind } = this.#kitchen;
-    const ranges = this.#air.ranges(supposition);
     return supposition.leastEthylene.flatMap((levels, window) =>
       Array.from({ length: size }, (_, box) => box).flatMap((box): Split[] => {
         const low = levels[box]!;
         const made = solved.ethylene[window]![box]!;
         if (made < low * (1 + leastDifference)) return [];
         const raisedTo = (level: number): Supposition => this.#raised(supposition, window, box, level);
-        const promise = this.#rise(solved, ranges, this.#air.ranges(raisedTo(made)), behind[box]!);
+        const promise = this.#rise(solved, supposition, raisedTo(made), behind[box]!);
         const level = Math.sqrt(low * made);
         const lowered: Supposition = {
           ...supposition,
@@ -89,7 +87,6 @@ export class Brancher {
 
   #byDensity(supposition: Supposition, solved: Solved): Split[] {
     const { size } = this.#kitchen;
-    const ranges = this.#air.ranges(supposition);
     return Array.from({ length: size }, (_, box) => box).flatMap((box): Split[] => {
       const most = supposition.mostDensity[box]!;
       const least = Math.max(this.#air.leastDensity[box]!, supposition.mostAtLeast[box]!);
@@ -99,14 +96,13 @@ export class Brancher {
       const wetter: Supposition = { ...supposition, mostAtLeast: withEntry(supposition.mostAtLeast, box, level) };
       // Only a guess of what it brings: half of what the driest air would.
       const driest = { ...supposition, mostDensity: withEntry(supposition.mostDensity, box, least) };
-      const promise = 0.5 * this.#rise(solved, ranges, this.#air.ranges(driest), new Set([box]));
+      const promise = 0.5 * this.#rise(solved, supposition, driest, new Set([box]));
       return [{ name: `dens b${box} ${(least*1000).toFixed(1)}..${(most*1000).toFixed(1)}`, promise, parts: [drier, wetter] } as any];
     });
   }
 
   #byVents(supposition: Supposition, solved: Solved): Split[] {
     const { problem } = this.#kitchen;
-    const ranges = this.#air.ranges(supposition);
     return supposition.vents.flatMap((allowed, vent): Split[] => {
       if (allowed.length < 2) return [];
       const parts = ventSettings
@@ -114,7 +110,7 @@ export class Brancher {
         .map((setting) => ({ ...supposition, vents: supposition.vents.with(vent, [setting]) }));
       const box = this.#kitchen.boxOf(problem.vents[vent]!);
       const rises = parts.map((part) =>
-        this.#rise(solved, ranges, this.#air.ranges(part), this.#kitchen.behind[box]!),
+        this.#rise(solved, supposition, part, this.#kitchen.behind[box]!),
       );
       return [{ name: `vent ${vent}`, promise: Math.min(...rises), parts } as any];
     });

@@ -1,4 +1,4 @@
-import type { AirRanges, OptimisticWay } from "@keepwright/physics";
+import type { AirRanges, Optimist, OptimisticWay } from "@keepwright/physics";
 import { isAirtight } from "../rules/airtight.js";
 import { lastSafeDay } from "../rules/safeTime.js";
 import { weights } from "../rules/weights.js";
@@ -60,7 +60,7 @@ export class PricedWay {
   }
 }
 
-type Optimistic = { ways(lot: Way["whole"], air: AirRanges, days: number): OptimisticWay[] };
+type Optimistic = Pick<Optimist, "ways" | "needs">;
 
 /**
  * Ways of a lot through the same places, first ready on the same day, that the relaxation need not tell apart: one of them, and those that cost at least as much and take at
@@ -71,6 +71,8 @@ export interface Column {
   readonly readyDay: number;
   readonly ripens: OptimisticWay["ripens"];
   readonly members: readonly PricedWay[];
+  /** Ethylene [µL/L] its first box must reach at some time for it to be ready so soon. */
+  readonly needs: number;
 }
 
 /** What a portion costs by a column [g]: `fixed` whatever the day. Infinity everywhere: it cannot be. */
@@ -102,11 +104,11 @@ export class Columns {
     prepared: Prepared,
     optimist: Optimistic,
     ways: readonly (readonly Way[])[],
-    air: AirRanges,
+    airFor: (lot: number) => AirRanges,
   ) {
     this.#prepared = prepared;
     this.#optimist = optimist;
-    this.all = ways.flatMap((ofLot) => this.#ofLot(ofLot, air));
+    this.all = ways.flatMap((ofLot, lot) => this.#ofLot(ofLot, airFor(lot)));
   }
 
   /** Least costs of a portion by a column in some air; undefined where it cannot be in it. */
@@ -141,13 +143,17 @@ export class Columns {
       for (const priced of one.prices(this.#optimist, air)) {
         const smell = smellOnDairy(this.#prepared, way, priced.readyDay);
         const airtight = programme.stays.map(({ wrap }) => isAirtight(wrap)).join();
-        const key = `${path} ${programme.leavesOff} ${priced.readyDay} ${smell > 0} ${airtight}`;
+        const wet = programme.stays.map(({ wrap }) => (globalThis as any).__k === "wet" ? wrap === "damp towel" : (globalThis as any).__k === "all" ? wrap : "").join();
+        const key = `${path} ${programme.leavesOff} ${priced.readyDay} ${smell > 0} ${airtight} ${wet}`;
         const group = groups.get(key) ?? [];
         groups.set(key, group);
         group.push({ way: one, priced, fixed: this.#fixed(way, priced.readyDay) });
       }
     }
-    return [...groups.values()].flatMap(undominated);
+    return [...groups.values()].flatMap(undominated).map((column) => ({
+      ...column,
+      needs: Math.min(...column.members.map(({ way }) => this.#optimist.needs(way.whole, air, column.readyDay))),
+    }));
   }
 }
 
@@ -159,7 +165,7 @@ const dominates = (one: Candidate, other: Candidate): boolean =>
   one.way.way.litres.every((litres, stay) => litres <= other.way.way.litres[stay]!) &&
   one.priced.onDay.every((cost, day) => one.fixed + cost <= other.fixed + other.priced.onDay[day]!);
 
-function undominated(group: readonly Candidate[]): Column[] {
+function undominated(group: readonly Candidate[]): Omit<Column, "needs">[] {
   const order = [...group].sort((a, b) => a.fixed + a.priced.left - b.fixed - b.priced.left);
   const columns: { best: Candidate; members: Candidate[] }[] = [];
   for (const one of order) {

@@ -50,3 +50,13 @@ export function mostVapour({ members }: Column, boxes: ReadonlySet<number>) {
   }
   return { conductance, supply: conductance * density };
 }
+
+/** Ethylene [µL/h] that a lot dealt with by a column gives off into the boxes of a set, at the most at any time. */
+export function mostEmission({ way, ripens }: Column, boxes: ReadonlySet<number>): number {
+  let most = 0;
+  for (const given of way.gives) {
+    if (!boxes.has(given.box)) continue;
+    most = Math.max(most, given.arriving, ripens.from === Number.POSITIVE_INFINITY ? 0 : given.ripe);
+  }
+  return most;
+}

@@ -1,6 +1,7 @@
 /** A linear programme while it is being put together: minimise the cost of columns within rows. */
 export class LinearModel {
   readonly costs: number[] = [];
+  readonly integral: number[] = [];
   readonly lower: number[] = [];
   readonly upper: number[] = [];
   readonly rowLower: number[] = [];
@@ -9,8 +10,9 @@ export class LinearModel {
   readonly indices: number[] = [];
   readonly values: number[] = [];
 
-  column(cost: number, upper = Number.POSITIVE_INFINITY, lower = 0): number {
+  column(cost: number, upper = Number.POSITIVE_INFINITY, lower = 0, integral = false): number {
     this.costs.push(cost);
+    this.integral.push(integral ? 1 : 0);
     this.lower.push(lower);
     this.upper.push(upper);
     return this.costs.length - 1;
@@ -32,6 +34,7 @@ export class LinearModel {
     return {
       numCols: this.costs.length,
       numRows: this.rowLower.length,
+      ...(this.integral.includes(1) && { integrality: this.integral as (0 | 1)[] }),
       colCost: this.costs,
       colLower: this.lower,
       colUpper: this.upper,

@@ -40,7 +40,7 @@ export function boundOf(highs: Highs, prepared: Prepared, options: ProofOptions 
   const ways = problem.lots.map((lot) => everyWayOf(problem, lot, kitchen));
   const air = new RootAir(kitchen, ways);
   const root = air.root();
-  const columns = new Columns(prepared, kitchen.optimist, ways, air.ranges(root));
+  const columns = new Columns(prepared, kitchen.optimist, ways, (lot) => air.ranges(root, lot));
   const relaxation = new Relaxation(highs, prepared, kitchen, air, columns);
   const brancher = new Brancher(kitchen, air, columns);
   let nodes = 1;

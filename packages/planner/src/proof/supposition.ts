@@ -19,13 +19,14 @@ export interface Supposition {
 }
 
 /** Days [d] on which windows begin in which the least ethylene of a box is told apart. Inferred: what ripens comes into the refrigerator in the first days, and then stays. */
-export const windowsFor = (days: number): number[] => [0, 2, 4, 6].filter((day) => day < days);
+export const windowsFor = (days: number): number[] => [0, 2, 4].filter((day) => day < days);
 
 
 /** What holds in every branch. */
 export class RootAir {
   readonly #kitchen: KitchenBoxes;
   readonly #ways: readonly (readonly Way[])[];
+  readonly #emissions: readonly Float64Array[];
   readonly windows: readonly number[];
   readonly leastDensity: Float64Array;
   readonly mostDensity: Float64Array;
@@ -33,6 +34,7 @@ export class RootAir {
   constructor(kitchen: KitchenBoxes, ways: readonly (readonly Way[])[]) {
     this.#kitchen = kitchen;
     this.#ways = ways;
+    this.#emissions = ways.map((ofLot) => this.#mostEmission(ofLot));
     this.windows = windowsFor(kitchen.problem.household.days);
     const { least, most } = this.#densities();
     this.leastDensity = least;
@@ -51,41 +53,51 @@ export class RootAir {
     };
   }
 
-  /** The air that lots are followed in under a supposition. */
-  ranges({ vents, leastEthylene, mostDensity }: Supposition): AirRanges {
+  /** The air that a lot is followed in under a supposition. */
+  ranges({ vents, leastEthylene, mostDensity }: Supposition, lot: number): AirRanges {
     const { size, neighbour, problem } = this.#kitchen;
     const exchange = this.#kitchen.exchange(vents);
     const leastResistance = new Float64Array(size + 1);
+    const mostResistance = new Float64Array(size + 1);
     for (let box = 0; box < size; box++) {
       leastResistance[box] = leastResistance[neighbour[box]!]! + 1 / exchange.most[box]!;
+      mostResistance[box] = mostResistance[neighbour[box]!]! + 1 / exchange.least[box]!;
     }
     return {
       roomEthylene: problem.kitchen.room.ethylene,
       windows: this.windows,
       leastEthylene,
-      mostEthylene: this.#mostEthylene(exchange),
+      mostEthylene: this.#mostEthylene(exchange, lot),
       leastDensity: this.leastDensity,
       mostDensity,
       leastResistance,
+      mostResistance,
     };
   }
 
-  /** With everything that could be in each box in it, and its air changing least. */
-  #mostEthylene({ least }: BoxExchange): Float64Array {
-    const { size, neighbour, behind, problem } = this.#kitchen;
+  /** With everything but one lot that could be in each box in it, and its air changing least. */
+  #mostEthylene({ least }: BoxExchange, but: number): Float64Array {
+    const { size, neighbour, problem } = this.#kitchen;
     const most = new Float64Array(size + 1).fill(problem.kitchen.room.ethylene);
     for (let box = 0; box < size; box++) {
       let emission = 0;
-      for (const ways of this.#ways) {
-        let ofLot = 0;
-        for (const { gives } of ways) {
-          for (const given of gives) {
-            if (behind[box]!.has(given.box)) ofLot = Math.max(ofLot, given.arriving, given.ripe);
-          }
-        }
-        emission += ofLot;
-      }
+      this.#emissions.forEach((byBox, lot) => {
+        if (lot !== but) emission += byBox[box]!;
+      });
       most[box] = most[neighbour[box]!]! + emission / least[box]!;
+    }
+    return most;
+  }
+
+  /** Ethylene [µL/h] a lot gives off at the most into each box and those behind it. */
+  #mostEmission(ways: readonly Way[]): Float64Array {
+    const most = new Float64Array(this.#kitchen.size);
+    for (const { gives } of ways) {
+      for (const { box, arriving, ripe } of gives) {
+        this.#kitchen.behind.forEach((boxes, one) => {
+          if (boxes.has(box)) most[one] = Math.max(most[one]!, arriving, ripe);
+        });
+      }
     }
     return most;
   }
