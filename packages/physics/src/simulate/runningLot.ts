@@ -52,7 +52,7 @@ export function runningLot(lot: SimulatedLot, stays: readonly CompiledStay[]): R
   const room = new Float64Array(6 * size);
   const part = (index: number): Float64Array => room.subarray(index * size, (index + 1) * size);
   const state = part(0);
-  state.set(initialState(lot.produce, lot.form, lot.ripeness, lot.spent));
+  state.set(initialState(lot.produce, lot.form, lot.ripeness, lot.spent, lot.believedSpent));
   return {
     lot,
     stays,

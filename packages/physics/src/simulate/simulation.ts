@@ -1,4 +1,5 @@
 import type { Wrap, WrapId } from "@keepwright/catalogue";
+import type { LotPace } from "../produce/atPace.js";
 import type { Ending, LotForm, LotState } from "../produce/lotState.js";
 import type { Produce } from "../produce/produce.js";
 
@@ -33,6 +34,8 @@ export interface SimulatedStay {
   readonly box: Neighbour;
   /** The produce's own temperature there [°C] (a door shelf is warmer than the air it shares). */
   readonly temperature: number;
+  /** The temperature safe time is counted by [°C], where another is believed than the produce has; absent: its own. */
+  readonly believedTemperature?: number;
   readonly wrap: WrapId;
   readonly lit: boolean;
   readonly until: StayEnd;
@@ -44,8 +47,12 @@ export interface SimulatedLot {
   readonly form: LotForm;
   /** Ripeness on arrival, 0…2. */
   readonly ripeness: number;
-  /** Share of its storage life already spent on arrival, 0…<1. */
+  /** Share of its storage life already spent on arrival, −1…<1; below 0 it arrives fresher than is usual. */
   readonly spent: number;
+  /** The share safe time is counted by, where another is believed; absent: that one. */
+  readonly believedSpent?: number;
+  /** Absent: as the middle lot of its kind. */
+  readonly pace?: LotPace;
   readonly stays: readonly SimulatedStay[];
 }
 
