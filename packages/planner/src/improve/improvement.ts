@@ -5,6 +5,11 @@ import { objectiveSchema } from "../problem/plan.js";
 
 const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const setting = z.enum(ventSettings);
+/** A lot, or what is bought of it, as it is spoken of. */
+const namedLot = lotSchema
+  .pick({ id: true, commodity: true, grams: true, pieces: true, form: true, tops: true })
+  .extend({ form: z.enum(["whole", "cut"]), tops: z.boolean() })
+  .describe("grams in g");
 const celsius = { from: z.number().describe("°C"), to: z.number().describe("°C"), refrigerator: z.string() };
 
 /** One change to a kitchen, a haul or a household, and what it is made to. */
@@ -27,10 +32,14 @@ export const changeSchema = z.discriminatedUnion("name", [
   }),
   z.strictObject({
     name: z.literal("lot fewer"),
-    lot: lotSchema
-      .pick({ id: true, commodity: true, grams: true, pieces: true, form: true, tops: true })
-      .extend({ form: z.enum(["whole", "cut"]), tops: z.boolean() })
-      .describe("grams in g"),
+    lot: namedLot,
+  }),
+  z.strictObject({
+    name: z.literal("shopping twice"),
+    day: z.number().int().describe("d from the first day: when the rest comes home"),
+    lots: z
+      .array(namedLot)
+      .describe("What comes home on that day, by the id of its lot; all else on the first"),
   }),
 ]);
 export type Change = z.infer<typeof changeSchema>;
