@@ -13,7 +13,12 @@ import { lot, request } from "../support.js";
 /** Invented: greens and berries for one, more than keep for ten days, and roots that do. */
 const greens = checkedRequest(
   request(
-    [lot("spinach", 600), lot("raspberry", 400), lot("romaine", 1200, { pieces: 2 }), lot("winter-squash", 1000)],
+    [
+      lot("spinach", 600),
+      lot("raspberry", 400),
+      lot("romaine", 1200, { pieces: 2 }),
+      lot("winter-squash", 1000),
+    ],
     undefined,
     { people: 1, days: 10 },
   ),
@@ -69,7 +74,9 @@ describe("what is put off", () => {
     expect(checkPlan({ plan, haul, kitchen, household, catalogue })).toEqual([]);
   });
   it("is not offered where nothing is gained by waiting", () => {
-    const roots = checkedRequest(request([lot("potato", 700), lot("onion", 400)], undefined, { people: 3, days: 4 }));
+    const roots = checkedRequest(
+      request([lot("potato", 700), lot("onion", 400)], undefined, { people: 3, days: 4 }),
+    );
     expect(shoppingTwice(roots, planned(roots, 1))).toEqual([]);
   });
 });
