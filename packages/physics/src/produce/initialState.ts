@@ -33,3 +33,17 @@ export function initialState(
   state[index.safety] = form.cut ? within(safetySpent(produce, believedSpent), 0, 1) : 0;
   return state;
 }
+
+/**
+ * State of a lot carried over from another simulation: the one given, once it is seen to be a state. Throws RangeError naming the kind, the state and what it may be
+ * where an entry is missing, no number, or below −1 (what arrived fresher than is usual has a share of life below 0).
+ */
+export function carriedState(produce: Produce, state: Readonly<LotState>): Readonly<LotState> {
+  const wrong = stateNames.find((name) => !(state[index[name]]! >= -1 && state[index[name]]! < Infinity));
+  if (wrong === undefined && state.length === stateNames.length) return state;
+  const name = wrong ?? "length";
+  const value = wrong === undefined ? state.length : state[index[wrong]];
+  throw new RangeError(
+    `The state carried over for “${produce.id}” has ${name} ${value}. Give all ${stateNames.length} states as numbers of at least -1.`,
+  );
+}

@@ -1,4 +1,4 @@
-import { initialState } from "../produce/initialState.js";
+import { carriedState, initialState } from "../produce/initialState.js";
 import { endings, at as position, stateNames } from "../produce/lotState.js";
 import type { CompiledStay } from "./compiledStay.js";
 import { type LotRecord, lotRecord } from "./lotRecord.js";
@@ -52,7 +52,11 @@ export function runningLot(lot: SimulatedLot, stays: readonly CompiledStay[]): R
   const room = new Float64Array(6 * size);
   const part = (index: number): Float64Array => room.subarray(index * size, (index + 1) * size);
   const state = part(0);
-  state.set(initialState(lot.produce, lot.form, lot.ripeness, lot.spent, lot.believedSpent));
+  state.set(
+    lot.state
+      ? carriedState(lot.produce, lot.state)
+      : initialState(lot.produce, lot.form, lot.ripeness, lot.spent, lot.believedSpent),
+  );
   return {
     lot,
     stays,

@@ -51,6 +51,8 @@ export interface SimulatedLot {
   readonly spent: number;
   /** The share safe time is counted by, where another is believed; absent: that one. */
   readonly believedSpent?: number;
+  /** Its whole state at the start, where it is known: of a lot carried over from another simulation. Ripeness and share spent then say nothing of it. */
+  readonly state?: Readonly<LotState> | undefined;
   /** Absent: as the middle lot of its kind. */
   readonly pace?: LotPace;
   readonly stays: readonly SimulatedStay[];
