@@ -1,6 +1,7 @@
 import { endings } from "@keepwright/physics";
 import { z } from "zod";
-import { objectiveSchema, planSchema, wrapIds } from "../problem/plan.js";
+import { objectiveSchema, planSchema } from "../problem/plan.js";
+import { wrapIds } from "../problem/wraps.js";
 
 const days = z.strictObject({ value: z.number(), unit: z.literal("d") });
 const grams = z.strictObject({ value: z.number(), unit: z.literal("g") });

@@ -3,6 +3,7 @@ import type { PlannedLot } from "../problem/plan.js";
 import { type PlanFault, unless } from "./fault.js";
 import { qualityLife, spreadOf } from "./life.js";
 import { simulationAgain } from "./replay.js";
+import { endAgain } from "./replayed.js";
 import { lotOf, placeOf, type Subject } from "./subject.js";
 
 /**
@@ -44,7 +45,8 @@ export function spreads(subject: Subject): PlanFault[] {
     const { produce, spent, form } = simulation.lots[index]!;
     const end = (warmer: number) => endDay(subject, simulation, part, index, warmer);
     const effect = Math.abs(Math.log(end(1) / end(-1)) / 2);
-    const far = Math.abs(Math.log(end(0) / (form.cut ? produce.cutLifeDaysAt5 : produce.storageLifeDays)));
+    const middle = endAgain(subject, part, end(0));
+    const far = Math.abs(Math.log(middle / (form.cut ? produce.cutLifeDaysAt5 : produce.storageLifeDays)));
     const expected = lifeSpread({
       biology: produce.lifeSpread,
       temperatureSpread: 1,

@@ -1,7 +1,8 @@
-import { judgeChange, type LotOutcome, lifeRange } from "@keepwright/physics";
+import { judgeChange, type LotOutcome } from "@keepwright/physics";
 import type { Plan } from "../problem/plan.js";
 import { bindProblem, type PlanRequest, type Problem } from "../problem/problem.js";
 import type { Part, Programme } from "../problem/programme.js";
+import { lifeLeft } from "../rules/lifeLeft.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
 import { safeDaysLeft } from "../rules/safeTime.js";
 import { type Evaluation, evaluatePrepared } from "../search/evaluate.js";
@@ -44,10 +45,11 @@ function fate({ prepared }: Questioned, part: Part, outcome: LotOutcome): Fate {
   const last = stays.at(-1)!;
   const { place } = places[last.place]!;
   const told = {
-    range: lifeRange({
-      median: Math.min(outcome.endDay, longestNamed),
-      spread: prepared.spread(part.lot, part.programme),
-    }),
+    range: lifeLeft(
+      prepared.problem.lots[part.lot]!,
+      { endDay: Math.min(outcome.endDay, longestNamed) },
+      prepared.spread(part.lot, part.programme),
+    ),
     safeDays: safeDaysLeft(
       prepared.problem,
       prepared.problem.lots[part.lot]!,

@@ -1,5 +1,7 @@
+export * from "./bindCarried.js";
 export * from "./bindHaul.js";
 export * from "./bindKitchen.js";
+export * from "./carried.js";
 export * from "./checkHaul.js";
 export * from "./checkHousehold.js";
 export * from "./checkKitchen.js";
@@ -13,3 +15,4 @@ export * from "./plan.js";
 export * from "./problem.js";
 export * from "./programme.js";
 export * from "./simulationOf.js";
+export * from "./wraps.js";

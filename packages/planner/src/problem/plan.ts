@@ -1,6 +1,7 @@
 import { endings } from "@keepwright/physics";
 import { z } from "zod";
 import { placeKinds, ventSettings } from "./kitchen.js";
+import { wrapIds } from "./wraps.js";
 
 const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const grams = z.strictObject({ value: z.number(), unit: z.literal("g") });
@@ -43,18 +44,6 @@ const air = {
   relativeHumidity: z.number().describe("%, 0 to 100"),
   ethylene: z.number().describe("µL/L"),
 };
-export const wrapIds = [
-  "none",
-  "paper bag",
-  "perforated bag",
-  "closed film bag",
-  "damp towel",
-  "beeswax cloth",
-  "foil",
-  "lidded box",
-  "glass of water",
-] as const;
-
 /**
  * A part of a lot in one place, one wrap, for a time. The last stay has no `toDay`, since nothing moves it; its `to` is the day after its last
  * meal or, where some is left over, the day after the last planned one.
@@ -93,6 +82,11 @@ export const plannedLotSchema = z.strictObject({
   life: days,
   /** The life by quality alone, given where the safe time ends it sooner: what the chances and the objective are made from. */
   lifeBeforeSafety: days.optional().describe("The life by quality alone, where the safe time cuts it short"),
+  wholeLife: days
+    .optional()
+    .describe(
+      "Of a lot carried over from an earlier plan: its life counted from when it came home (see daysBefore of the lot): what the chances are made from",
+    ),
   safeUntil: z
     .union([date, z.literal("past")])
     .optional()

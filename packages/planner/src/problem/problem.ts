@@ -1,5 +1,6 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import { type CalendarDate, calendarDate } from "@keepwright/quantities";
+import { type BoundStanding, bindStanding } from "./bindCarried.js";
 import { type BoundLot, bindHaul } from "./bindHaul.js";
 import { type BoundKitchen, bindKitchen } from "./bindKitchen.js";
 import { haulFrom } from "./checkHaul.js";
@@ -27,19 +28,23 @@ export interface Problem extends BoundKitchen {
   readonly seed: number;
   readonly catalogue: Catalogue;
   readonly lots: readonly BoundLot[];
+  /** How the kitchen stands, where an earlier plan is carried on. */
+  readonly standing?: BoundStanding | undefined;
 }
 
 /** Checks the request and binds it. Throws KitchenError, HaulError, HouseholdError, or RangeError for the date. */
 export function bindProblem(request: PlanRequest): Problem {
   const kitchen = kitchenFrom(request.kitchen);
   const haul = haulFrom(request.haul, request.catalogue);
+  const bound = bindKitchen(kitchen);
   return {
-    ...bindKitchen(kitchen),
+    ...bound,
     kitchen,
     household: householdFrom(request.household),
     from: calendarDate(request.from),
     seed: request.seed ?? 1,
     catalogue: request.catalogue,
-    lots: bindHaul(haul, request.catalogue),
+    lots: bindHaul(haul, request.catalogue, bound),
+    standing: bindStanding(bound, haul),
   };
 }

@@ -2,6 +2,7 @@ export * from "./capacity.js";
 export * from "./cautions.js";
 export * from "./cutInRefrigerator.js";
 export * from "./effort.js";
+export * from "./lifeLeft.js";
 export * from "./portionsADay.js";
 export * from "./safeTime.js";
 export * from "./smells.js";

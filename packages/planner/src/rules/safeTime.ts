@@ -31,10 +31,12 @@ export function safeDaysIn(
 }
 
 /**
- * Share of the safe time of cut produce used up before it came home: days since cutting, where told, count as spent in the best place this kitchen
+ * Share of the safe time of cut produce used up before it came home (or by an earlier plan): days since cutting, where told, count as spent in the best place this kitchen
  * has for it, for nobody says that it lay better. Without a refrigerator, or with one too warm for its kind, a day is too long.
  */
 function usedBefore(problem: Problem, lot: BoundLot): number {
+  // What an earlier plan had used up runs on: it is never reckoned anew.
+  if (lot.carried) return lot.carried.safeTimeUsed;
   const best = Math.max(...problem.places.map((place) => safeDaysIn(problem, lot, place)));
   return lot.lot.extraDays / best;
 }

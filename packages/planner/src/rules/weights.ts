@@ -32,6 +32,12 @@ export const weights = {
   } satisfies Record<WrapId, number>,
   /** One move to another place later [g]. */
   move: 6,
+  /** Moving at once what an earlier plan left lying elsewhere, and had not meant to move [g]. */
+  needlessMove: 8,
+  /** Wrapping it anew, besides the wrap itself [g]. */
+  needlessRewrap: 4,
+  /** Turning a vent that an earlier plan had set [g]. */
+  ventTurned: 3,
   /** Each further part a lot is split into [g]. */
   split: 8,
   /** Twisting leaves off, which has to be done before eating anyway; drying what is wet [g]. */

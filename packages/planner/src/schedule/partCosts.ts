@@ -1,6 +1,7 @@
-import { chancePastBest, type LotOutcome } from "@keepwright/physics";
+import type { LotOutcome } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Household } from "../problem/kitchen.js";
+import { chancePastBy, wholeLife } from "../rules/lifeLeft.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
 import { eatingHabits, weights } from "../rules/weights.js";
 
@@ -33,11 +34,16 @@ export const gramCost = (chancePast: number, quality: number): number =>
  * Chances of being past its best on each day from the first to the last on which something planned may be eaten. What is no longer safe is
  * thrown away, however good it looks.
  */
-function chances(outcome: LotOutcome, spread: number, days: number, lastSafe: number): Float64Array {
-  const life = { median: outcome.endDay, spread };
+function chances(
+  lot: BoundLot,
+  outcome: LotOutcome,
+  spread: number,
+  days: number,
+  lastSafe: number,
+): Float64Array {
   const last = days - 1 + Math.max(eatingHabits.lateDays, eatingHabits.leftOverDays);
   return Float64Array.from({ length: last + 1 }, (_, day) =>
-    day > lastSafe ? 1 : chancePastBest(life, day),
+    day > lastSafe ? 1 : chancePastBy(lot, outcome, spread, day),
   );
 }
 
@@ -75,8 +81,8 @@ export function partCosts(
   const { days } = household;
   const readyDay = firstReadyDay(outcome.ripeDay);
   const { lateShare, lateDays } = eatingHabits;
-  const past = chances(outcome, spread, days, lastSafe);
-  const lifeLost = lifeLostShare(outcome.endDay, bestDay);
+  const past = chances(lot, outcome, spread, days, lastSafe);
+  const lifeLost = lifeLostShare(wholeLife(lot, outcome.endDay), wholeLife(lot, bestDay));
   const tie = weights.tieOfDays / (1 + Math.min(outcome.endDay, 1e4));
   const costs = new Float64Array(days);
   const chancePast: number[] = [];

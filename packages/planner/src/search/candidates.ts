@@ -1,4 +1,5 @@
 import type { WrapId } from "@keepwright/catalogue";
+import { at as position } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import type { Programme, ProgrammeStay } from "../problem/programme.js";
@@ -20,6 +21,38 @@ export function singleStays(problem: Problem, lot: BoundLot): ProgrammeStay[] {
   return allowedPlaces(lot, problem.places).flatMap(({ index }) =>
     wraps.map((wrap): ProgrammeStay => ({ place: index, wrap, until: "never" })),
   );
+}
+
+/** Leaves on and as wet as it is: what was to be done to it has been done. */
+const untouched: Preparation = { leavesOff: false, dried: false };
+
+/** Whether a lot may lie so: in a place it may lie in, in a wrap it may have. */
+export function mayLie(
+  problem: Problem,
+  lot: BoundLot,
+  { place, wrap }: Pick<ProgrammeStay, "place" | "wrap">,
+): boolean {
+  return (
+    allowedPlaces(lot, problem.places).some(({ index }) => index === place) &&
+    suitableWraps(lot, problem.kitchen, problem.catalogue.wraps).includes(wrap)
+  );
+}
+
+/** Left as it lies, and left to the moves an earlier plan had before it; none where it may not lie so, nothing for what has just come home. */
+export function presentProgrammes(problem: Problem, lot: BoundLot): Programme[] {
+  const remainder = lot.carried?.remainder ?? [];
+  if (remainder.length === 0 || !mayLie(problem, lot, remainder[0]!)) return [];
+  const stays = { ...untouched, stays: [{ ...remainder[0]!, until: "never" as const }] };
+  const foreseen = remainder.every((stay) => mayLie(problem, lot, stay));
+  return remainder.length > 1 && foreseen ? [{ ...untouched, stays: remainder }, stays] : [stays];
+}
+
+/** The same lot once it is ripe. */
+export function onceRipe(lot: BoundLot): BoundLot {
+  if (!lot.carried) return { ...lot, ripeness: 1 };
+  const state = lot.carried.state.slice();
+  state[position.ripeness] = 1;
+  return { ...lot, ripeness: 1, carried: { ...lot.carried, state, key: `ripe ${lot.carried.key}` } };
 }
 
 /** Here until ripe, then there. */

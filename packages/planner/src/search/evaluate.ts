@@ -2,7 +2,7 @@ import type { LotOutcome, Trajectory } from "@keepwright/physics";
 import type { Objective } from "../problem/plan.js";
 import type { Choice, Part } from "../problem/programme.js";
 import { occupancy, overfull } from "../rules/capacity.js";
-import { choiceEffort } from "../rules/effort.js";
+import { choiceEffort, ventEffort } from "../rules/effort.js";
 import { dailyLimit } from "../rules/portionsADay.js";
 import { lastSafeDay } from "../rules/safeTime.js";
 import { smellCost, type TakenSmell, takenSmells } from "../rules/smells.js";
@@ -80,7 +80,7 @@ const partsToEat = ({ problem }: Prepared, choice: Choice, costs: readonly PartC
   choice.parts.map((part, index) => {
     const lot = problem.lots[part.lot]!;
     return {
-      group: part.lot,
+      group: lot.group,
       portions: part.portions,
       costs: costs[index]!.costs,
       costLeft: costs[index]!.costLeft,
@@ -119,7 +119,9 @@ function objectiveOf(
     lifeLost += terms.lifeLost;
   });
   const effort =
-    choiceEffort(choice.parts) + portionsAheadOfPace(prepared, choice, eating) * weights.aheadOfPace;
+    choiceEffort(choice.parts, problem.lots) +
+    ventEffort(problem, choice.vents) +
+    portionsAheadOfPace(prepared, choice, eating) * weights.aheadOfPace;
   const overflow = over.reduce((sum, litres) => sum + litres, 0) * weights.overflowLitre;
   return {
     waste,

@@ -1,13 +1,22 @@
-import { chancePastBest, type LotOutcome, publicationSpread } from "@keepwright/physics";
+import { type LotOutcome, publicationSpread } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
 import { programmeEffort } from "../rules/effort.js";
+import { chancePastBy } from "../rules/lifeLeft.js";
 import { dailyLimit } from "../rules/portionsADay.js";
 import { lastSafeDay } from "../rules/safeTime.js";
 import { eatingHabits } from "../rules/weights.js";
 import { gramCost } from "../schedule/partCosts.js";
-import { type Preparation, preparations, singleStays, stillRipens, untilRipe } from "./candidates.js";
+import {
+  onceRipe,
+  type Preparation,
+  preparations,
+  presentProgrammes,
+  singleStays,
+  stillRipens,
+  untilRipe,
+} from "./candidates.js";
 import { isSmall } from "./smallCase.js";
 import type { SoloAir, Solos } from "./solos.js";
 
@@ -37,7 +46,7 @@ function soloCost(solos: Solos, lot: BoundLot, programme: Programme, outcome: Lo
   const lastSafe = lastSafeDay(solos.problem, lot, programme, outcome.stayStarts);
   const spread = Math.hypot(lot.produce.lifeSpread, publicationSpread.betweenReports);
   const gram = (day: number, quality: number): number =>
-    day > lastSafe ? 1 : gramCost(chancePastBest({ median: outcome.endDay, spread }, day), quality);
+    day > lastSafe ? 1 : gramCost(chancePastBy(lot, outcome, spread, day), quality);
   let left = lot.portions;
   let cost = 0;
   for (let day = 0; day < household.days && left > 0; day++) {
@@ -50,7 +59,7 @@ function soloCost(solos: Solos, lot: BoundLot, programme: Programme, outcome: Lo
   cost += left * gram(household.days - 1 + eatingHabits.leftOverDays, qualityLeft);
   // A long life is worth something even where all is eaten in time; a hundredth a tenfold only settles near ties.
   const patience = 0.03 * lot.portions * Math.log10(Math.max(outcome.endDay, 0.1));
-  return (cost - patience) * lot.gramsPerPortion + programmeEffort(programme);
+  return (cost - patience) * lot.gramsPerPortion + programmeEffort(programme, lot);
 }
 
 function tryOut(solos: Solos, lot: BoundLot, programme: Programme, airs: readonly SoloAir[]): Tried {
@@ -114,7 +123,7 @@ function pairs(solos: Solos, lot: BoundLot, preparation: Preparation): Tried[] {
     stays.map((stay) => tryOut(solos, lot, { ...preparation, stays: [stay] }, own)),
     firstPlace,
   );
-  const ripe: BoundLot = { ...lot, ripeness: 1 };
+  const ripe = onceRipe(lot);
   const lastStays = groupBy(
     stays.map((stay) => tryOut(solos, ripe, { ...preparation, stays: [stay] }, own)),
     firstPlace,
@@ -167,6 +176,13 @@ function promising(solos: Solos, lot: BoundLot): Tried[] {
   return overPreparations(byWay);
 }
 
+/** What is carried over may always stay as it lies, or do what the earlier plan had before it. */
+function withPresent(solos: Solos, lot: BoundLot, tried: readonly Tried[]): Tried[] {
+  const known = new Set(tried.map(({ option }) => option.key));
+  const more = presentProgrammes(solos.problem, lot).filter((one) => !known.has(programmeKey(one)));
+  return [...tried, ...more.map((programme) => tryOut(solos, lot, programme, [solos.ownAir]))];
+}
+
 /**
  * The programmes worth trying for a lot, cheapest alone first. In small cases all of them, as long as they can be counted. Otherwise: for every place the best wraps in several airs, for what
  * still ripens also "here until ripe, then there", and each way of preparing at its best. Every allowed place stays.
@@ -177,6 +193,6 @@ export function optionsFor(solos: Solos, lot: BoundLot): Option[] {
     all.length > 0 && all.length <= mostUnpruned
       ? all.map((programme) => tryOut(solos, lot, programme, [solos.ownAir]))
       : promising(solos, lot);
-  const options = tried.map(({ option }) => option);
+  const options = withPresent(solos, lot, tried).map(({ option }) => option);
   return options.sort((a, b) => a.soloCost - b.soloCost || (a.key < b.key ? -1 : 1));
 }

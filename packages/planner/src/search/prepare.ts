@@ -4,6 +4,7 @@ import { publishedLife } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
+import { wholeLife } from "../rules/lifeLeft.js";
 import { pacePerDay, placesAtTable } from "../rules/portionsADay.js";
 import { lastSafeDay } from "../rules/safeTime.js";
 import { weights } from "../rules/weights.js";
@@ -52,7 +53,10 @@ function longestLife(options: readonly Option[]): number {
   return Math.min(longest, longestCounted);
 }
 
-/** The spread of a lot alone; its temperature's part is half the difference in ln(life) between every place one spread warmer and colder. */
+/**
+ * The spread of a lot alone; its temperature's part is half the difference in ln(life) between every place one spread warmer and colder. Of what is carried over that is the
+ * life left: what it has had is taken to have gone as much faster or slower (inferred; exact where it lies in one place from first to last).
+ */
 function spreadOf(solos: Solos, lotIndex: number, programme: Programme): number {
   const lot = solos.problem.lots[lotIndex]!;
   const { produce, spent } = lot;
@@ -63,7 +67,7 @@ function spreadOf(solos: Solos, lotIndex: number, programme: Programme): number 
     temperatureSlope: carriedFrom(life(1), life(-1)) / 2,
     spent,
     spentSpread: usualSpentSpread,
-    carried: carriedFrom(life(0), publishedLife(lot)),
+    carried: carriedFrom(wholeLife(lot, life(0)), publishedLife(lot)),
   });
 }
 
@@ -94,7 +98,10 @@ function prepareAnew(problem: Problem): Prepared {
     problem,
     solos,
     table: placesAtTable(problem.household),
-    pace: { portions: pacePerDay(problem.household, tablePortions(problem)), cost: weights.aheadOfPace },
+    pace: {
+      portions: pacePerDay(problem.household, tablePortions(problem), problem.standing?.pace),
+      cost: weights.aheadOfPace,
+    },
     smelling: smellingKinds(problem),
     options,
     bestLife: remembered((lot: number) => longestLife(options(lot))),

@@ -26,7 +26,8 @@ export const partWith = (current: Evaluation, index: number, option: Option): Pa
  */
 function hopefulCost({ prepared, judge }: Search, current: Evaluation, part: Part, option: Option): number {
   const costs = prepared.soloCosts(part.lot, option);
-  return Math.min(...costs.map((cost) => judge.price(current, part, cost))) + programmeEffort(part.programme);
+  const effort = programmeEffort(part.programme, prepared.problem.lots[part.lot]);
+  return Math.min(...costs.map((cost) => judge.price(current, part, cost))) + effort;
 }
 
 /** Ethylene [µL/h] at its most below which a part is taken to do its neighbours no harm: an apple gives off tens of times that. */
@@ -42,7 +43,8 @@ function harmsNobody({ prepared }: Search, part: Part): boolean {
 function costWithHarm(search: Search, current: Evaluation, index: number): number {
   const { judge } = search;
   const part = current.choice.parts[index]!;
-  if (harmsNobody(search, part)) return judge.priceNow(current, index) + programmeEffort(part.programme);
+  const lot = search.prepared.problem.lots[part.lot];
+  if (harmsNobody(search, part)) return judge.priceNow(current, index) + programmeEffort(part.programme, lot);
   const gone = judge.estimate(current, [{ part: index, like: index }]);
   // Taking a part away counts as joining two, which is not meant here.
   return -gone.cost - weights.split;
