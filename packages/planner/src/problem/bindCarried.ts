@@ -19,7 +19,7 @@ export interface Lying {
 export interface BoundCarried extends Omit<Carried, "state" | "place" | "wrap" | "foreseen"> {
   readonly state: Readonly<LotState>;
   readonly lies: Lying;
-  /** Left to itself: where it lies, and the moves the earlier plan had before it. */
+  /** What the earlier plan had before it: the rest of this stay, unless its move is due already, and those after it. */
   readonly remainder: readonly ProgrammeStay[];
   /** A text that is equal for equal states. */
   readonly key: string;
@@ -60,16 +60,18 @@ export function bindCarried(kitchen: Places, carried: Carried): BoundCarried {
   const values = Float64Array.from(stateNames, (name) => state[name]);
   const until = (next: Carried["foreseen"][number] | undefined): ProgrammeStay["until"] =>
     next === undefined ? "never" : next.moveWhen === "ripe" ? "ripe" : { day: next.day ?? 0 };
-  const stays = [{ place, wrap }, ...foreseen];
+  const remainder = [{ place, wrap }, ...foreseen].map((stay, index) => ({
+    place: indexOfPlace(kitchen, stay.place),
+    wrap: stay.wrap,
+    until: until(foreseen[index]),
+  }));
+  const due = ({ until }: ProgrammeStay): boolean =>
+    until === "ripe" ? state.ripeness >= 1 : typeof until === "object" && until.day <= 0;
   return {
     ...rest,
     state: values,
     lies: { place: indexOfPlace(kitchen, place), wrap },
-    remainder: stays.map((stay, index) => ({
-      place: indexOfPlace(kitchen, stay.place),
-      wrap: stay.wrap,
-      until: until(foreseen[index]),
-    })),
+    remainder: remainder.slice(remainder.findIndex((stay) => !due(stay))),
     key: values.join(" "),
   };
 }

@@ -67,6 +67,37 @@ export function safeDaysLeft(
 }
 
 /**
+ * Share of the safe time of cut produce used up by a day [d from the first], however it lay until then; 0 for whole produce. May be over 1.
+ *
+ * @param stayStarts day on which each stay of the programme begins
+ */
+export function safeTimeUsed(
+  problem: Problem,
+  lot: BoundLot,
+  programme: Programme,
+  stayStarts: readonly number[],
+  day: number,
+): number {
+  if (!lot.form.cut) return 0;
+  return programme.stays.reduce(
+    (used, stay, index) => {
+      const end = Math.min(day, stayStarts[index + 1] ?? Number.POSITIVE_INFINITY);
+      const days = Math.max(0, end - stayStarts[index]!);
+      return days === 0 ? used : used + days / safeDaysIn(problem, lot, problem.places[stay.place]!);
+    },
+    usedBefore(problem, lot),
+  );
+}
+
+/** Share of the safe time of cut produce that some hours out of the refrigerator use up: by the stricter limit where any place of the kitchen is hot. */
+export function usedOutOfRefrigerator({ catalogue, kitchen }: Problem, hours: number): number {
+  const limits = safetyLimitsFrom(catalogue.safety);
+  const warmest = Math.max(kitchen.room.temperature, ...kitchen.places.map(({ temperature }) => temperature));
+  const allowed = warmest > limits.hotAbove ? limits.unrefrigeratedHoursWhenHot : limits.unrefrigeratedHours;
+  return hours / allowed;
+}
+
+/**
  * Hard rule, never weighed against anything: the last day on which cut produce may be eaten, before its safe time is used up. −1 when it is
  * used up on arrival; Infinity where no limit binds.
  */

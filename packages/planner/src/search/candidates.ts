@@ -2,7 +2,7 @@ import type { WrapId } from "@keepwright/catalogue";
 import { at as position } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
-import type { Programme, ProgrammeStay } from "../problem/programme.js";
+import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
 import { allowedPlaces } from "../rules/cutInRefrigerator.js";
 import { suitableWraps } from "../rules/suitableWraps.js";
 
@@ -38,13 +38,14 @@ export function mayLie(
   );
 }
 
-/** Left as it lies, and left to the moves an earlier plan had before it; none where it may not lie so, nothing for what has just come home. */
-export function presentProgrammes(problem: Problem, lot: BoundLot): Programme[] {
-  const remainder = lot.carried?.remainder ?? [];
-  if (remainder.length === 0 || !mayLie(problem, lot, remainder[0]!)) return [];
-  const stays = { ...untouched, stays: [{ ...remainder[0]!, until: "never" as const }] };
-  const foreseen = remainder.every((stay) => mayLie(problem, lot, stay));
-  return remainder.length > 1 && foreseen ? [{ ...untouched, stays: remainder }, stays] : [stays];
+/** The moves an earlier plan had before it, and left as it lies; neither where it may not lie so, nothing for what has just come home. */
+export function presentProgrammes(problem: Problem, { carried, ...lot }: BoundLot): Programme[] {
+  if (!carried) return [];
+  const ways: (readonly ProgrammeStay[])[] = [carried.remainder, [{ ...carried.lies, until: "never" }]];
+  const allowed = ways
+    .filter((stays) => stays.every((stay) => mayLie(problem, lot, stay)))
+    .map((stays): Programme => ({ ...untouched, stays }));
+  return [...new Map(allowed.map((one) => [programmeKey(one), one])).values()];
 }
 
 /** The same lot once it is ripe. */
