@@ -1,6 +1,8 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import { choiceOfPlan } from "../explain/choiceOfPlan.js";
+import { haulFrom } from "../problem/checkHaul.js";
 import { type Finding, PlanError } from "../problem/inputError.js";
+import type { Haul } from "../problem/lot.js";
 import { type Plan, planSchema } from "../problem/plan.js";
 import { bindProblem, type Problem } from "../problem/problem.js";
 import type { Choice } from "../problem/programme.js";
@@ -18,6 +20,7 @@ export interface PreviousRequest {
 /** The same, checked and bound. */
 export interface Previous {
   readonly plan: Plan;
+  readonly haul: Haul;
   readonly problem: Problem;
   readonly choice: Choice;
 }
@@ -75,8 +78,9 @@ export function previousFrom({ plan: given, haul, kitchen, catalogue }: Previous
   const parsed = planSchema.safeParse(given);
   if (!parsed.success) throw new PlanError(schemaFindings(given, "plan", parsed.error));
   const plan = parsed.data;
+  const checked = haulFrom(haul, catalogue);
   const problem = bindProblem({
-    haul,
+    haul: checked,
     kitchen,
     household: { ...plan.household, days: plan.days },
     from: plan.from,
@@ -85,5 +89,5 @@ export function previousFrom({ plan: given, haul, kitchen, catalogue }: Previous
   });
   const findings = [...kitchenFindings(plan, problem), ...lotFindings(plan, problem)];
   if (findings.length > 0) throw new PlanError(findings);
-  return { plan, problem, choice: choiceFrom(problem, plan) };
+  return { plan, haul: checked, problem, choice: choiceFrom(problem, plan) };
 }

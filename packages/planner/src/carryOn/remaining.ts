@@ -21,6 +21,8 @@ interface Counting {
   readonly lot: BoundLot;
   readonly start: number;
   left: number;
+  /** Of what is gone, what is only taken to be eaten since the plan said so. */
+  assumed: number;
   readonly gone: Record<WayGone, number>;
 }
 
@@ -48,10 +50,28 @@ function gramsOf(amount: HappenedAmount, of: readonly Counting[], thing: string)
     : amount.pieces * (lot.grams / lot.pieces);
 }
 
+/** What is said to be thrown out or given away was not eaten before, whatever the plan had meant: as much as is wanted comes back. */
+function notEatenAfterAll(wanted: number, from: readonly Counting[]): void {
+  const there = sum(from.map(({ left }) => left));
+  let missing = Number.isFinite(wanted)
+    ? wanted - there
+    : there < nothing * from[0]!.lot.gramsPerPortion
+      ? wanted
+      : 0;
+  for (const part of from) {
+    const back = Math.max(0, Math.min(part.assumed, missing));
+    part.assumed -= back;
+    part.gone.eaten -= back;
+    part.left += back;
+    missing -= back;
+  }
+}
+
 /** Takes an amount out of the parts, one after the other. Returns what is wrong with it. */
 function take(amount: HappenedAmount, from: readonly Counting[], way: WayGone, thing: string): Finding[] {
   const grams = gramsOf(amount, from, thing);
   if (typeof grams === "object") return [grams];
+  if (way !== "eaten" && grams > 0) notEatenAfterAll(grams, from);
   const there = sum(from.map(({ left }) => left));
   if (Number.isFinite(grams) && grams > there * (1 + roundedUp) + 1) {
     const value = `${Math.round(grams)} g ${way}, and there were ${Math.round(there)} g`;
@@ -110,6 +130,7 @@ export function remainingParts(previous: Previous, happened: BoundHappened, day:
       lot,
       start: portions * lot.gramsPerPortion,
       left: (portions - asPlanned) * lot.gramsPerPortion,
+      assumed: asPlanned * lot.gramsPerPortion,
       gone: { eaten: asPlanned * lot.gramsPerPortion, "thrown out": 0, "given away": 0 },
     };
   });

@@ -3,6 +3,7 @@ import type { PlannedLot } from "../problem/plan.js";
 import { alike, type PlanFault, sum, unless } from "./fault.js";
 import { keptBefore, qualityLife } from "./life.js";
 import { simulationAgain } from "./replay.js";
+import { pastSafe } from "./safety.js";
 import { lotOf, type Subject } from "./subject.js";
 import { type Occasion, occasions } from "./terms.js";
 import { chanceAgain, qualityAgain } from "./whenEaten.js";
@@ -59,7 +60,8 @@ function lifeAgain(subject: Subject, part: PlannedLot, outcome: LotOutcome): Pla
   const left = part.lifeBeforeSafety ?? part.life;
   const ends = lotOf(subject, part).carried?.ended?.by ?? outcome.endedBy;
   // Where safety ends half of lots like it, it is what ends them.
-  const ending = left.middle > part.life.late ? "safety" : ends;
+  const unsafe = left.middle > part.life.late || pastSafe(subject, part, 0);
+  const ending = unsafe ? "safety" : ends;
   const endDay = endAgain(subject, part, Math.min(outcome.endDay, longestNamed));
   return [
     ...unless(alike(life.middle, endDay, share), "replayed life", id, life.middle, endDay, "d"),

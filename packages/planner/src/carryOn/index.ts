@@ -1,0 +1,4 @@
+export * from "./carriedOn.js";
+export { type CarryOnRequest, carryOn } from "./carryOn.js";
+export * from "./happened.js";
+export type { PreviousRequest } from "./previous.js";
