@@ -57,7 +57,7 @@ const share = z.number().min(0).max(1);
 const understoodSchema = z.strictObject({
   kind: z.literal("lot"),
   ...passage,
-  lot: lotSchema.omit({ id: true }),
+  lot: lotSchema.omit({ id: true, carried: true }),
   sure: z.strictObject({ commodity: share, amount: share }),
   assumed: z.array(z.enum(assumptions)),
 });

@@ -80,7 +80,7 @@ describe("a plan carried on when nothing happened", () => {
           }
         }
       }),
-      { numRuns: 15, seed: 3, endOnFailure: true },
+      { numRuns: 10, seed: 3, endOnFailure: true },
     );
   });
 });

@@ -21,7 +21,8 @@ export interface TwoShops {
 /** The same kitchen with other lots and days; the lots get ids of their own, since what is carried stands beside what is new of its kind. */
 function problemWith(request: CheckedRequest, lots: readonly Lot[], household: Household): Problem {
   const named = lots.map((lot, index) => ({ ...lot, id: `lot-${index + 1}` }));
-  return { ...bindProblem({ ...request, household }), lots: bindHaul({ lots: named }, request.catalogue) };
+  const problem = bindProblem({ ...request, household });
+  return { ...problem, lots: bindHaul({ lots: named }, request.catalogue, problem) };
 }
 
 /** A plan whose leftovers are another's to answer for: they take no part in its waste or in its other terms. */
