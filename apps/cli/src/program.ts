@@ -1,4 +1,5 @@
 import { Command } from "commander";
+import { carryOnCommand } from "./commands/carryOn.js";
 import { improveCommand } from "./commands/improve.js";
 import { itemCommand } from "./commands/item.js";
 import { judgeCommand } from "./commands/judge.js";
@@ -18,6 +19,7 @@ Examples:
   keepwright plan "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
   keepwright judge haul.txt --arrangement mine.json
   keepwright improve "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
+  keepwright carry-on plan.json --happened "ate 2 apples; avocados ripe"
   keepwright item carrots
   keepwright kitchen
 `;
@@ -36,6 +38,7 @@ export function keepwrightProgram(door: Door, outcome: CommandOutcome): Command 
   planCommand(program, door, outcome);
   judgeCommand(program, door, outcome);
   improveCommand(program, door, outcome);
+  carryOnCommand(program, door, outcome);
   itemCommand(program, door);
   kitchenCommand(program, door);
   return program;

@@ -43,6 +43,31 @@ describe("the published schemas", () => {
     );
   });
 
+  it("hold for an account of what happened, and for a plan carried on", () => {
+    const plan = printed([
+      "plan",
+      "2 kg apples, half a cut melon, 3 avocados",
+      "--json",
+      "--from",
+      "2026-06-13",
+    ]);
+    const account = {
+      version: 1,
+      followed: false,
+      lots: [
+        { lot: "apples", eaten: { share: 0.2 }, place: "counter", since: "2026-06-14" },
+        { lot: "avocados", ripeness: "ripe", seenGood: true },
+        { lot: "half a cut melon", thrownOut: "all" },
+      ],
+      cameHome: [{ commodity: "kale", grams: 300 }],
+      vents: [{ place: "left-drawer", setting: "open" }],
+    };
+    expect(validated("happened", account)).toBe("valid");
+    const files = { "p.json": JSON.stringify(plan), "h.json": JSON.stringify(account) };
+    const words = ["carry-on", "p.json", "--happened", "h.json", "--on", "2026-06-15", "--json"];
+    expect(validated("carry-on", printed(words, files))).toBe("valid");
+  });
+
   it("hold for an arrangement and its judgement", () => {
     const said = {
       version: 1,

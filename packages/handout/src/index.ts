@@ -1,10 +1,12 @@
 export * from "./answer/answerItem.js";
 export * from "./answer/itemAnswer.js";
 export { lifeAt, type SteadyConditions } from "./answer/lifeAt.js";
+export * from "./formats/carriedOnText.js";
 export * from "./formats/json.js";
 export * from "./formats/judgementText.js";
 export * from "./formats/text.js";
 export * from "./view/amount.js";
+export * from "./view/carriedOnView.js";
 export * from "./view/context.js";
 export * from "./view/eating.js";
 export * from "./view/improvementsView.js";

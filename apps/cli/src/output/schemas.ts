@@ -1,5 +1,7 @@
 import {
   arrangementSchema,
+  carriedOnSchema,
+  happenedSchema,
   haulSchema,
   improvementsSchema,
   judgementSchema,
@@ -40,6 +42,16 @@ export const published: Readonly<Record<string, Published>> = {
   judgement: {
     title: "A judgement, as keepwright judge --json prints it",
     schema: writtenJudgementSchema,
+    io: "output",
+  },
+  happened: {
+    title: "An account of what happened since a plan was made",
+    schema: happenedSchema,
+    io: "input",
+  },
+  "carry-on": {
+    title: "A plan carried on, as keepwright carry-on --json prints it",
+    schema: carriedOnSchema,
     io: "output",
   },
   item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },

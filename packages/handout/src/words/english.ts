@@ -1,4 +1,5 @@
 import { amountsWords } from "./english/amounts.js";
+import { carryOnWords } from "./english/carryOn.js";
 import { improveWords } from "./english/improve.js";
 import { itemWords } from "./english/item.js";
 import { judgementWords } from "./english/judgement.js";
@@ -22,4 +23,5 @@ export const english = {
   ...itemWords,
   ...judgementWords,
   ...improveWords,
+  ...carryOnWords,
 } as const satisfies Messages;

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { ventSettings } from "../problem/kitchen.js";
 import { haulSchema } from "../problem/lot.js";
 import { planSchema } from "../problem/plan.js";
 import { wrapIds } from "../problem/wraps.js";
@@ -65,8 +66,8 @@ export type LotChange = z.infer<typeof lotChangeSchema>;
 
 export const ventChangeSchema = z.strictObject({
   place,
-  from: z.string().describe("Setting as it stands"),
-  to: z.string(),
+  from: z.enum(ventSettings).describe("Setting as it stands"),
+  to: z.enum(ventSettings),
 });
 
 /** A plan carried on: the new plan with the haul it is for, and what changed. The haul and the plan are what the next carrying on begins from. */

@@ -63,8 +63,9 @@ function changeOfPart(
   const common = { part: before.id, commodity: before.commodity, from };
   if (id === undefined) {
     const { gone } = remaining[part]!;
-    const most = [...waysGone].sort((a, b) => gone[b] - gone[a])[0]!;
-    return { ...common, change: "gone", to: [], meals, reasons: [{ because: most }] };
+    // The rest was eaten before: what was thrown out or given away was the last of it.
+    const last = waysGone.findLast((way) => gone[way] > 0) ?? "eaten";
+    return { ...common, change: "gone", to: [], meals, reasons: [{ because: last }] };
   }
   const parts = plan.lots.filter(({ lot }) => lot === id);
   const to = parts.map(firstOf);

@@ -9,7 +9,10 @@ const place = z.string().min(1).max(80).describe("A place of the kitchen, by its
 
 const amountSchema = z.union([
   z.enum(["all", "none"]),
-  z.strictObject({ pieces: z.number().positive().max(10_000) }),
+  z.strictObject({
+    pieces: z.number().positive().max(10_000),
+    grams: z.number().positive().optional().describe("What they weigh, where they were not counted at first"),
+  }),
   z.strictObject({ portions: z.number().positive().max(10_000) }),
   z.strictObject({ grams: z.number().positive().max(200_000) }),
   z.strictObject({ share: z.number().min(0).max(1).describe("Of the lot as the plan had it") }),

@@ -4,7 +4,7 @@ import type { BoundHappened, BoundHappening } from "./bindHappened.js";
 import type { HappenedAmount } from "./happened.js";
 import type { Previous } from "./previous.js";
 
-export const waysGone = ["eaten", "thrown out", "given away"] as const;
+export const waysGone = ["eaten", "given away", "thrown out"] as const;
 export type WayGone = (typeof waysGone)[number];
 
 /** What is left of a part, and what became of the rest. */
@@ -37,10 +37,11 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 function gramsOf(amount: HappenedAmount, of: readonly Counting[], thing: string): number | Finding {
   if (amount === "all") return Number.POSITIVE_INFINITY;
   if (amount === "none") return 0;
-  if ("grams" in amount) return amount.grams;
   if ("portions" in amount) return amount.portions * of[0]!.lot.gramsPerPortion;
   if ("share" in amount) return amount.share * sum(of.map(({ start }) => start));
+  if (!("pieces" in amount)) return amount.grams;
   const { lot } = of[0]!.lot;
+  if (lot.pieces === undefined && amount.grams !== undefined) return amount.grams;
   return lot.pieces === undefined
     ? {
         thing,
