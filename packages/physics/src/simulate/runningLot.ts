@@ -29,6 +29,9 @@ export interface RunningLot {
   readonly lot: SimulatedLot;
   readonly stays: readonly CompiledStay[];
   readonly ripens: boolean;
+  /** What of it does not reach the air of its boxes. */
+  readonly ethyleneWithheld: boolean;
+  readonly vapourWithheld: boolean;
   readonly record: LotRecord;
   stay: number;
   readonly state: Float64Array;
@@ -61,6 +64,8 @@ export function runningLot(lot: SimulatedLot, stays: readonly CompiledStay[]): R
     lot,
     stays,
     ripens: lot.produce.ripening !== undefined,
+    ethyleneWithheld: lot.withheld?.ethylene ?? false,
+    vapourWithheld: lot.withheld?.vapour ?? false,
     record: lotRecord(stays.length, endings.length),
     stay: 0,
     state,

@@ -56,6 +56,11 @@ export interface SimulatedLot {
   /** Absent: as the middle lot of its kind. */
   readonly pace?: LotPace;
   readonly stays: readonly SimulatedStay[];
+  /**
+   * What of it is kept out of the air of its boxes, to find out what that does to the others: the ethylene or the vapour it gives off. With
+   * both it is to the others as if it were gone. For `simulate` alone.
+   */
+  readonly withheld?: { readonly ethylene?: boolean; readonly vapour?: boolean };
 }
 
 export interface Simulation {
