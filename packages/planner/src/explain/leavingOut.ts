@@ -6,7 +6,7 @@ import { longestNamed } from "../search/plannedLots.js";
 import type { Prepared } from "../search/prepare.js";
 import type { Neighbour, Neighbourhood } from "./neighbourhood.js";
 
-/** Days lost to a neighbour that are worth naming: this share of the life with no neighbour. Declared: decision 0106. */
+/** Days lost to a neighbour that are worth naming: this share of the life here or, where that is longer, alone. Declared: decision 0106. */
 export const worthNaming = 0.02;
 
 /** Parts add up to a whole within this share of it, or this many days. Declared: decision 0106. */
@@ -31,6 +31,7 @@ interface Group {
   readonly parts: readonly number[];
 }
 
+/** The most that a neighbour can be said to take [d]. */
 const most = ({ daysLost, daysLostBesideItAlone, byEthylene, byVapour }: Neighbour): number =>
   Math.max(daysLost.value, daysLostBesideItAlone.value, byEthylene.value, byVapour.value);
 
@@ -69,12 +70,14 @@ export class LeavingOut {
     const others = this.#others(subject);
     const alone = this.lifeAlone(subject);
     const tried = this.#groups(others).map((group) => this.#neighbour(subject, group, here, alone));
-    const worth = worthNaming * alone;
-    const neighbours = tried.filter((one) => most(one) > worth).sort((a, b) => most(b) - most(a));
-    const unblamed = tried.filter((one) => most(one) <= worth);
-    const helpers = unblamed
+    const worth = worthNaming * Math.max(alone, here);
+    const helpers = tried
       .filter(({ daysLost }) => daysLost.value < -worth)
       .sort((a, b) => a.daysLost.value - b.daysLost.value);
+    const neighbours = tried
+      .filter((one) => most(one) > worth && !helpers.includes(one))
+      .sort((a, b) => most(b) - most(a));
+    const rest = tried.filter((one) => !helpers.includes(one) && !neighbours.includes(one));
     return {
       lifeAlone: days(alone),
       lostToNeighbours: days(alone - here),
@@ -82,7 +85,7 @@ export class LeavingOut {
       lostByVapour: days(this.life(subject, { vapour: others }) - here),
       neighbours,
       helpers,
-      lostToRest: days(sum(unblamed.filter((one) => !helpers.includes(one)))),
+      lostToRest: days(sum(rest)),
       joint: isJoint(alone - here, sum(tried)),
     };
   }

@@ -27,8 +27,14 @@ export const neighbourhoodSchema = z.strictObject({
   lostToNeighbours: days.describe("That less the life here; below 0: it lasts longer in company"),
   lostByEthylene: days.describe("Life with the ethylene of every neighbour left out, less the life here"),
   lostByVapour: days.describe("Life with the vapour of every neighbour left out, less the life here"),
-  neighbours: z.array(neighbourSchema).describe("Those that shorten its life, the worst first"),
-  helpers: z.array(neighbourSchema).describe("Those without which it would not last as long, the best first"),
+  neighbours: z
+    .array(neighbourSchema)
+    .describe(
+      "Those that shorten its life, left out or as the only one or by one of the two means; the worst first",
+    ),
+  helpers: z
+    .array(neighbourSchema)
+    .describe("Those without which it would not last as long, all in all, the best first"),
   lostToRest: days.describe("What all others take one by one, each too little to name; their sum"),
   joint: z
     .boolean()
