@@ -6,6 +6,7 @@ import {
   improvementsSchema,
   judgementSchema,
   kitchenSchema,
+  lotReasonSchema,
   planSchema,
 } from "@keepwright/planner";
 import { z } from "zod";
@@ -13,8 +14,14 @@ import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
 import { readingSchema } from "./readingSchema.js";
 
-/** What `keepwright plan --json` prints: the plan and, beside it, what was understood of the haul. */
-export const writtenPlanSchema = planSchema.extend({ reading: readingSchema });
+/** What `keepwright plan --json` prints: the plan and, beside it, what was understood of the haul and, where asked, why things lie where they do. */
+export const writtenPlanSchema = planSchema.extend({
+  reading: readingSchema,
+  why: z
+    .array(lotReasonSchema)
+    .optional()
+    .describe("With --why of every part beside its nearest rivals; with --why-lot of one lot beside all"),
+});
 
 /** What `keepwright judge --json` prints. */
 export const writtenJudgementSchema = judgementSchema.extend({ reading: readingSchema });

@@ -1,11 +1,16 @@
-import type { Improvements, Judgement, Plan, Reading } from "@keepwright/planner";
+import type { Improvements, Judgement, LotReason, Plan, Reading } from "@keepwright/planner";
 
-/** A plan as it is written out: the plan itself and, beside it, what was understood of the haul it is for. */
+/** A plan as it is written out: the plan itself and, beside it, what was understood of the haul it is for and, where asked, why things lie where they do. */
 export interface WrittenPlan extends Plan {
   readonly reading: Reading;
+  readonly why?: readonly LotReason[];
 }
 
-export const writtenPlan = (plan: Plan, reading: Reading): WrittenPlan => ({ ...plan, reading });
+export const writtenPlan = (plan: Plan, reading: Reading, why?: readonly LotReason[]): WrittenPlan => ({
+  ...plan,
+  reading,
+  ...(why && { why }),
+});
 
 /** A judgement as it is written out, with what was understood of the haul it is for. */
 export interface WrittenJudgement extends Judgement {

@@ -7,6 +7,7 @@ import { planWords } from "./english/plan.js";
 import { readingWords } from "./english/reading.js";
 import { reasonsWords } from "./english/reasons.js";
 import { safetyWords } from "./english/safety.js";
+import { whyWords } from "./english/why.js";
 import type { Messages } from "./message.js";
 
 /**
@@ -24,4 +25,5 @@ export const english = {
   ...judgementWords,
   ...improveWords,
   ...carryOnWords,
+  ...whyWords,
 } as const satisfies Messages;

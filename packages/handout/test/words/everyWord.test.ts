@@ -52,7 +52,7 @@ describe("a plan in another language", () => {
 describe("the parts of the English words", () => {
   it("share no key: a later part would silently replace an earlier one", async () => {
     const parts = await Promise.all(
-      ["amounts", "plan", "reasons", "safety", "reading", "item", "judgement", "improve", "carryOn"].map(
+      ["amounts", "plan", "reasons", "safety", "reading", "item", "judgement", "improve", "carryOn", "why"].map(
         (name) => import(`../../src/words/english/${name}.ts`) as Promise<Record<string, object>>,
       ),
     );

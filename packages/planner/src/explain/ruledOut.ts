@@ -11,15 +11,23 @@ interface Evidence {
   readonly fromMemory: boolean;
 }
 
-const evidenceOf = (figure: Evidence | undefined): Pick<RuledOut, "evidence"> =>
-  figure ? { evidence: { source: figure.source, place: figure.place, fromMemory: figure.fromMemory } } : {};
+/** The catalogue's own name for what everybody does and nobody published. */
+const commonPractice = "common-practice";
 
-/** The rule that keeps a wrap from a lot (rules/suitableWraps, where the reasons are). */
-function wrapRule({ form, commodity }: BoundLot, wrap: WrapId): Omit<RuledOut, "wrap"> {
-  if (form.cut) return { rule: "cut uncovered" };
-  if (wrap === "glass of water")
-    return { rule: "does not stand in water", ...evidenceOf(commodity.standsInWater) };
-  return { rule: wrap === "damp towel" ? "keep dry" : "must breathe" };
+const evidenceOf = (figure: Evidence | undefined): Pick<RuledOut, "evidence"> =>
+  figure && figure.source !== commonPractice
+    ? { evidence: { source: figure.source, place: figure.place, fromMemory: figure.fromMemory } }
+    : {};
+
+/**
+ * The rule that keeps a wrap from a lot (rules/suitableWraps, where the reasons are). A glass of water is told of only where the catalogue says no: that an
+ * apple does not stand in water goes without saying.
+ */
+function wrapRule({ form, commodity }: BoundLot, wrap: WrapId): RuledOut[] {
+  if (form.cut) return wrap === "glass of water" ? [] : [{ wrap, rule: "cut uncovered" }];
+  if (wrap !== "glass of water") return [{ wrap, rule: wrap === "damp towel" ? "keep dry" : "must breathe" }];
+  const { standsInWater } = commodity;
+  return standsInWater ? [{ wrap, rule: "does not stand in water", ...evidenceOf(standsInWater) }] : [];
 }
 
 /** Places and wraps of the kitchen that a hard rule leaves out for a lot, before anything is simulated. */
@@ -33,6 +41,6 @@ export function ruledOut({ places, kitchen, catalogue }: Problem, lot: BoundLot)
       .map(({ place }): RuledOut => ({ place: place.id, rule: "cut out of refrigerator", ...limit })),
     ...[...new Set<WrapId>(["none", ...kitchen.wraps])]
       .filter((wrap) => !suitable.includes(wrap))
-      .map((wrap): RuledOut => ({ wrap, ...wrapRule(lot, wrap) })),
+      .flatMap((wrap) => wrapRule(lot, wrap)),
   ];
 }

@@ -7,7 +7,7 @@ import { bindProblem, type PlanRequest, type Problem } from "../../src/problem/p
 import type { Programme } from "../../src/problem/programme.js";
 import { allProgrammes, evaluate } from "../../src/search/evaluateChoice.js";
 import { lot, request, smallKitchen } from "../support.js";
-import { arrangement, judged, small, threeLots } from "./support.js";
+import { arrangement, judged, small } from "./support.js";
 
 /** How a programme is written in an arrangement. */
 function written({ places, lots }: Problem, index: number, { stays, leavesOff, dried }: Programme) {
