@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { englishGrade } from "../../../scripts/lib/readingLevel.mjs";
 import { keepwright } from "./support/built.js";
 
 let folder = "";
@@ -33,6 +34,20 @@ describe("the built command", () => {
       expect(out).toContain(heading);
     }
     expect(out).toMatch(/Sat 13 June/);
+  });
+
+  it("says why, below the plan, in words as plain as the rest", () => {
+    const words = ["plan", "2 kg apples, 2 broccoli, 300 g spinach", "--from", "2026-06-13", "--days", "5"];
+    const bare = keepwright(words);
+    const { code, out } = keepwright([...words, "--why"]);
+    expect(code).toBe(0);
+    expect(bare.out).not.toContain("WHY THERE");
+    expect(out.startsWith(bare.out)).toBe(true);
+    const why = out.slice(out.indexOf("WHY THERE"));
+    expect(why).toMatch(/Wrapped another way/);
+    expect(why).toMatch(/common\s+practice,\s+no\s+source/);
+    const sentences = why.split("\n").slice(1).join(" ").replaceAll(" - ", ". ");
+    expect(englishGrade([sentences])).toBeLessThanOrEqual(6);
   });
 
   it("plans a file and standard input alike, and the same for the same seed", () => {

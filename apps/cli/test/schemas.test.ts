@@ -68,6 +68,21 @@ describe("the published schemas", () => {
     expect(validated("carry-on", printed(words, files))).toBe("valid");
   });
 
+  it("hold for a plan that says why", () => {
+    const words = [
+      "plan",
+      "2 kg apples, 2 broccoli, half a cut melon, 3 bananas, green",
+      "--json",
+      "--days",
+      "4",
+    ];
+    for (const more of [["--why"], ["--why-lot", "broccoli"]]) {
+      const plan = printed([...words, ...more]) as { why: { lot: string }[] };
+      expect(validated("plan", plan)).toBe("valid");
+      expect(plan.why.length).toBe(more.length === 1 ? 4 : 1);
+    }
+  });
+
   it("hold for an arrangement and its judgement", () => {
     const said = {
       version: 1,

@@ -19,6 +19,7 @@ describe("input nothing can be made of ends with 2 and says what would work", ()
     ["an empty haul", ["plan", ""], {}, /haul: it is empty/],
     ["an empty file", ["plan", "h.txt"], { files: { "h.txt": " \n" } }, /haul: it is empty/],
     ["an unknown kind", ["plan", "3 zorbulons"], {}, /zorbulons/],
+    ["a lot that is not there", ["plan", "2 kg apples", "--why-lot", "kale"], {}, /lot "kale".*2 kg apples/],
     ["a missing file", ["plan", "gone.txt"], {}, /no such file/],
     ["a folder", ["plan", "here"], { folders: ["here"] }, /folder/],
     ["no text", ["plan", "-"], { input: new Uint8Array([1, 0, 2]) }, /not a text file/],

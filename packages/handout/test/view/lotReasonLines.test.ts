@@ -123,7 +123,7 @@ describe("why here, in full", () => {
     expect(view!.line).toMatch(/: “Left drawer” \(loose, no wrap\)\. 8 to 12 days, ended by ageing\.$/);
     expect(view!.reasons).toHaveLength(1 + 4 + 1 + 2);
     expect(view!.reasons[1]).toMatch(
-      /as 10 g of waste\. That is made up of 12 g more waste and less to do \(as good as 2 g saved\)\.$/,
+      /as 10 g of waste\. That is made up of 12 g more waste and less work or haste \(as good as 2 g saved\)\.$/,
     );
     expect(view!.reasons.at(-2)).toBe(
       "Not in a box with a lid: it has to breathe (common practice, no source).",

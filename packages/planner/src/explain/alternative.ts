@@ -1,5 +1,6 @@
 import { objectiveLess } from "../problem/objective.js";
 import type { Programme } from "../problem/programme.js";
+import { programmeEffort } from "../rules/effort.js";
 import { type Evaluation, evaluatePrepared } from "../search/evaluate.js";
 import { withProgramme } from "../search/moves.js";
 import type { Prepared } from "../search/prepare.js";
@@ -58,8 +59,8 @@ function harmedBy(
     }));
 }
 
-/** What of it bears on the choice, in the order of `alternativeGrounds`. */
-function groundsOf(here: Fate, there: Omit<Alternative, "grounds">): AlternativeGround[] {
+/** What of it bears on the choice, in the order of `alternativeGrounds`. `moreToDo`: wrapping, moving and preparing [g]. */
+function groundsOf(here: Fate, there: Omit<Alternative, "grounds">, moreToDo: number): AlternativeGround[] {
   const { cost, effects, smellsOf, harmed } = there;
   const life = there.life.middle - here.life.middle;
   const matters = worthTelling.life * here.life.middle;
@@ -73,7 +74,7 @@ function groundsOf(here: Fate, there: Omit<Alternative, "grounds">): Alternative
     ["smell", smellsOf.length > 0],
     ["harms others", harmed.length > 0],
     ["lasts longer", life > matters],
-    ["more to do", cost.effort >= worthTelling.grams],
+    ["more to do", moreToDo >= worthTelling.grams],
     ["hardly matters", Math.abs(cost.total) < worthTelling.grams],
     ["better", cost.total <= -worthTelling.grams],
   ];
@@ -112,5 +113,7 @@ export function alternative(
     lostToNeighbours: { value: trial.lifeAlone([part]) - fate.life.middle, unit: "d" as const },
     ...(detail.neighbours && { neighbourhood: trial.neighbourhood([part]) }),
   };
-  return { ...figures, grounds: groundsOf(here, figures) };
+  // The effort of the objective also counts meals that come too thick: no work.
+  const moreToDo = programmeEffort(programme) - programmeEffort(now.choice.parts[part]!.programme);
+  return { ...figures, grounds: groundsOf(here, figures, moreToDo) };
 }

@@ -6,10 +6,10 @@ import { longestNamed } from "../search/plannedLots.js";
 import type { Prepared } from "../search/prepare.js";
 import type { Neighbour, Neighbourhood } from "./neighbourhood.js";
 
-/** Days lost to a neighbour that are worth naming: this share of the life here or, where that is longer, alone. Declared: decision 0106. */
+/** Days lost to a neighbour that are worth naming: this share of the life here or, where that is longer, alone. Declared: decision 0107. */
 export const worthNaming = 0.02;
 
-/** Parts add up to a whole within this share of it, or this many days. Declared: decision 0106. */
+/** Parts add up to a whole within this share of it, or this many days. Declared: decision 0107. */
 export const addsUp = { share: 0.1, days: 0.1 } as const;
 
 /** Whether parts do not add up to the whole [d]. */

@@ -1,4 +1,4 @@
-/** What is too little to be told. Declared, no source: decision 0106. */
+/** What is too little to be told. Declared, no source: decision 0107. */
 export const worthTelling = {
   /** Share of a life that must be lost or won. */
   life: 0.02,

@@ -34,7 +34,7 @@ function rewrap(search: Search, index: number): boolean {
 
 /**
  * Every part beside every other wrap in its places, once: options are chosen for lots alone, where neither smells nor neighbours say which wrap is
- * worth its trouble (decision 0106).
+ * worth its trouble (decision 0107).
  */
 export function improveWraps(search: Search): void {
   for (let index = 0; index < search.current.choice.parts.length; index++) rewrap(search, index);
