@@ -114,6 +114,6 @@ export function alternative(
     ...(detail.neighbours && { neighbourhood: trial.neighbourhood([part]) }),
   };
   // The effort of the objective also counts meals that come too thick: no work.
-  const moreToDo = programmeEffort(programme) - programmeEffort(now.choice.parts[part]!.programme);
+  const moreToDo = programmeEffort(programme, lot) - programmeEffort(now.choice.parts[part]!.programme, lot);
   return { ...figures, grounds: groundsOf(here, figures, moreToDo) };
 }

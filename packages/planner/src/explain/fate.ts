@@ -25,7 +25,8 @@ export function fateOf({ problem, spread }: Prepared, part: Part, outcome: LotOu
     place: place.id,
     placeKind: place.kind,
     wrap: last.wrap,
-    ...(stays.length > 1 && { ripensIn: { place: places[first.place]!.place.id, wrap: first.wrap } }),
+    ...(stays.length > 1 &&
+      first.until === "ripe" && { ripensIn: { place: places[first.place]!.place.id, wrap: first.wrap } }),
     life: toldLife(told).life,
     endedBy: toldEnding(told, outcome.endedBy),
     readyOnDay: Number.isFinite(outcome.ripeDay) ? firstReadyDay(outcome.ripeDay) : null,

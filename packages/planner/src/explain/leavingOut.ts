@@ -1,6 +1,7 @@
 import { simulate } from "@keepwright/physics";
 import type { Choice } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
+import { lifeLeft } from "../rules/lifeLeft.js";
 import { safeDaysLeft } from "../rules/safeTime.js";
 import { longestNamed } from "../search/plannedLots.js";
 import type { Prepared } from "../search/prepare.js";
@@ -137,9 +138,12 @@ export class LeavingOut {
     return new Map(
       present.map((index, at) => {
         const part = this.#choice.parts[index]!;
+        const lot = problem.lots[part.lot]!;
         const { endDay, stayStarts } = outcomes[at]!;
-        const safe = safeDaysLeft(problem, problem.lots[part.lot]!, part.programme, stayStarts);
-        return [index, Math.min(endDay, longestNamed, Math.max(0, safe))];
+        const spread = this.#prepared.spread(part.lot, part.programme);
+        const { middle } = lifeLeft(lot, { endDay: Math.min(endDay, longestNamed) }, spread);
+        const safe = safeDaysLeft(problem, lot, part.programme, stayStarts);
+        return [index, Math.min(middle, Math.max(0, safe))];
       }),
     );
   }

@@ -1,7 +1,8 @@
 import { endings } from "@keepwright/physics";
 import { z } from "zod";
 import { placeKinds } from "../problem/kitchen.js";
-import { objectiveSchema, wrapIds } from "../problem/plan.js";
+import { objectiveSchema } from "../problem/plan.js";
+import { wrapIds } from "../problem/wraps.js";
 import { neighbourhoodSchema } from "./neighbourhood.js";
 
 const days = z.strictObject({ value: z.number(), unit: z.literal("d") });

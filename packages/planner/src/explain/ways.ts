@@ -10,7 +10,9 @@ function everyWay({ problem, options }: Prepared, { lot: index, programme }: Par
   const lot = problem.lots[index]!;
   const singles = singleStays(problem, lot);
   const firsts = stillRipens(lot)
-    ? [programme, ...options(index).map((option) => option.programme)].filter(({ stays }) => stays.length > 1)
+    ? [programme, ...options(index).map((option) => option.programme)].filter(
+        ({ stays }) => stays.length > 1 && stays[0]!.until === "ripe",
+      )
     : [];
   const ripening = new Map(
     firsts.map(({ stays: [first] }) => [`${first!.place} ${first!.wrap}`, first!] as const),
