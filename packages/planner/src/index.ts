@@ -2,6 +2,7 @@ export * from "./alone/index.js";
 export * from "./arrangement/index.js";
 export * from "./carryOn/index.js";
 export * from "./check/index.js";
+export * from "./draws/index.js";
 export * from "./explain/index.js";
 export * from "./improve/index.js";
 export * from "./problem/index.js";

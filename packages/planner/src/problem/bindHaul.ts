@@ -35,7 +35,7 @@ export const publishedLife = ({ form, produce }: Pick<BoundLot, "form" | "produc
   form.cut ? produce.cutLifeDaysAt5 : produce.storageLifeDays;
 
 /** Largest share of the storage life taken as spent on arrival: what has come home is not yet past its best. */
-const mostSpent = 0.9;
+export const mostSpent = 0.9;
 
 /** The ripeness of a kind that does not ripen: ready to eat as it is. */
 const readyRipeness = 1;
