@@ -12,6 +12,7 @@ export * from "./kitchenWarnings.js";
 export * from "./lot.js";
 export * from "./ordinaryKitchens.js";
 export * from "./plan.js";
+export * from "./planDraws.js";
 export * from "./problem.js";
 export * from "./programme.js";
 export * from "./simulationOf.js";

@@ -1,6 +1,7 @@
 import { endings } from "@keepwright/physics";
 import { z } from "zod";
 import { placeKinds, ventSettings } from "./kitchen.js";
+import { planDrawsSchema } from "./planDraws.js";
 import { wrapIds } from "./wraps.js";
 
 const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
@@ -166,5 +167,7 @@ export const planSchema = z.strictObject({
   overflow: z.array(z.strictObject({ place: z.string(), litres: z.number().describe("L over its room") })),
   /** Safety cautions that hold for this plan, by name; words are made in handout. */
   cautions: z.array(z.string()),
+  /** The plan carried out many times over, where that was asked for. */
+  draws: planDrawsSchema.optional(),
 });
 export type Plan = z.infer<typeof planSchema>;
