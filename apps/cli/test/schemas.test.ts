@@ -83,6 +83,15 @@ describe("the published schemas", () => {
     }
   });
 
+  it("hold for a plan carried out many times, which is the same plan for it", () => {
+    const words = ["plan", "1 kg strawberries, 2 avocados, 1 zorb", "--json", "--days", "4"];
+    const drawn = printed([...words, "--draws", "20", "--seed", "3"]) as { draws: { seed: number } };
+    expect(validated("plan", drawn)).toBe("valid");
+    const { draws, ...plan } = drawn;
+    expect(draws).toMatchObject({ count: 20, seed: 3 });
+    expect(plan).toEqual(printed([...words, "--seed", "3"]));
+  });
+
   it("hold for an arrangement and its judgement", () => {
     const said = {
       version: 1,

@@ -9,18 +9,21 @@ import {
   writtenPlan,
 } from "@keepwright/handout";
 import {
+  bindProblem,
   explainNamed,
   explainPlan,
   type LotReason,
   type Plan,
   type PlanRequest,
-  planHaul,
+  planDraws,
+  planProblem,
 } from "@keepwright/planner";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { exitCodes } from "../exitCodes.js";
 import { haulHelp } from "../options/haulArgument.js";
 import { type HouseholdOptions, planRequest, withHouseholdOptions } from "../options/household.js";
+import { wholeOption } from "../options/numbers.js";
 import type { CommandOutcome } from "../program.js";
 import { readHaulArgument, surroundings, tellQuestions, whileTelling } from "./haulCommand.js";
 import { kitchenFor } from "./kitchenFor.js";
@@ -33,12 +36,17 @@ Examples:
   keepwright plan haul.txt --kitchen small --units us
   keepwright plan haul.txt --why
   keepwright plan haul.txt --why-lot broccoli --json
+  keepwright plan haul.txt --draws 1000
 `;
 
 interface PlanOptions extends HouseholdOptions {
   readonly why?: true;
   readonly whyLot?: string;
+  readonly draws?: number;
 }
+
+/** Draws that can be asked for: more would tell nothing more, and take minutes. */
+const mostDraws = 10_000;
 
 /** `keepwright plan`: from a haul to a plan. */
 export function planCommand(program: Command, door: Door, outcome: CommandOutcome): void {
@@ -50,6 +58,11 @@ export function planCommand(program: Command, door: Door, outcome: CommandOutcom
     .argument("<haul...>", "what came home: a file, - for standard input, or the words themselves")
     .option("--why", "also say why each thing lies where it does, and what neighbours do to it")
     .option("--why-lot <lot>", "say it of one lot in full: its id, what was typed for it, or its kind")
+    .option(
+      "--draws <number>",
+      "carry the plan out so many times with temperatures, ages and biology drawn, and tell how sure it is",
+      wholeOption("--draws", { least: 1, most: mostDraws }),
+    )
     .addHelpText("after", help)
     .action((words: string[], options: PlanOptions) => {
       outcome.code = runPlan(door, words, options) ? exitCodes.partlyUnderstood : exitCodes.done;
@@ -62,13 +75,23 @@ function reasonsFor(request: PlanRequest, plan: Plan, options: PlanOptions): Lot
   return options.why ? explainPlan({ ...request, plan }) : undefined;
 }
 
+function makePlan(door: Door, request: PlanRequest, count: number | undefined): Plan {
+  const problem = bindProblem(request);
+  const plan = whileTelling(door, "Working out the plan …", () => planProblem(problem));
+  if (count === undefined) return plan;
+  const draws = whileTelling(door, `Carrying it out ${count} times …`, () =>
+    planDraws(problem, plan, count, problem.seed),
+  );
+  return { ...plan, draws };
+}
+
 /** Plans and prints. True when some words were not understood. */
 function runPlan(door: Door, words: readonly string[], options: PlanOptions): boolean {
   const context = handoutContext(catalogue(), { units: options.units });
   const read = readHaulArgument(door, context, words);
   const kitchen = kitchenFor(door, options.kitchen);
   const request = planRequest(door, options, read.lots, kitchen);
-  const plan = whileTelling(door, "Working out the plan …", () => planHaul(request));
+  const plan = makePlan(door, request, options.draws);
   const why = whileTelling(door, "Looking at other places …", () => reasonsFor(request, plan, options));
   if (options.json) {
     door.out(jsonText(writtenPlan(plan, read.reading, why)));

@@ -24,6 +24,8 @@ describe("input nothing can be made of ends with 2 and says what would work", ()
     ["a folder", ["plan", "here"], { folders: ["here"] }, /folder/],
     ["no text", ["plan", "-"], { input: new Uint8Array([1, 0, 2]) }, /not a text file/],
     ["no people", ["plan", "2 kg apples", "--people", "0"], {}, /--people.*1 to 500/],
+    ["no draws", ["plan", "2 kg apples", "--draws", "0"], {}, /--draws/],
+    ["draws that are no number", ["plan", "2 kg apples", "--draws", "many"], {}, /--draws/],
     ["too many days", ["plan", "2 kg apples", "--days", "1000"], {}, /--days/],
     ["a day that is none", ["plan", "2 kg apples", "--from", "2026-02-30"], {}, /--from.*2026-02-30/],
     ["units that are none", ["plan", "2 kg apples", "--units", "imperial"], {}, /metric, us/],

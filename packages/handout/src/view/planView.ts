@@ -5,6 +5,7 @@ import { plainText } from "../words/plainText.js";
 import type { CountedLots } from "./amount.js";
 import { cautionLines, pressingCautionLines, throwAwayLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
+import { type DrawsView, drawsView } from "./drawsView.js";
 import { type EatingView, eatingView } from "./eating.js";
 import { type KitchenView, kitchenView } from "./kitchenView.js";
 import { type LifeView, lifeViews } from "./lives.js";
@@ -28,6 +29,8 @@ export interface PlanView {
   readonly eating: EatingView;
   readonly lives: readonly LifeView[];
   readonly waste: string;
+  /** What becomes of it over many draws, where they were made. */
+  readonly draws: DrawsView | undefined;
   readonly cautions: readonly string[];
   /** Those of the cautions that must be read before anything is put away. */
   readonly pressing: readonly string[];
@@ -78,6 +81,7 @@ export function planView(context: HandoutContext, plan: Plan, around: PlanSurrou
     eating: eatingView(context, plan, names),
     lives: lifeViews(context, plan, names),
     waste: wasteLine(context, plan),
+    draws: drawsView(context, plan, names),
     cautions: cautionLines(context, plan, places, names),
     pressing: pressingCautionLines(context, plan, names),
     throwAway: throwAwayLines(context, plan, names),

@@ -1,5 +1,6 @@
 import { amountsWords } from "./english/amounts.js";
 import { carryOnWords } from "./english/carryOn.js";
+import { drawsWords } from "./english/draws.js";
 import { improveWords } from "./english/improve.js";
 import { itemWords } from "./english/item.js";
 import { judgementWords } from "./english/judgement.js";
@@ -26,4 +27,5 @@ export const english = {
   ...improveWords,
   ...carryOnWords,
   ...whyWords,
+  ...drawsWords,
 } as const satisfies Messages;

@@ -63,6 +63,7 @@ describe("the parts of the English words", () => {
         "improve",
         "carryOn",
         "why",
+        "draws",
       ].map((name) => import(`../../src/words/english/${name}.ts`) as Promise<Record<string, object>>),
     );
     const keys = parts.flatMap((part) => Object.values(part).flatMap((words) => Object.keys(words)));

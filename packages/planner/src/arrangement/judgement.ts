@@ -71,8 +71,8 @@ export type Conflict = z.infer<typeof conflictSchema>;
 export const judgementSchema = z.strictObject({
   version: z.literal(1),
   /** The arrangement made whole and written out as if it were a plan: the same simulation, eating days and objective. */
-  yours: planSchema,
-  plan: planSchema,
+  yours: planSchema.omit({ draws: true }),
+  plan: planSchema.omit({ draws: true }),
   notMentioned: z
     .strictObject({
       lots: z.array(lot).describe("Put where a plan would put them beside what is said"),

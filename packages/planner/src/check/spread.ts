@@ -20,7 +20,7 @@ const untouched = (subject: Subject): Subject => {
   return { ...subject, plan: { ...subject.plan, vents } };
 };
 
-/** Days until a part alone in the kitchen ends when every place is so many spreads warmer. */
+/** Days until a part alone in the kitchen ends when every place is so many spreads warmer, its safe time still counted by the temperature it is given. */
 function endDay(
   subject: Subject,
   simulation: Simulation,
@@ -31,7 +31,12 @@ function endDay(
   const lot = simulation.lots[index]!;
   const stays = lot.stays.map((stay, number) => {
     const { temperatureSpread } = placeOf(subject, part.stays[number]!.place);
-    return { ...stay, temperature: stay.temperature + warmer * temperatureSpread };
+    const { temperature } = stay;
+    return {
+      ...stay,
+      temperature: temperature + warmer * temperatureSpread,
+      believedTemperature: temperature,
+    };
   });
   return simulate({ ...simulation, lots: [{ ...lot, stays, kilograms: lotOf(subject, part).grams / 1000 }] })
     .lots[0]!.endDay;
