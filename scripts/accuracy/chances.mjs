@@ -4,7 +4,8 @@
 export const drawingFile = "accuracy-chances.svg";
 
 const grams = (value) => Math.round(value).toString();
-const share = (value) => value.toFixed(2);
+/** To two digits, and nothing is nothing without a sign. */
+const share = (value) => (Math.round(100 * value) / 100 || 0).toFixed(2);
 const percent = (part, whole) => `${part} of ${whole} (${Math.round((100 * part) / whole)} %)`;
 const sum = (values) => values.reduce((total, value) => total + value, 0);
 const tableOf = (head, rows) =>
