@@ -5,7 +5,7 @@ import type { Problem } from "../problem/problem.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
 import { lastSafeDay } from "../rules/safeTime.js";
 import { eatingHabits } from "../rules/weights.js";
-import type { Carried, Occasion } from "./meals.js";
+import type { Occasion, PlannedMeals } from "./meals.js";
 import { type Repeated, repeated, simulateDraw } from "./simulateDraw.js";
 import type { Spreads } from "./spreads.js";
 
@@ -27,7 +27,7 @@ export interface CarriedOut {
 }
 
 /** A part's portions in the order in which its lot is eaten: where each occasion's first one stands in it. */
-function firstPortions({ choice, occasions }: Carried): number[][] {
+function firstPortions({ choice, occasions }: PlannedMeals): number[][] {
   const all = occasions.flatMap((own, part) =>
     own.map(({ day, portions }, at) => ({ lot: choice.parts[part]!.lot, part, at, day, portions })),
   );
@@ -75,20 +75,30 @@ function eatPart(asked: Repeated, { out, firsts }: Tally, index: number, outcome
   out.wasted[draw]! += lost * lot.gramsPerPortion;
 }
 
+/** What an earlier plan left is known to be good, which the draws of a lot on arrival do not know. */
+function refuseCarriedOver({ lots }: Problem): void {
+  const over = lots.find((lot) => lot.carried);
+  if (over === undefined) return;
+  throw new RangeError(
+    `The lot “${over.lot.id}” is carried over from an earlier plan, which cannot be drawn yet. Ask for draws of a plan for what has just come home.`,
+  );
+}
+
 /**
  * Carries a choice out as written in each of a number of draws: the whole kitchen is simulated with temperatures, ages and biology drawn, and everything is
  * eaten on its planned day, a share of portions late. Nobody looks, and nobody eats what goes off first: that is what a plan is judged by.
  *
  * Pure: the same seed gives the same to the last bit, and a lot meets the same draws whatever else is in the haul, so two choices can be set against each
- * other draw by draw.
+ * other draw by draw. Throws RangeError naming the lot where one is carried over from an earlier plan: what is seen of it since would have to count.
  */
 export function carryOut(
   problem: Problem,
-  carried: Carried,
+  carried: PlannedMeals,
   draws: number,
   seed: number,
   spreads: Spreads,
 ): CarriedOut {
+  refuseCarriedOver(problem);
   const asked = repeated(problem, carried.choice, seed, spreads);
   const out: CarriedOut = {
     draws,

@@ -17,7 +17,7 @@ export interface Occasion {
 }
 
 /** What is decided, and when each part is eaten. */
-export interface Carried {
+export interface PlannedMeals {
   readonly choice: Choice;
   /** Of each part of the choice, in the order of days. */
   readonly occasions: readonly (readonly Occasion[])[];
@@ -26,7 +26,7 @@ export interface Carried {
 const leftDay = (problem: Problem): number => problem.household.days - 1 + eatingHabits.leftOverDays;
 
 /** A plan as written: its own eating days and chances. Throws RangeError when it is not one for this haul and kitchen. */
-export function mealsOfPlan(problem: Problem, plan: Plan): Carried {
+export function mealsOfPlan(problem: Problem, plan: Plan): PlannedMeals {
   const choice = choiceOfPlan(problem, plan);
   const occasions = plan.lots.map(({ eatOn, leftPortions, ifLeft }) => [
     ...eatOn.map(
@@ -52,7 +52,7 @@ export function mealsOfPlan(problem: Problem, plan: Plan): Carried {
 }
 
 /** Any judged choice, eaten on the days that were found best for it. */
-export function mealsOfEvaluation(problem: Problem, { choice, eating, costs }: Evaluation): Carried {
+export function mealsOfEvaluation(problem: Problem, { choice, eating, costs }: Evaluation): PlannedMeals {
   const occasions = choice.parts.map((_, part) => {
     const { chancePast, chancePastLeft } = costs[part]!;
     const meals = eating.eaten[part]!.map(
@@ -75,5 +75,5 @@ export function mealsOfEvaluation(problem: Problem, { choice, eating, costs }: E
 }
 
 /** A choice, eaten on the days that are best for it. */
-export const mealsOfChoice = (problem: Problem, choice: Choice): Carried =>
+export const mealsOfChoice = (problem: Problem, choice: Choice): PlannedMeals =>
   mealsOfEvaluation(problem, evaluate(problem, choice));

@@ -1,13 +1,13 @@
 import { example, exampleNames } from "../../../../examples/example.js";
 import {
   bindProblem,
-  type Carried,
   carryOut,
   type DrawnFigure,
   drawByDraw,
   drawnFigure,
   mealsOfChoice,
   mealsOfPlan,
+  type PlannedMeals,
   type Problem,
   planProblem,
   unsortedChoice,
@@ -42,7 +42,7 @@ export interface HaulDrawn {
   readonly compared: readonly Compared[];
 }
 
-function comparedIn(name: string, problem: Problem, carried: Carried) {
+function comparedIn(name: string, problem: Problem, carried: PlannedMeals) {
   const out = carryOut(problem, carried, draws, seed, usualSpreads);
   const lotOf = (part: number) => problem.lots[carried.choice.parts[part]!.lot]!;
   const compared = out.occasions.flatMap((own, part) =>

@@ -16,6 +16,7 @@ import {
   unsortedChoice,
   usualSpreads,
 } from "../../src/index.js";
+import { later } from "../carryOn/support.js";
 import { request, smallKitchen } from "../support.js";
 
 /** Invented: something of everything that matters. Two lots of one kind, one that ripens, cut produce, leaves, a root with tops. */
@@ -156,6 +157,15 @@ describe("what is counted", () => {
     );
     expect([...one!.wasted]).toEqual([...two!.wasted]);
   });
+});
+
+test("a plan that is carried on is refused, naming the lot: what has been seen of it since would have to count", () => {
+  const { haul } = later({ request: asked, plan }, 1);
+  const carriedOn = bindProblem({ ...asked, haul });
+  const { id } = carriedOn.lots[0]!.lot;
+  expect(() =>
+    carryOut(carriedOn, mealsOfChoice(carriedOn, unsortedChoice(carriedOn)), 1, 1, usualSpreads),
+  ).toThrow(`“${id}” is carried over from an earlier plan`);
 });
 
 test("a part on a day it is no longer safe is thrown away in every draw", () => {
