@@ -73,7 +73,7 @@ export const ventChangeSchema = z.strictObject({
 /** A plan carried on: the new plan with the haul it is for, and what changed. The haul and the plan are what the next carrying on begins from. */
 export const carriedOnSchema = z.strictObject({
   version: z.literal(1),
-  plan: planSchema,
+  plan: planSchema.omit({ draws: true }),
   haul: haulSchema,
   elapsed: z.number().int().describe("d since the earlier plan's first day"),
   changes: z.array(lotChangeSchema),
