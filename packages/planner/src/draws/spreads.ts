@@ -21,7 +21,7 @@ export interface Spreads {
 
 /**
  * The spreads of the planner's own chances. That a refrigerator's places are warm together is declared, no source: what scatters most between homes is the
- * refrigerator (means of −0.6 to 10.4 °C in 112 homes, Evans et al. 2014), and one that is warm is warm all over. See docs/decisions/0107-draws.md.
+ * refrigerator (means of −0.6 to 10.4 °C in 112 homes, Evans et al. 2014), and one that is warm is warm all over. See docs/decisions/0108-draws.md.
  */
 export const usualSpreads: Spreads = {
   temperature: 1,
