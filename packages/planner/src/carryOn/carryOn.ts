@@ -40,10 +40,23 @@ export interface Carrying {
   readonly day: number;
 }
 
+/** Whole days from one day to another; undefined where that is no day of the calendar. */
+function daysAfter(from: string, on: string): number | undefined {
+  try {
+    return daysBetween(from, calendarDate(on));
+  } catch {
+    return undefined;
+  }
+}
+
 function elapsedDays({ plan }: Previous, on: string): number {
-  const day = daysBetween(plan.from, calendarDate(on));
   const thing = "day it is now";
   const finding = (value: string, remedy: string): Finding => ({ thing, value, remedy });
+  const day = daysAfter(plan.from, on);
+  if (day === undefined) {
+    const remedy = "Write a day as year-month-day, for example 2026-06-13.";
+    throw new HappenedError([finding(shownValue(on), remedy)]);
+  }
   if (day < 0) {
     const value = `${on} is before the plan's first day, ${plan.from}`;
     throw new HappenedError([finding(value, `Give a day from ${plan.from} on.`)]);
@@ -123,7 +136,7 @@ function told(carrying: Carrying, prepared: Prepared, judged: Evaluation): Carri
  * happened, it is the same plan.
  *
  * Pure and repeatable. Throws PlanError (the plan does not fit its haul or kitchen), HappenedError (what happened is unreadable or cannot have been, or nothing is left),
- * KitchenError, HaulError, or RangeError for a date that is none.
+ * KitchenError or HaulError.
  */
 export function carryOn(request: CarryOnRequest): CarriedOn {
   const state = carrying(request);

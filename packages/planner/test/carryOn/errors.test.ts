@@ -80,6 +80,19 @@ describe("what cannot have happened", () => {
     const of = (more: object) => () => later(begun, 1, {}, more);
     expect(of({ plan: { version: 1 } })).toThrow(/plan lots/);
     expect(of({ plan: 7 })).toThrow(InputError);
+    expect(of({ plan: { ...begun.plan, from: "2026-99-99" } })).toThrow(/plan from: "2026-99-99"/);
+    expect(of({ on: "June" })).toThrow(/day it is now: "June".*2026-06-13/);
+    expect(of({ on: "June" })).toThrow(InputError);
+    const [part, ...others] = begun.plan.lots;
+    const [meal, ...meals] = part!.eatOn;
+    const shifted = {
+      ...part!,
+      eatOn: [{ ...meal!, portions: meal!.portions + 3 }, ...meals],
+      leftPortions: -3,
+    };
+    expect(of({ plan: { ...begun.plan, lots: [shifted, ...others] } })).toThrow(
+      /plan part "apple": portions/,
+    );
     expect(of({ kitchen: { ...smallKitchen(), name: "Other" } })).toThrow(
       /made for the kitchen "An ordinary kitchen", and this is "Other"/,
     );
