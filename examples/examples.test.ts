@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { catalogue } from "@keepwright/catalogue";
-import { checkPlan, judgeArrangement, planHaul, planSchema } from "@keepwright/planner";
+import { buyable, checkPlan, judgeArrangement, planHaul, planSchema, readHaul } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { example, folder, exampleNames as names } from "./example.js";
 
@@ -41,4 +41,24 @@ describe("an arrangement of somebody's own", () => {
     expect(wasted.yours.grams).toBeGreaterThan(2 * wasted.plan.grams);
     expect(conflicts).toHaveLength(3);
   });
+});
+
+describe("a wished list", () => {
+  const { request } = example("market-saturday");
+  const reading = readHaul(readFileSync(`${folder}market-saturday/list.txt`, "utf8"), catalogue());
+
+  it("is understood, and cut to what two people eat in a week", () => {
+    expect(reading.items.filter((item) => item.kind === "question")).toEqual([]);
+    const lots = reading.items.flatMap((item, index) =>
+      item.kind === "lot" ? [{ ...item.lot, id: `lot-${index + 1}` }] : [],
+    );
+    const { things, wasteAvoided } = buyable({
+      ...request,
+      household: { people: 2, days: 7 },
+      wished: { lots },
+    });
+    expect(things.some(({ cutBecause }) => cutBecause !== undefined)).toBe(true);
+    expect(things.filter(({ buy }) => buy.grams > 0).length).toBeGreaterThan(lots.length / 2);
+    expect(wasteAvoided.low).toBeGreaterThan(0);
+  }, 120_000);
 });

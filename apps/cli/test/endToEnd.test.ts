@@ -132,6 +132,7 @@ describe("the built command", () => {
       ["plan", "--help"],
       ["judge", "--help"],
       ["improve", "--help"],
+      ["buy", "--help"],
       ["item", "--help"],
       ["kitchen", "--help"],
       ["help", "plan"],
@@ -178,6 +179,27 @@ describe("the built command", () => {
     expect(partly.code).toBe(3);
     expect(partly.err).toMatch(/zorbulon/);
     expect(JSON.parse(partly.out).rule.leastGain).toBe(25);
+  });
+
+  it("says how much of a list is worth buying, in words and in JSON", () => {
+    const asked = ["1 kg raspberries, 3 kg potatoes, 2 apples", "--people", "1", "--days", "4"];
+    const words = keepwright(["buy", ...asked, "--from", "2026-06-13"]);
+    expect(words.code).toBe(0);
+    for (const heading of ["WHAT WAS UNDERSTOOD", "WHAT TO BUY", "WHAT THAT SAVES", "WHERE EACH THING GOES"])
+      expect(words.out).toContain(heading);
+    expect(words.out).toMatch(/Raspberries: about \d+ g instead of about 1 kg\./);
+    const partly = keepwright([
+      "buy",
+      "500 g spinach, 3 zorbulons",
+      "--days",
+      "3",
+      "--units",
+      "us",
+      "--json",
+    ]);
+    expect(partly.code).toBe(3);
+    expect(partly.err).toMatch(/zorbulon/);
+    expect(JSON.parse(partly.out).rule.stepGrams).toBeCloseTo(113.4, 1);
   });
 
   it("answers about one kind, in words and in JSON", () => {

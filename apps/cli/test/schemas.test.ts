@@ -128,6 +128,14 @@ describe("the published schemas", () => {
     expect(validated("improve", improved)).toBe("valid");
   });
 
+  it("hold for what is worth buying, also where nothing is", () => {
+    const some = printed(["buy", "1 kg raspberries, 2 apples, 1 zorb", "-p", "1", "-d", "3", "--json"]);
+    expect(validated("buy", some)).toBe("valid");
+    const nothing = printed(["buy", "half a cut melon, 10 days old", "-p", "1", "-d", "3", "--json"]);
+    expect(validated("buy", nothing)).toBe("valid");
+    expect(nothing).toMatchObject({ plan: null });
+  });
+
   it("hold for answers about kinds that ripen and kinds that do not", () => {
     for (const name of ["carrot", "banana", "strawberry"]) {
       expect(validated("item", printed(["item", name, "--json"]))).toBe("valid");

@@ -1,5 +1,6 @@
 export * from "./alone/index.js";
 export * from "./arrangement/index.js";
+export * from "./buying/index.js";
 export * from "./carryOn/index.js";
 export * from "./check/index.js";
 export * from "./draws/index.js";

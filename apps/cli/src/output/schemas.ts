@@ -8,6 +8,7 @@ import {
   kitchenSchema,
   lotReasonSchema,
   planSchema,
+  worthBuyingSchema,
 } from "@keepwright/planner";
 import { z } from "zod";
 import { errorSchema } from "./errorSchema.js";
@@ -27,6 +28,8 @@ export const writtenPlanSchema = planSchema.extend({
 export const writtenJudgementSchema = judgementSchema.extend({ reading: readingSchema });
 /** What `keepwright improve --json` prints: what each change would save and, beside it, what was understood of the haul. */
 export const writtenImprovementsSchema = improvementsSchema.extend({ reading: readingSchema });
+/** What `keepwright buy --json` prints: what is worth buying and, beside it, what was understood of the list. */
+export const writtenWorthBuyingSchema = worthBuyingSchema.extend({ reading: readingSchema });
 
 interface Published {
   readonly title: string;
@@ -41,6 +44,11 @@ export const published: Readonly<Record<string, Published>> = {
   improve: {
     title: "What changes would save, as keepwright improve --json prints it",
     schema: writtenImprovementsSchema,
+    io: "output",
+  },
+  buy: {
+    title: "What is worth buying, as keepwright buy --json prints it",
+    schema: writtenWorthBuyingSchema,
     io: "output",
   },
   kitchen: { title: "A kitchen file", schema: kitchenSchema, io: "input" },

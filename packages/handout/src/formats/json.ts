@@ -1,4 +1,4 @@
-import type { Improvements, Judgement, LotReason, Plan, Reading } from "@keepwright/planner";
+import type { Improvements, Judgement, LotReason, Plan, Reading, WorthBuying } from "@keepwright/planner";
 
 /** A plan as it is written out: the plan itself and, beside it, what was understood of the haul it is for and, where asked, why things lie where they do. */
 export interface WrittenPlan extends Plan {
@@ -29,6 +29,16 @@ export interface WrittenImprovements extends Improvements {
 
 export const writtenImprovements = (improvements: Improvements, reading: Reading): WrittenImprovements => ({
   ...improvements,
+  reading,
+});
+
+/** What is worth buying of a list and, beside it, what was understood of the list. */
+export interface WrittenWorthBuying extends WorthBuying {
+  readonly reading: Reading;
+}
+
+export const writtenWorthBuying = (told: WorthBuying, reading: Reading): WrittenWorthBuying => ({
+  ...told,
   reading,
 });
 

@@ -1,4 +1,5 @@
 import { amountsWords } from "./english/amounts.js";
+import { buyingWords } from "./english/buying.js";
 import { carryOnWords } from "./english/carryOn.js";
 import { drawsWords } from "./english/draws.js";
 import { improveWords } from "./english/improve.js";
@@ -25,6 +26,7 @@ export const english = {
   ...itemWords,
   ...judgementWords,
   ...improveWords,
+  ...buyingWords,
   ...carryOnWords,
   ...whyWords,
   ...drawsWords,

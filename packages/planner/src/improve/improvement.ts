@@ -44,11 +44,16 @@ export const changeSchema = z.discriminatedUnion("name", [
 ]);
 export type Change = z.infer<typeof changeSchema>;
 
-const gainSchema = z.strictObject({
+export const gainSchema = z.strictObject({
   value: z.number(),
   low: z.number().describe("80 % range: from the planner's own noise and what is not known of the lives"),
   high: z.number(),
   unit: z.literal("g"),
+});
+
+export const reachSchema = z.strictObject({
+  below: z.number().describe("g below the gain"),
+  above: z.number().describe("g above the gain"),
 });
 
 export const improvementSchema = z.strictObject({
@@ -58,10 +63,7 @@ export const improvementSchema = z.strictObject({
   /** Part of the range that is the planner's own: how far apart its seeds lie. */
   plannerNoise: z.number().describe("g"),
   /** Part of the range that is the model's: for what is not known of the lives of the kinds. */
-  modelReach: z.strictObject({
-    below: z.number().describe("g below the gain"),
-    above: z.number().describe("g above the gain"),
-  }),
+  modelReach: reachSchema,
   /** What each term of the objective falls by: less than nothing where it grows. */
   saved: objectiveSchema,
   /** The gain is at least `rule.leastGain`, and all of its range is above nothing. */

@@ -14,13 +14,14 @@ export interface TwiceTried {
 
 /**
  * The same haul on two days: what is better eaten fresh in the later half comes home in the middle of the planned days. Nothing where there is no such
- * day, or where one of the two shops would be for nothing.
+ * day, where one of the two shops would be for nothing, or where some of it has been at home since an earlier plan.
  *
  * @param base the plan with one shop, from which it is known what would be eaten late
  */
 export function shoppingTwice(request: CheckedRequest, base: Planned): TwiceTried[] {
   const day = middleDay(request.household);
-  if (day === undefined) return [];
+  const atHome = request.haul.lots.some(({ carried }) => carried !== undefined);
+  if (day === undefined || atHome) return [];
   const { lots } = base.prepared.problem;
   const later = boughtSecond(base, day);
   const some = (portions: (index: number) => number) =>
