@@ -42,6 +42,7 @@ const questionSchema = z.discriminatedUnion("ask", [
     word: z.string(),
     candidates: z.array(z.string()),
   }),
+  z.strictObject({ ask: z.literal("when wanted"), word: z.string() }),
   z.strictObject({ ask: z.literal("what is this"), word: z.string() }),
   z.strictObject({ ask: z.literal("too many lots"), word: z.string() }),
 ]);

@@ -68,6 +68,11 @@ export function planText(context: HandoutContext, view: PlanView): string {
     ...section(speaker, "heading.places", placesLines(context, view.places)),
     ...section(
       speaker,
+      "heading.wishes",
+      view.wishes.flatMap(({ line }) => item(line)),
+    ),
+    ...section(
+      speaker,
       "heading.moves",
       moves.flatMap((line) => item(line)),
     ),

@@ -15,6 +15,7 @@ import { type PlaceView, placeViews } from "./places.js";
 import { type PreparationView, preparationViews } from "./preparation.js";
 import { type ReadingView, readingView } from "./readingView.js";
 import { wasteLine } from "./waste.js";
+import { type WishView, wishViews } from "./wishes.js";
 
 /** A plan in rows and words, for any screen, page or terminal. */
 export interface PlanView {
@@ -26,6 +27,8 @@ export interface PlanView {
   readonly places: readonly PlaceView[];
   readonly preparation: readonly PreparationView[];
   readonly moves: readonly MoveView[];
+  /** What is wanted for a day; empty where nothing is. */
+  readonly wishes: readonly WishView[];
   readonly eating: EatingView;
   readonly lives: readonly LifeView[];
   readonly waste: string;
@@ -78,6 +81,7 @@ export function planView(context: HandoutContext, plan: Plan, around: PlanSurrou
     places: placeViews(context, plan, names, around.counted),
     preparation: preparationViews(context, plan, names),
     moves: moveViews(context, plan, names, places),
+    wishes: wishViews(context, plan, names),
     eating: eatingView(context, plan, names),
     lives: lifeViews(context, plan, names),
     waste: wasteLine(context, plan),

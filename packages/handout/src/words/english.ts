@@ -10,6 +10,7 @@ import { readingWords } from "./english/reading.js";
 import { reasonsWords } from "./english/reasons.js";
 import { safetyWords } from "./english/safety.js";
 import { whyWords } from "./english/why.js";
+import { wishWords } from "./english/wishes.js";
 import type { Messages } from "./message.js";
 
 /**
@@ -30,4 +31,5 @@ export const english = {
   ...carryOnWords,
   ...whyWords,
   ...drawsWords,
+  ...wishWords,
 } as const satisfies Messages;

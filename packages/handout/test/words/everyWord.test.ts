@@ -65,6 +65,7 @@ describe("the parts of the English words", () => {
         "why",
         "draws",
         "buying",
+        "wishes",
       ].map((name) => import(`../../src/words/english/${name}.ts`) as Promise<Record<string, object>>),
     );
     const keys = parts.flatMap((part) => Object.values(part).flatMap((words) => Object.keys(words)));

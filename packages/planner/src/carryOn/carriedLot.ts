@@ -2,6 +2,7 @@ import { at as position, type StateName, stateNames } from "@keepwright/physics"
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Carried } from "../problem/carried.js";
 import { type Lot, ripenessOfWord } from "../problem/lot.js";
+import { wantedThen } from "../problem/wish.js";
 import { dailyLimit } from "../rules/portionsADay.js";
 import { safeTimeUsed, usedOutOfRefrigerator } from "../rules/safeTime.js";
 import type { BoundHappening } from "./bindHappened.js";
@@ -150,6 +151,7 @@ export function carriedLot(carried: CarriedPart, id: string): Lot {
     // Days told of a lot that was cut since were those of the whole thing.
     extraDays: cutDay === undefined ? extraDays : 0,
     ...(typed !== undefined && { typed }),
+    ...wantedThen(lot.wish, carried.day),
     carried: broughtAlong(carried, cutDay),
   };
 }

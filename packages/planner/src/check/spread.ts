@@ -13,7 +13,7 @@ import { lotOf, placeOf, type Subject } from "./subject.js";
 const share = 0.1;
 
 /** A spread is told for the whole lot alone in the kitchen with its vents half open: the kitchen as nobody has touched it. */
-const untouched = (subject: Subject): Subject => {
+export const untouched = (subject: Subject): Subject => {
   const vents = subject.plan.vents.map((vent) =>
     placeOf(subject, vent.place).vent === "choose" ? { ...vent, setting: "half" as const } : vent,
   );

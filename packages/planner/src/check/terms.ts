@@ -5,6 +5,7 @@ import { alike, type PlanFault, sum, unless } from "./fault.js";
 import { chanceOn, chanceWhenEaten, keptBefore, leftOverDay, qualityLife } from "./life.js";
 import { smellsTaken } from "./smells.js";
 import { lotOf, portionsOf, type Subject } from "./subject.js";
+import { wishesMissed } from "./wishes.js";
 
 /** Portions of a part at one occasion: a meal, or left over. */
 export interface Occasion {
@@ -108,13 +109,15 @@ export const objective = (subject: Subject): PlanFault[] => {
     lifeLost: three,
     effort: four,
     overflow: five,
-  }: typeof told): number => one + two + three + four + five;
+    wishesMissed: six,
+  }: typeof told): number => one + two + three + four + five + six;
   return [
     ...is("waste", wasted, sum(each.map(({ all }) => wasteOf(all)))),
     ...is("qualityLost", qualityLost, quality === undefined ? undefined : quality + smellsTaken(subject)),
     ...is("lifeLost", told.lifeLost, lifeLost),
     ...is("effort", working, effort(subject)),
     ...is("overflow", overflow, over),
+    ...is("wishesMissed", told.wishesMissed, wishesMissed(subject)),
     ...is("total", told.total, summed(told)),
     ...is("total unsorted", plan.unsorted.objective.total, summed(plan.unsorted.objective)),
     ...is("waste unsorted", plan.unsorted.expectedWaste.value, plan.unsorted.objective.waste),

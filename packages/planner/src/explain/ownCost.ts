@@ -17,6 +17,6 @@ export function ownCost(evaluation: Evaluation, { index, gramsPerPortion }: Boun
     const terms = eatingTerms(costs[part]!, eating.eaten[part]!, eating.left[part]!, gramsPerPortion);
     const smelly = giversTo(evaluation, part).length > 0;
     const smell = smelly ? choice.parts[part]!.portions * gramsPerPortion * weights.smellTaken : 0;
-    return sum + terms.waste + terms.qualityLost + terms.lifeLost + smell;
+    return sum + terms.waste + terms.qualityLost + terms.lifeLost + terms.wishesMissed + smell;
   }, 0);
 }

@@ -1,9 +1,11 @@
 import type { Catalogue, Commodity } from "@keepwright/catalogue";
 import { type LotForm, type Produce, produceFromCommodity } from "@keepwright/physics";
+import type { CalendarDate } from "@keepwright/quantities";
 import { type BoundCarried, bindCarried, checkCarriedPlaces } from "./bindCarried.js";
 import type { BoundKitchen } from "./bindKitchen.js";
 import type { Haul, Lot } from "./lot.js";
 import { ripenessOfWord } from "./lot.js";
+import { type Wish, wishOf } from "./wish.js";
 
 /** A lot with its kind's constants, as the simulation and the schedule need it. */
 export interface BoundLot {
@@ -24,6 +26,8 @@ export interface BoundLot {
   readonly spent: number;
   /** Room it takes bare [L]. */
   readonly litres: number;
+  /** The day it is wanted for, if any. */
+  readonly wish: Wish | undefined;
   /** Index of the first lot that came home together with it as one lot: those share a daily limit. Its own for most. */
   readonly group: number;
   /** What it brings from an earlier plan. */
@@ -67,6 +71,7 @@ function bindLot(
   haul: Haul,
   catalogue: Catalogue,
   kitchen: Pick<BoundKitchen, "places" | "vents">,
+  from: CalendarDate,
 ): BoundLot {
   const commodity = catalogue.commodities.get(lot.commodity)!;
   const produce = produceFromCommodity(commodity);
@@ -87,6 +92,7 @@ function bindLot(
     spent: Math.min(mostSpent, lot.extraDays / publishedLife({ form, produce })),
     // A bulk density in kg/m³ is the same number in g/L.
     litres: lot.grams / commodity.household.bulkDensity.value,
+    wish: wishOf(lot, from),
     group: lot.carried ? firstOfOrigin(haul, lot.carried.origin) : index,
     ...(lot.carried && { carried: bindCarried(kitchen, lot.carried) }),
   };
@@ -95,12 +101,16 @@ function bindLot(
 const firstOfOrigin = ({ lots }: Haul, origin: string): number =>
   lots.findIndex(({ carried }) => carried?.origin === origin);
 
-/** Gives every lot of a checked haul its constants. Throws HaulError where what is carried over lies in no place of the kitchen. */
+/**
+ * Gives every lot of a checked haul its constants, and its wish a day counted from the first. Throws HaulError where what is carried over lies in no place of the
+ * kitchen.
+ */
 export function bindHaul(
   haul: Haul,
   catalogue: Catalogue,
   kitchen: Pick<BoundKitchen, "places" | "vents">,
+  from: CalendarDate,
 ): BoundLot[] {
   checkCarriedPlaces(kitchen, haul);
-  return haul.lots.map((lot, index) => bindLot(lot, index, haul, catalogue, kitchen));
+  return haul.lots.map((lot, index) => bindLot(lot, index, haul, catalogue, kitchen, from));
 }

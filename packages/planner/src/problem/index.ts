@@ -16,4 +16,6 @@ export * from "./planDraws.js";
 export * from "./problem.js";
 export * from "./programme.js";
 export * from "./simulationOf.js";
+export * from "./wanted.js";
+export * from "./wish.js";
 export * from "./wraps.js";

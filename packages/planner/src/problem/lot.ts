@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { carriedSchema, standingSchema } from "./carried.js";
+import { wantedSchema } from "./wanted.js";
 
 /** How ripe a lot arrives, in the words people use; a number 0…2 where it is known more finely. */
 export const ripenessWords = ["unripe", "turning", "ripe", "very ripe"] as const;
@@ -29,6 +30,8 @@ export const lotSchema = z.strictObject({
   washed: z.boolean().default(false),
   /** Days since it was picked or bought, beyond what is usual on arrival. */
   extraDays: z.number().min(0).max(60).default(0),
+  /** The day somebody wants it ready for, if any. */
+  wanted: wantedSchema.optional(),
   /** What the person typed for this lot. */
   typed: z.string().max(2000).optional(),
   /** What it brings from an earlier plan that is carried on. */

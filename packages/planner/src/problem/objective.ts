@@ -7,6 +7,7 @@ export const termByTerm = (term: (name: keyof Objective) => number): Objective =
   lifeLost: term("lifeLost"),
   effort: term("effort"),
   overflow: term("overflow"),
+  wishesMissed: term("wishesMissed"),
   total: term("total"),
 });
 

@@ -2,6 +2,7 @@ import { endings } from "@keepwright/physics";
 import { z } from "zod";
 import { placeKinds, ventSettings } from "./kitchen.js";
 import { planDrawsSchema } from "./planDraws.js";
+import { plannedWishSchema } from "./plannedWish.js";
 import { wrapIds } from "./wraps.js";
 
 const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
@@ -20,6 +21,7 @@ export const planUnits = {
   fromDay: "d from the first day",
   toDay: "d from the first day",
   readyOnDay: "d from the first day",
+  bestReadyOnDay: "d from the first day",
   daysAway: "d from the first day",
   grams: "g",
   litres: "L",
@@ -31,6 +33,7 @@ export const planUnits = {
   ripeness: "0 unripe, 1 ripe, 2 over-ripe",
   chancePastBest: "1",
   quality: "1",
+  chance: "1",
 } as const;
 const unitsSchema = z
   .strictObject(
@@ -116,6 +119,8 @@ export const plannedLotSchema = z.strictObject({
   conditions: z.strictObject(air),
   /** Longest middle life this lot alone could have among the programmes tried in this kitchen. */
   bestLife: z.strictObject({ value: z.number(), unit: z.literal("d") }).optional(),
+  /** The day it is wanted for, and what becomes of that; absent where there is no wish. */
+  wish: plannedWishSchema.optional(),
   /** Chance of being past its best, and quality 0…1 otherwise, when what is left over is taken to be eaten. */
   ifLeft: z.strictObject({ chancePastBest: z.number(), quality: z.number() }).optional(),
 });
@@ -130,6 +135,11 @@ export const objectiveSchema = z.strictObject({
   overflow: z
     .number()
     .describe("g for litres over a place's room, weighted so that it is never chosen where anything fits"),
+  /** Plans made before there were wishes have none. */
+  wishesMissed: z
+    .number()
+    .default(0)
+    .describe("g for portions that are not as wanted on the day they are wanted for"),
   total: z.number().describe("g: the sum of the others"),
 });
 export type Objective = z.infer<typeof objectiveSchema>;

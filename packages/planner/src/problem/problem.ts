@@ -6,7 +6,9 @@ import { type BoundKitchen, bindKitchen } from "./bindKitchen.js";
 import { haulFrom } from "./checkHaul.js";
 import { householdFrom } from "./checkHousehold.js";
 import { kitchenFrom } from "./checkKitchen.js";
+import { HaulError } from "./inputError.js";
 import type { Household, Kitchen } from "./kitchen.js";
+import { wishFindings } from "./wish.js";
 
 /** What is asked of the planner, before anything has been checked. */
 export interface PlanRequest {
@@ -37,14 +39,18 @@ export function bindProblem(request: PlanRequest): Problem {
   const kitchen = kitchenFrom(request.kitchen);
   const haul = haulFrom(request.haul, request.catalogue);
   const bound = bindKitchen(kitchen);
+  const household = householdFrom(request.household);
+  const from = calendarDate(request.from);
+  const unheard = haul.lots.flatMap((lot) => wishFindings(lot, from));
+  if (unheard.length > 0) throw new HaulError(unheard);
   return {
     ...bound,
     kitchen,
-    household: householdFrom(request.household),
-    from: calendarDate(request.from),
+    household,
+    from,
     seed: request.seed ?? 1,
     catalogue: request.catalogue,
-    lots: bindHaul(haul, request.catalogue, bound),
+    lots: bindHaul(haul, request.catalogue, bound, from),
     standing: bindStanding(bound, haul),
   };
 }

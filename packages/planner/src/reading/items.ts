@@ -1,6 +1,7 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import type { Clause } from "./clauses.js";
-import { type Element, isType } from "./elements.js";
+import { type Element, isType, statesOf } from "./elements.js";
+import { withLaterDays } from "./laterParts.js";
 import { draftLots } from "./lots.js";
 import { gravest, greenIsUnsafe, type NotKept, notKept, reasonOf } from "./notKept.js";
 import { saidIn } from "./parts.js";
@@ -45,6 +46,9 @@ function runsOn(clause: Clause): boolean {
   const next = clause.after[0];
   return clause.name!.name.singular && next?.type === "unknown" && next.first === clause.name!.next;
 }
+
+/** Does a day it is wanted for stand before the name? It may be meant for all that follows. */
+const leads = ({ before }: Clause): boolean => statesOf(before).some(({ wanted }) => wanted !== undefined);
 
 /** Why a clause is not kept as fresh produce: by its name, by what is said of it, or by the colour of potatoes. */
 function whyNotKept(clause: Clause): NotKept | undefined {
@@ -121,7 +125,7 @@ export function itemsOf(
         word: spanOf(text, tokens, [noNumber]).typed,
       }),
     ];
-  const drafts = draftLots(commodity, saidIn(clause));
+  const drafts = draftLots(commodity, withLaterDays(saidIn(clause), leads(clause)));
   if (!Array.isArray(drafts))
     return [question(span, drafts.reason === "unknown unit" ? drafts : { ...drafts, word: span.typed })];
   const strange: Question[] = neighbours(unknown).map((run) => ({
@@ -143,6 +147,7 @@ export function itemsOf(
         ...(draft.asks && order === 0
           ? [{ ask: "how much", reason: draft.asks, word: span.typed } as const]
           : []),
+        ...(draft.asksWhen ? [{ ask: "when wanted", word: span.typed } as const] : []),
         ...(vague && !draft.asks ? [{ ask: "how much", reason: "no amount", word } as const] : []),
       ],
     };

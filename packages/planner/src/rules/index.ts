@@ -8,3 +8,4 @@ export * from "./safeTime.js";
 export * from "./smells.js";
 export * from "./suitableWraps.js";
 export * from "./weights.js";
+export * from "./wishes.js";

@@ -62,6 +62,25 @@ export const untilRipe = (place: number, wrap: WrapId, then: ProgrammeStay): rea
   then,
 ];
 
+/** Here until a day, then on. */
+export const untilDay = (
+  { place, wrap }: ProgrammeStay,
+  day: number,
+  then: readonly ProgrammeStay[],
+): readonly ProgrammeStay[] => [{ place, wrap, until: { day } }, ...then];
+
+/**
+ * Days on which it may pay to move what is wanted for a day: every planned one before it. Only fruit that still ripens has any: it may be held
+ * first and brought out to ripen.
+ */
+export function moveDays({ household }: Problem, lot: BoundLot): number[] {
+  if (!lot.wish || !stillRipens(lot)) return [];
+  const { first, last } = lot.wish;
+  const wanted = Number.isFinite(last) ? last : first;
+  const most = Math.min(wanted - 1, household.days - 1);
+  return Array.from({ length: Math.max(0, most) }, (_, before) => before + 1);
+}
+
 /** It ripens, and is not ripe yet: moving it once ripe may pay. */
 export const stillRipens = (lot: BoundLot): boolean =>
   lot.produce.ripening !== undefined && lot.ripeness < 1 && !lot.form.cut;

@@ -10,6 +10,7 @@ import { safeDaysLeft } from "../rules/safeTime.js";
 import { type Evaluation, eatingTerms } from "./evaluate.js";
 import { placeAir } from "./placeAir.js";
 import { plannedPreparation } from "./plannedPreparation.js";
+import { plannedWish } from "./plannedWish.js";
 import type { Prepared } from "./prepare.js";
 
 /** Ids of the parts: the lot's own for its first part, then "/2", "/3" … */
@@ -166,6 +167,7 @@ function plannedLot(
     expectedWaste: { value: terms.waste, unit: "g" },
     conditions: conditions(problem, air, part, outcome.stayStarts),
     bestLife: { value: prepared.bestLife(part.lot), unit: "d" },
+    ...plannedWish(prepared, evaluation, index),
     ifLeft: { chancePastBest: costs.chancePastLeft, quality: costs.qualityLeft },
   };
 }

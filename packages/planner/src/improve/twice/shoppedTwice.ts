@@ -4,6 +4,7 @@ import type { Household } from "../../problem/kitchen.js";
 import type { Lot } from "../../problem/lot.js";
 import { objectiveLess, termByTerm } from "../../problem/objective.js";
 import { bindProblem, type Problem } from "../../problem/problem.js";
+import { wantedThen, wishOf } from "../../problem/wish.js";
 import { eatingTerms } from "../../search/evaluate.js";
 import { type Followed, followed } from "../followed.js";
 import { type Planned, plannedProblem } from "../planned.js";
@@ -21,8 +22,10 @@ export interface TwoShops {
 /** The same kitchen with other lots and days; the lots get ids of their own, since what is carried stands beside what is new of its kind. */
 function problemWith(request: CheckedRequest, lots: readonly Lot[], household: Household): Problem {
   const named = lots.map((lot, index) => ({ ...lot, id: `lot-${index + 1}` }));
-  const problem = bindProblem({ ...request, household });
-  return { ...problem, lots: bindHaul({ lots: named }, request.catalogue, problem) };
+  // Days wanted of the whole haul are counted from another first day: those of the named lots are looked at instead.
+  const unwished = request.haul.lots.map(({ wanted: _, ...lot }) => lot);
+  const problem = bindProblem({ ...request, household, haul: { ...request.haul, lots: unwished } });
+  return { ...problem, lots: bindHaul({ lots: named }, request.catalogue, problem, problem.from) };
 }
 
 /** A plan whose leftovers are another's to answer for: they take no part in its waste or in its other terms. */
@@ -33,10 +36,10 @@ function withoutLeftovers(planned: Planned): Planned {
     const { gramsPerPortion } = prepared.problem.lots[part.lot]!;
     return eatingTerms(evaluation.costs[index]!, [], evaluation.eating.left[index]!, gramsPerPortion);
   });
-  const sum = (name: "waste" | "qualityLost" | "lifeLost"): number =>
+  const sum = (name: keyof (typeof terms)[number]): number =>
     terms.reduce((total, one) => total + one[name], 0);
   const own = termByTerm((name) => {
-    if (name === "total") return sum("waste") + sum("qualityLost") + sum("lifeLost");
+    if (name === "total") return sum("waste") + sum("qualityLost") + sum("lifeLost") + sum("wishesMissed");
     return name === "effort" || name === "overflow" ? 0 : sum(name);
   });
   const eating = { ...evaluation.eating, left: parts.map(() => 0) };
@@ -59,8 +62,11 @@ export function shoppedTwice(
   const { household } = request;
   const seeded = { ...request, seed };
   const before = plannedProblem(problemWith(seeded, first, daysBetween(household, 0, day)));
-  const rest = [...second, ...carriedOn(before, day)];
-  const from = addDays(before.prepared.problem.from, day);
+  const { from: start } = before.prepared.problem;
+  const from = addDays(start, day);
+  const rest = [...second, ...carriedOn(before, day)].map(
+    ({ wanted, ...lot }): Lot => ({ ...lot, ...wantedThen(wishOf({ wanted }, start), day) }),
+  );
   const after = plannedProblem(
     problemWith({ ...seeded, from }, rest, daysBetween(household, day, household.days)),
   );
