@@ -1,44 +1,8 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
+import { existsSync, readFileSync } from "node:fs";
 import { catalogue } from "@keepwright/catalogue";
-import {
-  checkPlan,
-  judgeArrangement,
-  type Kitchen,
-  kitchenFrom,
-  ordinaryKitchens,
-  planHaul,
-  planSchema,
-  readHaul,
-} from "@keepwright/planner";
+import { buyable, checkPlan, judgeArrangement, planHaul, planSchema, readHaul } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
-
-const folder = fileURLToPath(new URL(".", import.meta.url));
-const names = readdirSync(folder, { withFileTypes: true })
-  .filter((entry) => entry.isDirectory())
-  .map((entry) => entry.name);
-
-function example(name: string) {
-  const scenario = JSON.parse(readFileSync(`${folder}${name}/scenario.json`, "utf8"));
-  const file = `${folder}${name}/kitchen.json`;
-  const kitchen: Kitchen = existsSync(file)
-    ? kitchenFrom(JSON.parse(readFileSync(file, "utf8")))
-    : ordinaryKitchens.ordinary;
-  const text = readFileSync(`${folder}${name}/haul.txt`, "utf8");
-  const reading = readHaul(text, catalogue());
-  const lots = reading.items.flatMap((item, index) =>
-    item.kind === "lot" ? [{ ...item.lot, id: `lot-${index + 1}`, typed: item.typed }] : [],
-  );
-  const household = {
-    people: scenario.people,
-    portionsPerPersonPerDay: 5,
-    daysAway: scenario.daysAway,
-    days: scenario.days,
-  };
-  const haul = { lots };
-  const request = { haul, kitchen, household, from: scenario.from, seed: 1, catalogue: catalogue() };
-  return { scenario, kitchen, text, reading, lots, household, haul, request };
-}
+import { example, folder, exampleNames as names } from "./example.js";
 
 describe.each(names)("worked example %s", (name) => {
   const { scenario, kitchen, text, reading, lots, household, haul, request } = example(name);
@@ -77,4 +41,24 @@ describe("an arrangement of somebody's own", () => {
     expect(wasted.yours.grams).toBeGreaterThan(2 * wasted.plan.grams);
     expect(conflicts).toHaveLength(3);
   });
+});
+
+describe("a wished list", () => {
+  const { request } = example("market-saturday");
+  const reading = readHaul(readFileSync(`${folder}market-saturday/list.txt`, "utf8"), catalogue());
+
+  it("is understood, and cut to what two people eat in a week", () => {
+    expect(reading.items.filter((item) => item.kind === "question")).toEqual([]);
+    const lots = reading.items.flatMap((item, index) =>
+      item.kind === "lot" ? [{ ...item.lot, id: `lot-${index + 1}` }] : [],
+    );
+    const { things, wasteAvoided } = buyable({
+      ...request,
+      household: { people: 2, days: 7 },
+      wished: { lots },
+    });
+    expect(things.some(({ cutBecause }) => cutBecause !== undefined)).toBe(true);
+    expect(things.filter(({ buy }) => buy.grams > 0).length).toBeGreaterThan(lots.length / 2);
+    expect(wasteAvoided.low).toBeGreaterThan(0);
+  }, 120_000);
 });

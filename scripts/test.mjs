@@ -21,7 +21,7 @@ const vitest = (config, report) => [
 ];
 
 // Comparisons are recorded anew by the tests, so that none stays from an older run.
-for (const folder of ["accuracy", "practice", "calibration", "relatives"]) {
+for (const folder of ["accuracy", "practice", "calibration", "relatives", "draws"]) {
   rmSync(`${root}/test-artefacts/${folder}`, { recursive: true, force: true });
 }
 mustRun("Building", node, ["scripts/build.mjs"]);

@@ -1,5 +1,6 @@
-// Writes docs/accuracy.md from what the tests recorded under test-artefacts/accuracy; --check fails when the page is stale.
+// Writes docs/accuracy.md and its drawing from what the tests recorded under test-artefacts; --check fails when one is stale.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { chancesDrawing, chancesSection, drawingFile } from "./accuracy/chances.mjs";
 import { root } from "./lib/run.mjs";
 
 const folder = `${root}/test-artefacts/accuracy`;
@@ -8,6 +9,7 @@ const remarks = `${root}/docs/accuracy-remarks.md`;
 
 const calibrationFile = `${root}/test-artefacts/calibration/lives.json`;
 const relativesFile = `${root}/test-artefacts/relatives/relatives.json`;
+const chancesFile = `${root}/test-artefacts/draws/chances.json`;
 const practiceFile = `${root}/test-artefacts/practice/commonPractice.json`;
 
 const readAll = () =>
@@ -173,7 +175,7 @@ const intro = [
   "- A bound (“none in 21 days”, “at least”, a class open to one side) is easily kept and is counted apart. It is kept only on its right side; a miss inside the tolerance is called so.\n",
 ].join("\n");
 
-function write() {
+function write(chances) {
   const all = readAll();
   const rooms = [...new Set(all.map((each) => each.room))].sort();
   const remarked = existsSync(remarks) ? `\n${readFileSync(remarks, "utf8").trim()}\n` : "";
@@ -187,19 +189,26 @@ function write() {
     summary(rooms, all),
     ...sections,
     calibrationSection(),
+    chancesSection(chances),
     relativesSection(),
     practiceSection(),
   ];
   return `${intro}${remarked}\n${parts.join("\n")}`;
 }
 
-const text = write();
+const chances = JSON.parse(readFileSync(chancesFile, "utf8"));
+const files = [
+  [page, write(chances)],
+  [`${root}/docs/${drawingFile}`, chancesDrawing(chances)],
+];
+const isStale = ([file, text]) => !existsSync(file) || readFileSync(file, "utf8") !== text;
 if (!process.argv.includes("--check")) {
-  writeFileSync(page, text);
-  console.log(`Wrote docs/accuracy.md.`);
-} else if (!existsSync(page) || readFileSync(page, "utf8") !== text) {
-  console.error("docs/accuracy.md is stale. Run: npx vitest run && node scripts/write-accuracy.mjs");
+  for (const [file, text] of files) writeFileSync(file, text);
+  console.log(`Wrote docs/accuracy.md and docs/${drawingFile}.`);
+} else if (files.some(isStale)) {
+  const names = files.filter(isStale).map(([file]) => file.slice(root.length + 1));
+  console.error(`Stale: ${names.join(", ")}. Run: npx vitest run && node scripts/write-accuracy.mjs`);
   process.exitCode = 1;
 } else {
-  console.log("docs/accuracy.md is up to date.");
+  console.log(`docs/accuracy.md and docs/${drawingFile} are up to date.`);
 }

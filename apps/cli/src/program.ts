@@ -1,4 +1,6 @@
 import { Command } from "commander";
+import { buyCommand } from "./commands/buy.js";
+import { carryOnCommand } from "./commands/carryOn.js";
 import { improveCommand } from "./commands/improve.js";
 import { itemCommand } from "./commands/item.js";
 import { judgeCommand } from "./commands/judge.js";
@@ -18,6 +20,8 @@ Examples:
   keepwright plan "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
   keepwright judge haul.txt --arrangement mine.json
   keepwright improve "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
+  keepwright buy "1 kg spinach, 3 heads romaine, 5 kg potatoes" --people 2 --days 7
+  keepwright carry-on plan.json --happened "ate 2 apples; avocados ripe"
   keepwright item carrots
   keepwright kitchen
 `;
@@ -36,6 +40,8 @@ export function keepwrightProgram(door: Door, outcome: CommandOutcome): Command 
   planCommand(program, door, outcome);
   judgeCommand(program, door, outcome);
   improveCommand(program, door, outcome);
+  buyCommand(program, door, outcome);
+  carryOnCommand(program, door, outcome);
   itemCommand(program, door);
   kitchenCommand(program, door);
   return program;

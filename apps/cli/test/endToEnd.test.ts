@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { englishGrade } from "../../../scripts/lib/readingLevel.mjs";
 import { keepwright } from "./support/built.js";
 
 let folder = "";
@@ -33,6 +34,20 @@ describe("the built command", () => {
       expect(out).toContain(heading);
     }
     expect(out).toMatch(/Sat 13 June/);
+  });
+
+  it("says why, below the plan, in words as plain as the rest", () => {
+    const words = ["plan", "2 kg apples, 2 broccoli, 300 g spinach", "--from", "2026-06-13", "--days", "5"];
+    const bare = keepwright(words);
+    const { code, out } = keepwright([...words, "--why"]);
+    expect(code).toBe(0);
+    expect(bare.out).not.toContain("WHY THERE");
+    expect(out.startsWith(bare.out)).toBe(true);
+    const why = out.slice(out.indexOf("WHY THERE"));
+    expect(why).toMatch(/Wrapped another way/);
+    expect(why).toMatch(/common\s+practice,\s+no\s+source/);
+    const sentences = why.split("\n").slice(1).join(" ").replaceAll(" - ", ". ");
+    expect(englishGrade([sentences])).toBeLessThanOrEqual(6);
   });
 
   it("plans a file and standard input alike, and the same for the same seed", () => {
@@ -117,6 +132,7 @@ describe("the built command", () => {
       ["plan", "--help"],
       ["judge", "--help"],
       ["improve", "--help"],
+      ["buy", "--help"],
       ["item", "--help"],
       ["kitchen", "--help"],
       ["help", "plan"],
@@ -163,6 +179,27 @@ describe("the built command", () => {
     expect(partly.code).toBe(3);
     expect(partly.err).toMatch(/zorbulon/);
     expect(JSON.parse(partly.out).rule.leastGain).toBe(25);
+  });
+
+  it("says how much of a list is worth buying, in words and in JSON", () => {
+    const asked = ["1 kg raspberries, 3 kg potatoes, 2 apples", "--people", "1", "--days", "4"];
+    const words = keepwright(["buy", ...asked, "--from", "2026-06-13"]);
+    expect(words.code).toBe(0);
+    for (const heading of ["WHAT WAS UNDERSTOOD", "WHAT TO BUY", "WHAT THAT SAVES", "WHERE EACH THING GOES"])
+      expect(words.out).toContain(heading);
+    expect(words.out).toMatch(/Raspberries: about \d+ g instead of about 1 kg\./);
+    const partly = keepwright([
+      "buy",
+      "500 g spinach, 3 zorbulons",
+      "--days",
+      "3",
+      "--units",
+      "us",
+      "--json",
+    ]);
+    expect(partly.code).toBe(3);
+    expect(partly.err).toMatch(/zorbulon/);
+    expect(JSON.parse(partly.out).rule.stepGrams).toBeCloseTo(113.4, 1);
   });
 
   it("answers about one kind, in words and in JSON", () => {

@@ -43,6 +43,55 @@ describe("the published schemas", () => {
     );
   });
 
+  it("hold for an account of what happened, and for a plan carried on", () => {
+    const plan = printed([
+      "plan",
+      "2 kg apples, half a cut melon, 3 avocados",
+      "--json",
+      "--from",
+      "2026-06-13",
+    ]);
+    const account = {
+      version: 1,
+      followed: false,
+      lots: [
+        { lot: "apples", eaten: { share: 0.2 }, place: "counter", since: "2026-06-14" },
+        { lot: "avocados", ripeness: "ripe", seenGood: true },
+        { lot: "half a cut melon", thrownOut: "all" },
+      ],
+      cameHome: [{ commodity: "kale", grams: 300 }],
+      vents: [{ place: "left-drawer", setting: "open" }],
+    };
+    expect(validated("happened", account)).toBe("valid");
+    const files = { "p.json": JSON.stringify(plan), "h.json": JSON.stringify(account) };
+    const words = ["carry-on", "p.json", "--happened", "h.json", "--on", "2026-06-15", "--json"];
+    expect(validated("carry-on", printed(words, files))).toBe("valid");
+  });
+
+  it("hold for a plan that says why", () => {
+    const words = [
+      "plan",
+      "2 kg apples, 2 broccoli, half a cut melon, 3 bananas, green",
+      "--json",
+      "--days",
+      "4",
+    ];
+    for (const more of [["--why"], ["--why-lot", "broccoli"]]) {
+      const plan = printed([...words, ...more]) as { why: { lot: string }[] };
+      expect(validated("plan", plan)).toBe("valid");
+      expect(plan.why.length).toBe(more.length === 1 ? 4 : 1);
+    }
+  });
+
+  it("hold for a plan carried out many times, which is the same plan for it", () => {
+    const words = ["plan", "1 kg strawberries, 2 avocados, 1 zorb", "--json", "--days", "4"];
+    const drawn = printed([...words, "--draws", "20", "--seed", "3"]) as { draws: { seed: number } };
+    expect(validated("plan", drawn)).toBe("valid");
+    const { draws, ...plan } = drawn;
+    expect(draws).toMatchObject({ count: 20, seed: 3 });
+    expect(plan).toEqual(printed([...words, "--seed", "3"]));
+  });
+
   it("hold for an arrangement and its judgement", () => {
     const said = {
       version: 1,
@@ -77,6 +126,14 @@ describe("the published schemas", () => {
     ]);
     expect((improved as { changes: unknown[] }).changes.length).toBeGreaterThan(0);
     expect(validated("improve", improved)).toBe("valid");
+  });
+
+  it("hold for what is worth buying, also where nothing is", () => {
+    const some = printed(["buy", "1 kg raspberries, 2 apples, 1 zorb", "-p", "1", "-d", "3", "--json"]);
+    expect(validated("buy", some)).toBe("valid");
+    const nothing = printed(["buy", "half a cut melon, 10 days old", "-p", "1", "-d", "3", "--json"]);
+    expect(validated("buy", nothing)).toBe("valid");
+    expect(nothing).toMatchObject({ plan: null });
   });
 
   it("hold for answers about kinds that ripen and kinds that do not", () => {

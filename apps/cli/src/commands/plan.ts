@@ -1,15 +1,32 @@
 import { catalogue } from "@keepwright/catalogue";
-import { handoutContext, jsonText, planText, planView, writtenPlan } from "@keepwright/handout";
-import { type Kitchen, type Plan, planHaul } from "@keepwright/planner";
+import {
+  handoutContext,
+  jsonText,
+  planText,
+  planView,
+  whyText,
+  whyViews,
+  writtenPlan,
+} from "@keepwright/handout";
+import {
+  bindProblem,
+  explainNamed,
+  explainPlan,
+  type LotReason,
+  type Plan,
+  type PlanRequest,
+  planDraws,
+  planProblem,
+} from "@keepwright/planner";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { exitCodes } from "../exitCodes.js";
 import { haulHelp } from "../options/haulArgument.js";
 import { type HouseholdOptions, planRequest, withHouseholdOptions } from "../options/household.js";
+import { wholeOption } from "../options/numbers.js";
 import type { CommandOutcome } from "../program.js";
 import { readHaulArgument, surroundings, tellQuestions, whileTelling } from "./haulCommand.js";
 import { kitchenFor } from "./kitchenFor.js";
-import type { ReadLots } from "./readLots.js";
 
 const help = `${haulHelp}
 Examples:
@@ -17,7 +34,19 @@ Examples:
   keepwright plan haul.txt --people 4 --from 2026-06-13 --away 2026-06-14,2026-06-20/2026-06-21
   keepwright plan - --kitchen my-kitchen.json --json < haul.txt
   keepwright plan haul.txt --kitchen small --units us
+  keepwright plan haul.txt --why
+  keepwright plan haul.txt --why-lot broccoli --json
+  keepwright plan haul.txt --draws 1000
 `;
+
+interface PlanOptions extends HouseholdOptions {
+  readonly why?: true;
+  readonly whyLot?: string;
+  readonly draws?: number;
+}
+
+/** Draws that can be asked for: more would tell nothing more, and take minutes. */
+const mostDraws = 10_000;
 
 /** `keepwright plan`: from a haul to a plan. */
 export function planCommand(program: Command, door: Door, outcome: CommandOutcome): void {
@@ -27,28 +56,49 @@ export function planCommand(program: Command, door: Door, outcome: CommandOutcom
       "Plans a haul: where each thing goes, how it is wrapped, when it moves, what to eat first, and why.",
     )
     .argument("<haul...>", "what came home: a file, - for standard input, or the words themselves")
+    .option("--why", "also say why each thing lies where it does, and what neighbours do to it")
+    .option("--why-lot <lot>", "say it of one lot in full: its id, what was typed for it, or its kind")
+    .option(
+      "--draws <number>",
+      "carry the plan out so many times with temperatures, ages and biology drawn, and tell how sure it is",
+      wholeOption("--draws", { least: 1, most: mostDraws }),
+    )
     .addHelpText("after", help)
-    .action((words: string[], options: HouseholdOptions) => {
+    .action((words: string[], options: PlanOptions) => {
       outcome.code = runPlan(door, words, options) ? exitCodes.partlyUnderstood : exitCodes.done;
     });
 }
 
-function makePlan(door: Door, options: HouseholdOptions, read: ReadLots, kitchen: Kitchen): Plan {
-  const request = planRequest(door, options, read.lots, kitchen);
-  return whileTelling(door, "Working out the plan …", () => planHaul(request));
+/** Why things lie where they do, where that is asked for: of one lot in full, or of all beside their nearest rivals. */
+function reasonsFor(request: PlanRequest, plan: Plan, options: PlanOptions): LotReason[] | undefined {
+  if (options.whyLot !== undefined) return explainNamed({ ...request, plan, lot: options.whyLot });
+  return options.why ? explainPlan({ ...request, plan }) : undefined;
+}
+
+function makePlan(door: Door, request: PlanRequest, count: number | undefined): Plan {
+  const problem = bindProblem(request);
+  const plan = whileTelling(door, "Working out the plan …", () => planProblem(problem));
+  if (count === undefined) return plan;
+  const draws = whileTelling(door, `Carrying it out ${count} times …`, () =>
+    planDraws(problem, plan, count, problem.seed),
+  );
+  return { ...plan, draws };
 }
 
 /** Plans and prints. True when some words were not understood. */
-function runPlan(door: Door, words: readonly string[], options: HouseholdOptions): boolean {
+function runPlan(door: Door, words: readonly string[], options: PlanOptions): boolean {
   const context = handoutContext(catalogue(), { units: options.units });
   const read = readHaulArgument(door, context, words);
   const kitchen = kitchenFor(door, options.kitchen);
-  const plan = makePlan(door, options, read, kitchen);
+  const request = planRequest(door, options, read.lots, kitchen);
+  const plan = makePlan(door, request, options.draws);
+  const why = whileTelling(door, "Looking at other places …", () => reasonsFor(request, plan, options));
   if (options.json) {
-    door.out(jsonText(writtenPlan(plan, read.reading)));
+    door.out(jsonText(writtenPlan(plan, read.reading, why)));
   } else {
     const view = planView(context, plan, surroundings(read, kitchen, options.kitchen === undefined));
     door.out(planText(context, view));
+    if (why) door.out(`\n${whyText(context, whyViews(context, plan, why, options.whyLot !== undefined))}`);
   }
   tellQuestions(door, context, read, options.json === true);
   return read.partly;

@@ -17,6 +17,16 @@ const longestTyped = 2000;
 
 const isLot = (item: Reading["items"][number]): item is UnderstoodLot => item.kind === "lot";
 
+/** The lots of a reading, named in their order. */
+export const lotsOf = (reading: Reading): Lot[] =>
+  reading.items.filter(isLot).map(
+    ({ lot, typed }, index): Lot => ({
+      ...lot,
+      id: `lot-${index + 1}`,
+      typed: typed.slice(0, longestTyped),
+    }),
+  );
+
 /** Reads a haul. Throws UserError when it is empty or when nothing in it was understood; the questions go with it. */
 export function readLots(context: HandoutContext, catalogue: Catalogue, text: string): ReadLots {
   if (text.trim() === "") {
@@ -27,13 +37,7 @@ export function readLots(context: HandoutContext, catalogue: Catalogue, text: st
     );
   }
   const reading = readHaul(text, catalogue);
-  const lots = reading.items.filter(isLot).map(
-    ({ lot, typed }, index): Lot => ({
-      ...lot,
-      id: `lot-${index + 1}`,
-      typed: typed.slice(0, longestTyped),
-    }),
-  );
+  const lots = lotsOf(reading);
   if (lots.length === 0) throw nothingUnderstood(context, reading);
   return { reading, lots, partly: reading.items.some(({ kind }) => kind === "question") };
 }

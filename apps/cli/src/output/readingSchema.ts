@@ -42,6 +42,7 @@ const questionSchema = z.discriminatedUnion("ask", [
     word: z.string(),
     candidates: z.array(z.string()),
   }),
+  z.strictObject({ ask: z.literal("when wanted"), word: z.string() }),
   z.strictObject({ ask: z.literal("what is this"), word: z.string() }),
   z.strictObject({ ask: z.literal("too many lots"), word: z.string() }),
 ]);
@@ -57,7 +58,7 @@ const share = z.number().min(0).max(1);
 const understoodSchema = z.strictObject({
   kind: z.literal("lot"),
   ...passage,
-  lot: lotSchema.omit({ id: true }),
+  lot: lotSchema.omit({ id: true, carried: true }),
   sure: z.strictObject({ commodity: share, amount: share }),
   assumed: z.array(z.enum(assumptions)),
 });

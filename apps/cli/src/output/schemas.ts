@@ -1,23 +1,35 @@
 import {
   arrangementSchema,
+  carriedOnSchema,
+  happenedSchema,
   haulSchema,
   improvementsSchema,
   judgementSchema,
   kitchenSchema,
+  lotReasonSchema,
   planSchema,
+  worthBuyingSchema,
 } from "@keepwright/planner";
 import { z } from "zod";
 import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
 import { readingSchema } from "./readingSchema.js";
 
-/** What `keepwright plan --json` prints: the plan and, beside it, what was understood of the haul. */
-export const writtenPlanSchema = planSchema.extend({ reading: readingSchema });
+/** What `keepwright plan --json` prints: the plan and, beside it, what was understood of the haul and, where asked, why things lie where they do. */
+export const writtenPlanSchema = planSchema.extend({
+  reading: readingSchema,
+  why: z
+    .array(lotReasonSchema)
+    .optional()
+    .describe("With --why of every part beside its nearest rivals; with --why-lot of one lot beside all"),
+});
 
 /** What `keepwright judge --json` prints. */
 export const writtenJudgementSchema = judgementSchema.extend({ reading: readingSchema });
 /** What `keepwright improve --json` prints: what each change would save and, beside it, what was understood of the haul. */
 export const writtenImprovementsSchema = improvementsSchema.extend({ reading: readingSchema });
+/** What `keepwright buy --json` prints: what is worth buying and, beside it, what was understood of the list. */
+export const writtenWorthBuyingSchema = worthBuyingSchema.extend({ reading: readingSchema });
 
 interface Published {
   readonly title: string;
@@ -34,12 +46,27 @@ export const published: Readonly<Record<string, Published>> = {
     schema: writtenImprovementsSchema,
     io: "output",
   },
+  buy: {
+    title: "What is worth buying, as keepwright buy --json prints it",
+    schema: writtenWorthBuyingSchema,
+    io: "output",
+  },
   kitchen: { title: "A kitchen file", schema: kitchenSchema, io: "input" },
   haul: { title: "A haul as data", schema: haulSchema, io: "input" },
   arrangement: { title: "An arrangement file", schema: arrangementSchema, io: "input" },
   judgement: {
     title: "A judgement, as keepwright judge --json prints it",
     schema: writtenJudgementSchema,
+    io: "output",
+  },
+  happened: {
+    title: "An account of what happened since a plan was made",
+    schema: happenedSchema,
+    io: "input",
+  },
+  "carry-on": {
+    title: "A plan carried on, as keepwright carry-on --json prints it",
+    schema: carriedOnSchema,
     io: "output",
   },
   item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },

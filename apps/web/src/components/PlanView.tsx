@@ -79,6 +79,9 @@ function PlanSections({ made, context }: SectionsProps) {
           leaveHeading={speaker.say("heading.leave")}
         />
         <div>
+          {view.wishes.length > 0 && (
+            <WordList heading={speaker.say("heading.wishes")} lines={view.wishes.map(({ line }) => line)} />
+          )}
           <WordList
             heading={speaker.say("heading.moves")}
             lines={view.moves.length > 0 ? view.moves.map(({ line }) => line) : [speaker.say("move.none")]}

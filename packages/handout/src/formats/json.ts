@@ -1,11 +1,16 @@
-import type { Improvements, Judgement, Plan, Reading } from "@keepwright/planner";
+import type { Improvements, Judgement, LotReason, Plan, Reading, WorthBuying } from "@keepwright/planner";
 
-/** A plan as it is written out: the plan itself and, beside it, what was understood of the haul it is for. */
+/** A plan as it is written out: the plan itself and, beside it, what was understood of the haul it is for and, where asked, why things lie where they do. */
 export interface WrittenPlan extends Plan {
   readonly reading: Reading;
+  readonly why?: readonly LotReason[];
 }
 
-export const writtenPlan = (plan: Plan, reading: Reading): WrittenPlan => ({ ...plan, reading });
+export const writtenPlan = (plan: Plan, reading: Reading, why?: readonly LotReason[]): WrittenPlan => ({
+  ...plan,
+  reading,
+  ...(why && { why }),
+});
 
 /** A judgement as it is written out, with what was understood of the haul it is for. */
 export interface WrittenJudgement extends Judgement {
@@ -24,6 +29,16 @@ export interface WrittenImprovements extends Improvements {
 
 export const writtenImprovements = (improvements: Improvements, reading: Reading): WrittenImprovements => ({
   ...improvements,
+  reading,
+});
+
+/** What is worth buying of a list and, beside it, what was understood of the list. */
+export interface WrittenWorthBuying extends WorthBuying {
+  readonly reading: Reading;
+}
+
+export const writtenWorthBuying = (told: WorthBuying, reading: Reading): WrittenWorthBuying => ({
+  ...told,
   reading,
 });
 

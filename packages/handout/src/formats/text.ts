@@ -1,4 +1,5 @@
 import type { HandoutContext } from "../view/context.js";
+import type { DrawsView } from "../view/drawsView.js";
 import type { ImprovementsView } from "../view/improvementsView.js";
 import type { ItemView } from "../view/itemView.js";
 import type { KitchenView } from "../view/kitchenView.js";
@@ -34,6 +35,14 @@ export function readingText({ speaker }: HandoutContext, view: ReadingView): str
   ];
 }
 
+/** What becomes of a plan over many draws. */
+const drawsText = ({ speaker }: HandoutContext, view: DrawsView): string[] =>
+  section(speaker, "heading.draws", [
+    ...[view.how, ...view.waste].flatMap((line) => wrapped(line, "  ")),
+    ...view.lots.flatMap((line) => item(line)),
+    ...wrapped(view.note, "  "),
+  ]);
+
 /** A plan as plain text, in the order it is needed: what to do now, then later, then why. */
 export function planText(context: HandoutContext, view: PlanView): string {
   const { speaker } = context;
@@ -59,6 +68,11 @@ export function planText(context: HandoutContext, view: PlanView): string {
     ...section(speaker, "heading.places", placesLines(context, view.places)),
     ...section(
       speaker,
+      "heading.wishes",
+      view.wishes.flatMap(({ line }) => item(line)),
+    ),
+    ...section(
+      speaker,
       "heading.moves",
       moves.flatMap((line) => item(line)),
     ),
@@ -80,6 +94,7 @@ export function planText(context: HandoutContext, view: PlanView): string {
       "heading.waste",
       [view.waste, speaker.say("waste.note")].flatMap((line) => wrapped(line, "  ")),
     ),
+    ...(view.draws ? drawsText(context, view.draws) : []),
     ...section(
       speaker,
       "heading.cautions",

@@ -12,6 +12,7 @@ import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
 import { safetySpan } from "./judgedLots.js";
 import { lotNames, placeNames } from "./names.js";
+import { harmLines, togetherLines } from "./neighbourLines.js";
 
 /** What goes worst with one lot: the line, then why and what the plan does instead. */
 export interface ConflictView {
@@ -21,9 +22,6 @@ export interface ConflictView {
 }
 
 type Names = ReadonlyMap<string, string>;
-
-/** Most neighbours that are spoken of. */
-const mostNeighbours = 2;
 
 const effectName = (context: HandoutContext, name: string): string =>
   context.speaker.say(`item.effect.${name}` as "item.effect.flavour loss");
@@ -76,28 +74,18 @@ function headLine(
 function blameLines(context: HandoutContext, conflict: Conflict, names: Names): string[] {
   const { speaker } = context;
   if (conflict.cause !== "life") return [];
-  const now = about(context, conflict.life.value);
-  const told = conflict.neighbours.slice(0, mostNeighbours).flatMap(({ lot, lifeWithout }) => {
-    const span = about(context, lifeWithout.value);
-    const name = names.get(lot) ?? plainText(lot);
-    return span === now ? [] : [speaker.say("judge.why.neighbour", { name, span, now })];
-  });
   if (conflict.neighbours.length === 0) return [speaker.say("judge.why.place")];
-  const none = about(context, conflict.life.value + conflict.lostToNeighbours.value);
-  const [worst] = conflict.joint ? conflict.neighbours : [];
+  const { lifeAlone, joint } = conflict;
+  const [worst] = joint ? conflict.neighbours : [];
   const only = (neighbour: Conflict["neighbours"][number]): string =>
     speaker.say("judge.why.onlyNeighbour", {
       name: names.get(neighbour.lot) ?? plainText(neighbour.lot),
-      span: about(
-        context,
-        conflict.life.value + conflict.lostToNeighbours.value - neighbour.daysLostBesideItAlone.value,
-      ),
+      span: about(context, lifeAlone.value - neighbour.daysLostBesideItAlone.value),
     });
   return [
-    ...told,
+    ...harmLines(context, conflict, conflict.life.value, names),
     ...(worst ? [only(worst)] : []),
-    ...(none === now ? [] : [speaker.say("judge.why.noNeighbours", { span: none })]),
-    ...(conflict.joint ? [speaker.say("judge.why.joint")] : []),
+    ...togetherLines(context, conflict, conflict.life.value),
   ];
 }
 

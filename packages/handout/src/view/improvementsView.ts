@@ -1,7 +1,7 @@
 import type { Improvement, Improvements, Kitchen, Reading } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
 import { massWords, roomWords, temperatureWords } from "../words/amounts.js";
-import { fullDateWords } from "../words/dates.js";
+import { dayWords, fullDateWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
 import { amountWords } from "./amount.js";
 import { pressingLines } from "./cautions.js";
@@ -37,6 +37,11 @@ export interface ImproveSurroundings {
   readonly reading?: Reading;
 }
 
+/** The same with the first day, from which a second shop is dated. */
+interface DatedSurroundings extends ImproveSurroundings {
+  readonly from: string;
+}
+
 type Told<Name extends Improvement["change"]["name"]> = Extract<Improvement["change"], { name: Name }>;
 
 /** Digits of a thermometer's reading that are told. */
@@ -63,8 +68,20 @@ function drawerLine(
   return speaker.say("improve.do.drawerOf", { name: plainText(change.refrigerator), litres });
 }
 
+function twiceLine(context: HandoutContext, from: string, change: Told<"shopping twice">): string {
+  const { speaker, units } = context;
+  const names = change.lots.map((lot) => {
+    const name = stateName(context, lot);
+    return lot.pieces === undefined
+      ? speaker.say("improve.do.twice.mass", { name, mass: massWords(speaker, units, lot.grams) })
+      : speaker.say("improve.do.twice.pieces", { name, pieces: lot.pieces });
+  });
+  const date = dayWords(speaker, addDays(from, change.day));
+  return speaker.say("improve.do.twice", { date, names: speaker.list(names) });
+}
+
 /** A change as it is asked for: "Set the refrigerator to 3.4 °C instead of 4.4 °C". */
-function changeWords(context: HandoutContext, around: ImproveSurroundings, change: Improvement["change"]) {
+function changeWords(context: HandoutContext, around: DatedSurroundings, change: Improvement["change"]) {
   const { speaker } = context;
   switch (change.name) {
     case "refrigerator colder":
@@ -86,6 +103,8 @@ function changeWords(context: HandoutContext, around: ImproveSurroundings, chang
     }
     case "portion more a day":
       return speaker.say("improve.do.portion", { from: change.from, to: change.to });
+    case "shopping twice":
+      return twiceLine(context, around.from, change);
     case "lot fewer": {
       const { lot } = change;
       const amount = amountWords(context, lot.grams, lot.pieces);
@@ -94,7 +113,7 @@ function changeWords(context: HandoutContext, around: ImproveSurroundings, chang
   }
 }
 
-function gainLine(context: HandoutContext, around: ImproveSurroundings, one: Improvement): string {
+function gainLine(context: HandoutContext, around: DatedSurroundings, one: Improvement): string {
   const { speaker, units } = context;
   const mass = (grams: number): string => massWords(speaker, units, grams);
   const change = changeWords(context, around, one.change);
@@ -112,7 +131,7 @@ const tooLittleToTell = 10;
 /** A change that does not count: by name, with what it may save where that is more than next to nothing, or what it costs where that is sure. */
 function littleLine(
   context: HandoutContext,
-  around: ImproveSurroundings,
+  around: DatedSurroundings,
   one: Improvement,
   least: number,
 ): string {
@@ -125,14 +144,16 @@ function littleLine(
   return speaker.say("improve.mayGain", { change, gain: mass });
 }
 
-/** How the figures were come by, the rule by which a change counts, and what was not tried. */
-function howLines({ speaker, units }: HandoutContext, rule: Improvements["rule"]): string[] {
+/** How the figures were come by, and the rule by which a change counts. */
+function howLines({ speaker, units }: HandoutContext, { rule, changes }: Improvements): string[] {
   const mass = (grams: number): string => massWords(speaker, units, grams);
   return [
     speaker.say("improve.how.one"),
     speaker.say("improve.how.range", { noise: mass(Math.max(1, Math.ceil(rule.plannerNoise))) }),
     speaker.say("improve.how.rule", { least: mass(rule.leastGain) }),
-    speaker.say("improve.how.not"),
+    ...(changes.some(({ change }) => change.name === "shopping twice")
+      ? [speaker.say("improve.how.twice")]
+      : []),
   ];
 }
 
@@ -146,6 +167,7 @@ export function improvementsView(
   const { from, days, rule, changes, expectedWaste } = improvements;
   const mass = (grams: number): string => massWords(speaker, units, grams);
   const date = (day: number): string => fullDateWords(speaker, addDays(from, day));
+  const dated = { ...around, from };
   const assumed = around.kitchenAssumed === true;
   const least = mass(rule.leastGain);
   const helps = changes.filter(({ matters }) => matters);
@@ -162,11 +184,11 @@ export function improvementsView(
     reading: around.reading && readingView(context, around.reading),
     kitchen: assumed ? kitchenView(context, around.kitchen) : undefined,
     lead,
-    helps: helps.map((one) => gainLine(context, around, one)),
+    helps: helps.map((one) => gainLine(context, dated, one)),
     little: changes
       .filter(({ matters }) => !matters)
-      .map((one) => littleLine(context, around, one, rule.leastGain)),
-    how: changes.length === 0 ? [] : howLines(context, rule),
+      .map((one) => littleLine(context, dated, one, rule.leastGain)),
+    how: changes.length === 0 ? [] : howLines(context, improvements),
     cautions: pressingLines(context, improvements.cautions),
   };
 }

@@ -1,4 +1,4 @@
-import type { Judgement, Plan, PlannedLot } from "@keepwright/planner";
+import type { Judgement, Plan } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
 import { roomWords } from "../words/amounts.js";
 import { fullDateWords } from "../words/dates.js";
@@ -10,7 +10,7 @@ import { costLines } from "./judgedCost.js";
 import { judgedLotLines } from "./judgedLots.js";
 import { type KitchenView, kitchenView } from "./kitchenView.js";
 import { type MoveView, moveViews } from "./moves.js";
-import { lotNames, placeNames } from "./names.js";
+import { lotNames, placeNames, wholeLotNames } from "./names.js";
 import { type PlaceView, placeViews } from "./places.js";
 import { type PlanSurroundings, summaryLines } from "./planView.js";
 import { type ReadingView, readingView } from "./readingView.js";
@@ -33,16 +33,6 @@ export interface JudgementView {
   readonly lots: readonly string[];
   readonly alsoSeen: readonly string[];
   readonly cautions: readonly string[];
-}
-
-/** Names of whole lots by their ids: of lots in parts, without the number of the part. */
-export function wholeLotNames(context: HandoutContext, plan: Plan): ReadonlyMap<string, string> {
-  const whole = new Map<string, PlannedLot>();
-  for (const part of plan.lots) {
-    const before = whole.get(part.lot);
-    whole.set(part.lot, before ? { ...before, grams: before.grams + part.grams } : { ...part, id: part.lot });
-  }
-  return lotNames(context, { ...plan, lots: [...whole.values()] });
 }
 
 type Names = ReadonlyMap<string, string>;
@@ -90,12 +80,12 @@ function alsoSeenLines(
 
 function notToldLines({ speaker }: HandoutContext, { notMentioned }: Judgement, names: Names, places: Names) {
   const lots = notMentioned.lots.map((lot) => names.get(lot) ?? plainText(lot));
-  const vents = notMentioned.vents.map((place) =>
-    speaker.say("place.quoted", { place: places.get(place) ?? plainText(place) }),
+  const vents = notMentioned.vents.map(({ place, setting }) =>
+    speaker.say(`judge.ventAt.${setting}`, { place: places.get(place) ?? plainText(place) }),
   );
   return [
     ...(lots.length > 0 ? [speaker.say("judge.notTold.lots", { names: speaker.list(lots) })] : []),
-    ...(vents.length > 0 ? [speaker.say("judge.notTold.vents", { places: speaker.list(vents) })] : []),
+    ...(vents.length > 0 ? [speaker.say("judge.notTold.vents", { vents: speaker.list(vents) })] : []),
   ];
 }
 

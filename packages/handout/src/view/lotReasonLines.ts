@@ -1,52 +1,39 @@
 import type { LotReason, Plan } from "@keepwright/planner";
-import { plainText } from "../words/plainText.js";
-import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
-import { lotNames, placeNames } from "./names.js";
+import { placeNames, wholeLotNames } from "./names.js";
+import { harmLines, helpLines, type LotNames, togetherLines } from "./neighbourLines.js";
+import { rivalLine } from "./rivalLines.js";
 
-type Alternative = LotReason["elsewhere"][number];
-
-/** Most other places, and most neighbours, that are spoken of: the nearest rivals say enough. */
+/** Most other places and wraps that are spoken of: the nearest rivals say enough. */
 const mostPlaces = 3;
-const mostNeighbours = 2;
+const mostWraps = 1;
 
-function elsewhereLine(
-  { speaker }: HandoutContext,
-  reason: LotReason,
-  other: Alternative,
-  place: string,
-): string {
-  const values = {
-    place,
-    wrap: speaker.say(`wrap.${other.wrap}`),
-    span: spanWords(speaker, other.life.early, other.life.late),
-    ending: speaker.say(`ending.${other.endedBy}`),
-  };
-  if (other.readyOnDay === null && reason.here.readyOnDay !== null) return speaker.say("why.notRipe", values);
-  return speaker.say(other.tooFull ? "why.tooFull" : "why.elsewhere", values);
+/** What neighbours do to it where it lies: who shortens its life, by gas or by damp, and who lengthens it. */
+export function neighbourLines(context: HandoutContext, { here }: LotReason, names: LotNames): string[] {
+  const { neighbourhood, life } = here;
+  const lines = [
+    ...harmLines(context, neighbourhood, life.middle, names),
+    ...helpLines(context, neighbourhood, life.middle, names),
+    ...togetherLines(context, neighbourhood, life.middle),
+  ];
+  return lines.length > 0 ? lines : [context.speaker.say("why.nobody")];
 }
 
-/** What a neighbour's leaving would change; nothing where the words would be the same. */
-function neighbourLines(
-  { speaker }: HandoutContext,
-  reason: LotReason,
-  names: ReadonlyMap<string, string>,
-): string[] {
-  const { middle } = reason.here.life;
-  const now = spanWords(speaker, middle, middle);
-  return reason.blame.slice(0, mostNeighbours).flatMap(({ part, lifeWithout }) => {
-    const span = spanWords(speaker, lifeWithout.value, lifeWithout.value);
-    return span === now
-      ? []
-      : [speaker.say("why.neighbour", { name: names.get(part) ?? plainText(part), span, now })];
-  });
-}
+/** Names of whole lots, as the neighbours of one part are called: the rest of its own lot by that. */
+export const neighbourNames = (context: HandoutContext, plan: Plan, { lot }: LotReason): LotNames =>
+  new Map([...wholeLotNames(context, plan), [lot, context.speaker.say("why.theRest")]]);
 
-/** Why a lot lies where it lies, beside what would become of it elsewhere and which neighbours shorten its life. */
+/** Why a lot lies where it lies, in few lines: beside the nearest other places and wraps, and what its neighbours do to it. */
 export function lotReasonLines(context: HandoutContext, plan: Plan, reason: LotReason): string[] {
-  const places = placeNames(plan);
-  const others = reason.elsewhere
-    .slice(0, mostPlaces)
-    .map((other) => elsewhereLine(context, reason, other, places.get(other.place) ?? plainText(other.place)));
-  return [...others, ...neighbourLines(context, reason, lotNames(context, plan))];
+  const names = { lots: neighbourNames(context, plan, reason), places: placeNames(plan) };
+  const { elsewhere, wraps } = reason;
+  return [
+    ...elsewhere
+      .slice(0, mostPlaces)
+      .map((rival) => rivalLine(context, rival, names, { what: "place", full: false })),
+    ...wraps
+      .slice(0, mostWraps)
+      .map((rival) => rivalLine(context, rival, names, { what: "wrap", full: false })),
+    ...neighbourLines(context, reason, names.lots),
+  ];
 }

@@ -47,6 +47,16 @@ export function lotNames(context: HandoutContext, plan: Plan): ReadonlyMap<strin
   );
 }
 
+/** Names of whole lots by their ids: of lots in parts, without the number of the part. */
+export function wholeLotNames(context: HandoutContext, plan: Plan): ReadonlyMap<string, string> {
+  const whole = new Map<string, PlannedLot>();
+  for (const part of plan.lots) {
+    const before = whole.get(part.lot);
+    whole.set(part.lot, before ? { ...before, grams: before.grams + part.grams } : { ...part, id: part.lot });
+  }
+  return lotNames(context, { ...plan, lots: [...whole.values()] });
+}
+
 /** The name with how ripe it is now, for the moment of putting away. */
 export function nameOnArrival(context: HandoutContext, plan: Plan, lot: PlannedLot, name: string): string {
   const stage = stageOf(context, lot);

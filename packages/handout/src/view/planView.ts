@@ -5,6 +5,7 @@ import { plainText } from "../words/plainText.js";
 import type { CountedLots } from "./amount.js";
 import { cautionLines, pressingCautionLines, throwAwayLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
+import { type DrawsView, drawsView } from "./drawsView.js";
 import { type EatingView, eatingView } from "./eating.js";
 import { type KitchenView, kitchenView } from "./kitchenView.js";
 import { type LifeView, lifeViews } from "./lives.js";
@@ -14,6 +15,7 @@ import { type PlaceView, placeViews } from "./places.js";
 import { type PreparationView, preparationViews } from "./preparation.js";
 import { type ReadingView, readingView } from "./readingView.js";
 import { wasteLine } from "./waste.js";
+import { type WishView, wishViews } from "./wishes.js";
 
 /** A plan in rows and words, for any screen, page or terminal. */
 export interface PlanView {
@@ -25,9 +27,13 @@ export interface PlanView {
   readonly places: readonly PlaceView[];
   readonly preparation: readonly PreparationView[];
   readonly moves: readonly MoveView[];
+  /** What is wanted for a day; empty where nothing is. */
+  readonly wishes: readonly WishView[];
   readonly eating: EatingView;
   readonly lives: readonly LifeView[];
   readonly waste: string;
+  /** What becomes of it over many draws, where they were made. */
+  readonly draws: DrawsView | undefined;
   readonly cautions: readonly string[];
   /** Those of the cautions that must be read before anything is put away. */
   readonly pressing: readonly string[];
@@ -75,9 +81,11 @@ export function planView(context: HandoutContext, plan: Plan, around: PlanSurrou
     places: placeViews(context, plan, names, around.counted),
     preparation: preparationViews(context, plan, names),
     moves: moveViews(context, plan, names, places),
+    wishes: wishViews(context, plan, names),
     eating: eatingView(context, plan, names),
     lives: lifeViews(context, plan, names),
     waste: wasteLine(context, plan),
+    draws: drawsView(context, plan, names),
     cautions: cautionLines(context, plan, places, names),
     pressing: pressingCautionLines(context, plan, names),
     throwAway: throwAwayLines(context, plan, names),

@@ -3,6 +3,7 @@ import { massWords } from "../words/amounts.js";
 import { shortText } from "../words/plainText.js";
 import type { HandoutContext } from "./context.js";
 import { kindName, stateName } from "./kindNames.js";
+import { wantedName } from "./wishes.js";
 
 export interface ReadingView {
   /** One line for each thing found in the text, in its order. */
@@ -43,7 +44,8 @@ function understoodName(context: HandoutContext, lot: UnderstoodLot["lot"]): str
   const washed = lot.washed ? speaker.say("lot.washed", { name }) : name;
   const ripe =
     typeof lot.ripeness === "string" ? speaker.say(`lot.now.${lot.ripeness}`, { name: washed }) : washed;
-  return lot.extraDays > 0 ? speaker.say("lot.daysAgo", { name: ripe, count: lot.extraDays }) : ripe;
+  const old = lot.extraDays > 0 ? speaker.say("lot.daysAgo", { name: ripe, count: lot.extraDays }) : ripe;
+  return lot.wanted ? wantedName(context, lot.wanted, old) : old;
 }
 
 /** "avocados, ripe, 2 (about 400 g)", with what was taken for granted. */

@@ -19,6 +19,12 @@ export const fullDateWords = (speaker: Speaker, date: CalendarDate): string =>
 export const dayNumberWords = (speaker: Speaker, first: CalendarDate, day: number): string =>
   dayWords(speaker, addDays(first, day));
 
+/** The name of a day of the week, 0 Sunday … 6 Saturday: "Friday". */
+export const weekdayName = (speaker: Speaker, weekday: number): string =>
+  new Intl.DateTimeFormat(speaker.tag, { weekday: "long", timeZone: "UTC" }).format(
+    new Date(Date.UTC(2000, 0, 2 + weekday, 12)),
+  );
+
 /** The name of a month, 1 to 12: "June". */
 export const monthName = (speaker: Speaker, month: number): string =>
   new Intl.DateTimeFormat(speaker.tag, { month: "long", timeZone: "UTC" }).format(

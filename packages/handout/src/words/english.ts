@@ -1,4 +1,7 @@
 import { amountsWords } from "./english/amounts.js";
+import { buyingWords } from "./english/buying.js";
+import { carryOnWords } from "./english/carryOn.js";
+import { drawsWords } from "./english/draws.js";
 import { improveWords } from "./english/improve.js";
 import { itemWords } from "./english/item.js";
 import { judgementWords } from "./english/judgement.js";
@@ -6,6 +9,8 @@ import { planWords } from "./english/plan.js";
 import { readingWords } from "./english/reading.js";
 import { reasonsWords } from "./english/reasons.js";
 import { safetyWords } from "./english/safety.js";
+import { whyWords } from "./english/why.js";
+import { wishWords } from "./english/wishes.js";
 import type { Messages } from "./message.js";
 
 /**
@@ -22,4 +27,9 @@ export const english = {
   ...itemWords,
   ...judgementWords,
   ...improveWords,
+  ...buyingWords,
+  ...carryOnWords,
+  ...whyWords,
+  ...drawsWords,
+  ...wishWords,
 } as const satisfies Messages;

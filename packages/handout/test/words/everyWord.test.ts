@@ -52,9 +52,21 @@ describe("a plan in another language", () => {
 describe("the parts of the English words", () => {
   it("share no key: a later part would silently replace an earlier one", async () => {
     const parts = await Promise.all(
-      ["amounts", "plan", "reasons", "safety", "reading", "item", "judgement", "improve"].map(
-        (name) => import(`../../src/words/english/${name}.ts`) as Promise<Record<string, object>>,
-      ),
+      [
+        "amounts",
+        "plan",
+        "reasons",
+        "safety",
+        "reading",
+        "item",
+        "judgement",
+        "improve",
+        "carryOn",
+        "why",
+        "draws",
+        "buying",
+        "wishes",
+      ].map((name) => import(`../../src/words/english/${name}.ts`) as Promise<Record<string, object>>),
     );
     const keys = parts.flatMap((part) => Object.values(part).flatMap((words) => Object.keys(words)));
     expect(keys.length).toBe(new Set(keys).size);

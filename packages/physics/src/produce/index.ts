@@ -1,3 +1,4 @@
+export * from "./atPace.js";
 export * from "./atTemperature.js";
 export * from "./eatingHarm.js";
 export * from "./emission.js";

@@ -7,7 +7,7 @@ import { EndFinder } from "./endFinder.js";
 import { giveOff } from "./giveOff.js";
 import { makeMoves } from "./lotMoves.js";
 import { justUnripe } from "./lotStep.js";
-import type { GivenOff, RunningLot } from "./runningLot.js";
+import type { RunningLot } from "./runningLot.js";
 import { AirSettler, type Background } from "./settleAir.js";
 import { type StageAir, stageAir } from "./stageAir.js";
 
@@ -40,7 +40,7 @@ function advance({ state, rates, laterRates }: RunningLot, days: number): void {
 }
 
 /** What all lots but one give off, from the sums in the air. What rounding leaves below nothing is nothing. */
-function othersIn(air: StageAir, given: GivenOff, box: number): Background {
+function othersIn(air: StageAir, { given, ethyleneWithheld }: RunningLot, box: number): Background {
   const side = {
     conductance: air.conductance.slice(),
     supply: air.supply.slice(),
@@ -49,7 +49,7 @@ function othersIn(air: StageAir, given: GivenOff, box: number): Background {
   if (box < side.emission.length) {
     side.conductance[box] = Math.max(0, side.conductance[box]! - given.conductance);
     side.supply[box] = Math.max(0, side.supply[box]! - given.supply);
-    side.emission[box] = Math.max(0, side.emission[box]! - given.emission);
+    if (!ethyleneWithheld) side.emission[box] = Math.max(0, side.emission[box]! - given.emission);
   }
   return { intervals: 1, days: Float64Array.of(0, 1), moved: Uint8Array.of(1), start: side, end: side };
 }
@@ -144,7 +144,7 @@ export class CarryOn {
   #rates(lot: RunningLot, state: Float64Array, out: Float64Array): void {
     const stay = lot.stays[lot.stay]!;
     const emission = lot.ripens ? ethyleneEmission(stay.at, state) * lot.lot.kilograms : this.#emission;
-    const adds = (emission - this.#emission) * this.#resistance[stay.box]!;
+    const adds = lot.ethyleneWithheld ? 0 : (emission - this.#emission) * this.#resistance[stay.box]!;
     const { density, ethylene } = this.#air;
     const around = Math.max(0, ethylene[stay.box]! + adds);
     airAround(stay, lot.given.surface, emission, density[stay.box]!, around, this.#conditions);
@@ -153,7 +153,7 @@ export class CarryOn {
 
   /** Settles the air anew with the lot in its next stay and all others as they were. */
   #settleMoved(lot: RunningLot, from: number): void {
-    const others = othersIn(this.#air, lot.given, from);
+    const others = othersIn(this.#air, lot, from);
     giveOff(lot, lot.state);
     this.#settler ??= new AirSettler(this.#tree);
     this.#settler.reset();

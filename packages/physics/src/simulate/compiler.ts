@@ -1,11 +1,12 @@
 import { figureWraps, type Wrap, type WrapId } from "@keepwright/catalogue";
 import type { AirTree } from "../climate/airTree.js";
+import { produceAtPace, ratesAtPace } from "../produce/atPace.js";
 import { type ProduceAtTemperature, produceAtTemperature } from "../produce/atTemperature.js";
 import type { LotForm } from "../produce/lotState.js";
 import type { Produce } from "../produce/produce.js";
 import { compiledStay } from "./compiledStay.js";
 import { type RunningLot, runningLot } from "./runningLot.js";
-import type { SimulatedLot } from "./simulation.js";
+import type { SimulatedLot, SimulatedStay } from "./simulation.js";
 
 /**
  * Works out lots for running, and keeps what depends on kind, form and temperature alone for the next time: a planner tries the same
@@ -20,10 +21,16 @@ export class LotCompiler {
   }
 
   lot(lot: SimulatedLot, tree: AirTree): RunningLot {
-    const stays = lot.stays.map((stay) =>
-      compiledStay(stay, lot, tree, this.#wraps, this.#at(lot.produce, lot.form, stay.temperature)),
-    );
-    return runningLot(lot, stays);
+    const stays = lot.stays.map((stay) => compiledStay(stay, lot, tree, this.#wraps, this.#rates(lot, stay)));
+    return runningLot(lot.pace ? { ...lot, produce: produceAtPace(lot.produce, lot.pace) } : lot, stays);
+  }
+
+  /** The rates of a stay. What belongs to the lot and not its kind is put in after what is kept. */
+  #rates({ produce, form, pace }: SimulatedLot, stay: SimulatedStay): ProduceAtTemperature {
+    const at = this.#at(produce, form, stay.temperature);
+    const own = pace ? ratesAtPace(at, pace) : at;
+    if (stay.believedTemperature === undefined) return own;
+    return { ...own, safetyRate: this.#at(produce, form, stay.believedTemperature).safetyRate };
   }
 
   #at(produce: Produce, form: LotForm, celsius: number): ProduceAtTemperature {

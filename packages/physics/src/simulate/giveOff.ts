@@ -1,6 +1,6 @@
 import { ethyleneEmission, vapourConductance } from "../produce/emission.js";
 import type { CompiledStay } from "./compiledStay.js";
-import type { GivenOff, RunningLot } from "./runningLot.js";
+import type { RunningLot } from "./runningLot.js";
 import type { StageAir } from "./stageAir.js";
 
 /** Share of a density by which the air in a wrap must pass saturation for the choice "condenses in the wrap" to change. */
@@ -15,28 +15,29 @@ export function giveOff(lot: RunningLot, state: Float64Array): void {
   given.emission = ethyleneEmission(stay.at, state) * kilograms;
   if (stay.wet) given.saturated = true;
   else if (!stay.closed) given.saturated = false;
-  throughWrap(given, stay);
+  throughWrap(lot, stay);
 }
 
 /** The lot as its box sees it, through the wrap: a conductance in series, or saturated air behind the wrap's own. */
-function throughWrap(given: GivenOff, stay: CompiledStay): void {
+function throughWrap({ given, vapourWithheld }: RunningLot, stay: CompiledStay): void {
   const surface = given.surface;
   const seen = given.saturated
     ? stay.exchange
     : stay.closed
       ? (stay.exchange * surface) / (stay.exchange + surface)
       : surface;
-  given.conductance = seen;
+  given.conductance = vapourWithheld ? 0 : seen;
   given.supply = given.conductance * (given.saturated ? stay.saturationDensity : stay.surfaceDensity);
 }
 
 /** Adds what a lot gives off to its box. The open room takes it up without change. */
-export function addGivenOff({ given, stays, stay }: RunningLot, air: StageAir): void {
-  const { box } = stays[stay]!;
+export function addGivenOff(lot: RunningLot, air: StageAir): void {
+  const { given } = lot;
+  const { box } = lot.stays[lot.stay]!;
   if (box >= air.emission.length) return;
   air.conductance[box]! += given.conductance;
   air.supply[box]! += given.supply;
-  air.emission[box]! += given.emission;
+  if (!lot.ethyleneWithheld) air.emission[box]! += given.emission;
 }
 
 /** Looks again whether water condenses inside the lot's wrap. Says whether that changed. */
@@ -48,6 +49,6 @@ export function chooseWrapAgain(lot: RunningLot, air: StageAir): boolean {
   const over = gained / ((stay.exchange + given.surface) * stay.saturationDensity) - 1;
   if (given.saturated ? over >= -margin : over <= margin) return false;
   given.saturated = !given.saturated;
-  throughWrap(given, stay);
+  throughWrap(lot, stay);
   return true;
 }

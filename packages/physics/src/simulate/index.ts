@@ -1,3 +1,4 @@
+export { LotCompiler } from "./compiler.js";
 export { followLot, judgeChange } from "./judgeChange.js";
 export type { JudgedLot, JudgeOptions, LotChange } from "./judgement.js";
 export * from "./simulate.js";

@@ -1,4 +1,4 @@
-import { initialState } from "../produce/initialState.js";
+import { carriedState, initialState } from "../produce/initialState.js";
 import { endings, at as position, stateNames } from "../produce/lotState.js";
 import type { CompiledStay } from "./compiledStay.js";
 import { type LotRecord, lotRecord } from "./lotRecord.js";
@@ -29,6 +29,9 @@ export interface RunningLot {
   readonly lot: SimulatedLot;
   readonly stays: readonly CompiledStay[];
   readonly ripens: boolean;
+  /** What of it does not reach the air of its boxes. */
+  readonly ethyleneWithheld: boolean;
+  readonly vapourWithheld: boolean;
   readonly record: LotRecord;
   stay: number;
   readonly state: Float64Array;
@@ -52,11 +55,17 @@ export function runningLot(lot: SimulatedLot, stays: readonly CompiledStay[]): R
   const room = new Float64Array(6 * size);
   const part = (index: number): Float64Array => room.subarray(index * size, (index + 1) * size);
   const state = part(0);
-  state.set(initialState(lot.produce, lot.form, lot.ripeness, lot.spent));
+  state.set(
+    lot.state
+      ? carriedState(lot.produce, lot.state)
+      : initialState(lot.produce, lot.form, lot.ripeness, lot.spent, lot.believedSpent),
+  );
   return {
     lot,
     stays,
     ripens: lot.produce.ripening !== undefined,
+    ethyleneWithheld: lot.withheld?.ethylene ?? false,
+    vapourWithheld: lot.withheld?.vapour ?? false,
     record: lotRecord(stays.length, endings.length),
     stay: 0,
     state,

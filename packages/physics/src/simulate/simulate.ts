@@ -13,11 +13,15 @@ import type { Simulation, SimulationOutcome } from "./simulation.js";
  * A lot that has ended stays where it is and goes on giving off ethylene and vapour. Pure: the same simulation gives the same outcome to
  * the last bit. Throws RangeError naming what is wrong: a box before its neighbour, an exchange or mass not above 0, a stay in no box.
  * Method, error and limits: docs/model/time-stepping.md.
+ *
+ * @param compiler hand on one and the same for many simulations with the same wraps to save work
  */
-export function simulate(simulation: Simulation): SimulationOutcome {
+export function simulate(
+  simulation: Simulation,
+  compiler: LotCompiler = new LotCompiler(simulation.wraps),
+): SimulationOutcome {
   const tree = airTree(simulation.boxes, simulation.room);
   const grid = timeGrid(simulation.horizonDays, simulation.stepDays);
-  const compiler = new LotCompiler(simulation.wraps);
   const lots = simulation.lots.map((lot) => compiler.lot(lot, tree));
   const recorder = new BoxRecorder(tree, grid);
   const daily = simulation.outcome !== "ends";

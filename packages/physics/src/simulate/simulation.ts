@@ -1,4 +1,5 @@
 import type { Wrap, WrapId } from "@keepwright/catalogue";
+import type { LotPace } from "../produce/atPace.js";
 import type { Ending, LotForm, LotState } from "../produce/lotState.js";
 import type { Produce } from "../produce/produce.js";
 
@@ -33,6 +34,8 @@ export interface SimulatedStay {
   readonly box: Neighbour;
   /** The produce's own temperature there [°C] (a door shelf is warmer than the air it shares). */
   readonly temperature: number;
+  /** The temperature safe time is counted by [°C], where another is believed than the produce has; absent: its own. */
+  readonly believedTemperature?: number;
   readonly wrap: WrapId;
   readonly lit: boolean;
   readonly until: StayEnd;
@@ -44,9 +47,20 @@ export interface SimulatedLot {
   readonly form: LotForm;
   /** Ripeness on arrival, 0…2. */
   readonly ripeness: number;
-  /** Share of its storage life already spent on arrival, 0…<1. */
+  /** Share of its storage life already spent on arrival, −1…<1; below 0 it arrives fresher than is usual. */
   readonly spent: number;
+  /** The share safe time is counted by, where another is believed; absent: that one. */
+  readonly believedSpent?: number;
+  /** Its whole state at the start, where it is known: of a lot carried over from another simulation. Ripeness and share spent then say nothing of it. */
+  readonly state?: Readonly<LotState> | undefined;
+  /** Absent: as the middle lot of its kind. */
+  readonly pace?: LotPace;
   readonly stays: readonly SimulatedStay[];
+  /**
+   * What of it is kept out of the air of its boxes, to find out what that does to the others: the ethylene or the vapour it gives off. With
+   * both it is to the others as if it were gone. For `simulate` alone.
+   */
+  readonly withheld?: { readonly ethylene?: boolean; readonly vapour?: boolean };
 }
 
 export interface Simulation {

@@ -59,6 +59,9 @@ export function trajectory(
       `A horizon of ${simulation.horizonDays} days cannot be judged in. Give a whole number of days.`,
     );
   }
+  if (simulation.lots.some(({ withheld }) => withheld?.ethylene || withheld?.vapour)) {
+    throw new RangeError("A record is of whole lots. Use simulate where something is withheld.");
+  }
   const running = simulation.lots.map((lot) => compiler.lot(lot, tree));
   const recorder = new TapeRecorder(tree, running, grid.steps + mostCuts(running));
   new Run(tree, grid, running, { daily: simulation.outcome !== "ends", listener: recorder }).run();

@@ -13,6 +13,6 @@ test("cut before, it brings the safe time used up at 5 °C: half of four days is
   expect(initialState({ ...leaf, timeTemperatureControl: false }, cut, 1, 0.5)[at.safety]).toBe(0);
 });
 test("holds ripeness and share to their ranges", () => {
-  const state = initialState(ripener, whole, 7, -1);
-  expect([state[at.ripeness], state[at.senescence]]).toEqual([2, 0]);
+  const state = initialState(ripener, whole, 7, -3);
+  expect([state[at.ripeness], state[at.senescence]]).toEqual([2, -1]);
 });

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { ventSettings } from "../problem/kitchen.js";
-import { wrapIds } from "../problem/plan.js";
+import { wrapIds } from "../problem/wraps.js";
 
 /** What may have been done to a lot before it was put away, by the catalogue's names. */
 export const doneFirst = ["twist off leaves", "dry well"] as const;

@@ -1,4 +1,5 @@
 import type { BoundLot } from "../problem/bindHaul.js";
+import { untouchedVent } from "../problem/bindKitchen.js";
 import { ArrangementError, type Finding } from "../problem/inputError.js";
 import type { VentSetting } from "../problem/kitchen.js";
 import type { Problem } from "../problem/problem.js";
@@ -8,12 +9,14 @@ import type { Arrangement, PlacedLot } from "./arrangement.js";
 import { placeNamed, programmeOf, stayProblems, unknownPlace } from "./bindStays.js";
 import { lotToName, namedLots } from "./namedLots.js";
 
-/** An arrangement in terms of the problem: what it says is fixed, the rest is free. */
+/** An arrangement in terms of the problem: what it says is fixed, and vents are as found; other lots are free. */
 export interface BoundArrangement {
   /** Parts of each lot it mentions, by the lot's index. */
   readonly fixed: ReadonlyMap<number, readonly Part[]>;
-  /** The setting of each vent that can be set; undefined where it is not mentioned. */
-  readonly vents: readonly (VentSetting | undefined)[];
+  /** The setting of each vent that can be set; as nobody has touched it where it is not mentioned. */
+  readonly vents: readonly VentSetting[];
+  /** Which of them it mentions. */
+  readonly ventsSaid: readonly boolean[];
 }
 
 const lotThing = (lot: BoundLot): string => `arrangement lot ${lotToName(lot)}`;
@@ -103,16 +106,19 @@ export function bindArrangement(problem: Problem, arrangement: Arrangement): Bou
       return [lot.index, parts] as const;
     }),
   );
-  const vents = problem.vents.map((index) => {
-    const said = arrangement.vents.find(({ place }) => placeNamed(problem, place)?.index === index);
-    return said?.setting;
-  });
-  return { fixed, vents };
+  const said = problem.vents.map((index) =>
+    arrangement.vents.find(({ place }) => placeNamed(problem, place)?.index === index),
+  );
+  return {
+    fixed,
+    vents: said.map((one) => one?.setting ?? untouchedVent),
+    ventsSaid: said.map((one) => one !== undefined),
+  };
 }
 
 /** A choice with everything the arrangement says put back as it says. */
 export function asArranged({ fixed, vents }: BoundArrangement, choice: Choice): Choice {
   const free = choice.parts.filter(({ lot }) => !fixed.has(lot));
   const parts = [...free, ...[...fixed.values()].flat()].sort((a, b) => a.lot - b.lot);
-  return { parts, vents: choice.vents.map((setting, index) => vents[index] ?? setting) };
+  return { parts, vents };
 }

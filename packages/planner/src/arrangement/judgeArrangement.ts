@@ -31,20 +31,20 @@ function wastedIn(lots: readonly LotBeside[], side: "here" | "planned") {
 
 const notMentioned = (
   { problem }: Prepared,
-  { fixed, vents }: BoundArrangement,
+  { fixed, vents, ventsSaid }: BoundArrangement,
 ): Judgement["notMentioned"] => ({
   lots: problem.lots.filter(({ index }) => !fixed.has(index)).map(({ lot }) => lot.id),
-  vents: problem.vents
-    .filter((_, index) => vents[index] === undefined)
-    .map((place) => problem.places[place]!.place.id),
+  vents: problem.vents.flatMap((place, index) =>
+    ventsSaid[index] ? [] : [{ place: problem.places[place]!.place.id, setting: vents[index]! }],
+  ),
 });
 
 /**
  * Judges how things lie now beside the plan: the same coupled simulation, exact eating days and objective for both, the days each lot lasts here and in the
  * plan, and the worst conflicts with what is to blame.
  *
- * What the arrangement does not mention lies and is set as a plan would have it beside what it says, so that the difference is what was said and nothing
- * else. Too little room, unsafe places and unsuitable wraps are findings, not errors. Pure and repeatable. Throws ArrangementError, KitchenError, HaulError,
+ * Lots the arrangement does not mention lie as a plan would have them beside what it says; vents it does not mention are taken as nobody has touched
+ * them. Too little room, unsafe places and unsuitable wraps are findings, not errors. Pure and repeatable. Throws ArrangementError, KitchenError, HaulError,
  * HouseholdError, or RangeError for a date that is none.
  */
 export function judgeArrangement(request: JudgeRequest): Judgement {

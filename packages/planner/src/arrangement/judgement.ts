@@ -1,6 +1,9 @@
 import { endings } from "@keepwright/physics";
 import { z } from "zod";
-import { objectiveSchema, planSchema, wrapIds } from "../problem/plan.js";
+import { neighbourhoodSchema } from "../explain/neighbourhood.js";
+import { ventSettings } from "../problem/kitchen.js";
+import { objectiveSchema, planSchema } from "../problem/plan.js";
+import { wrapIds } from "../problem/wraps.js";
 
 const days = z.strictObject({ value: z.number(), unit: z.literal("d") });
 const grams = z.strictObject({ value: z.number(), unit: z.literal("g") });
@@ -46,16 +49,7 @@ export type LotBeside = z.infer<typeof lotBesideSchema>;
 /** What sets a lot back: it lasts less long, it does not get ripe, its eating is spoilt, or it takes up a smell. */
 export const conflictCauses = ["life", "not ripe", "eating", "smell"] as const;
 
-const neighbourSchema = z.strictObject({
-  lot,
-  commodity: z.string(),
-  lifeWithout: days.describe("Middle life here if this neighbour alone were gone"),
-  daysLost: days.describe("That less the life here"),
-  daysLostBesideItAlone: days.describe("Life here with no neighbour at all, less that with this one only"),
-});
-export type BlamedNeighbour = z.infer<typeof neighbourSchema>;
-
-export const conflictSchema = z.strictObject({
+export const conflictSchema = neighbourhoodSchema.extend({
   lot,
   commodity: z.string(),
   cause: z.enum(conflictCauses),
@@ -66,11 +60,6 @@ export const conflictSchema = z.strictObject({
   lostToPlace: days.describe(
     "Planned life less the life here with no neighbour: place, wrap, vent and moves, against what the plan's own neighbours take",
   ),
-  lostToNeighbours: days.describe("Life here with no neighbour, less the life here"),
-  neighbours: z.array(neighbourSchema).describe("Those that shorten its life, the worst first"),
-  joint: z
-    .boolean()
-    .describe("What neighbours take one by one does not add up to what they take: their effects are joint"),
   effects: z
     .array(z.string())
     .describe("Effects that spoil eating where it lies, as the catalogue names them"),
@@ -82,11 +71,16 @@ export type Conflict = z.infer<typeof conflictSchema>;
 export const judgementSchema = z.strictObject({
   version: z.literal(1),
   /** The arrangement made whole and written out as if it were a plan: the same simulation, eating days and objective. */
-  yours: planSchema,
-  plan: planSchema,
+  yours: planSchema.omit({ draws: true }),
+  plan: planSchema.omit({ draws: true }),
   notMentioned: z
-    .strictObject({ lots: z.array(lot), vents: z.array(z.string()) })
-    .describe("Free in the arrangement, and taken as a plan would have them beside what it says"),
+    .strictObject({
+      lots: z.array(lot).describe("Put where a plan would put them beside what is said"),
+      vents: z
+        .array(z.strictObject({ place: z.string(), setting: z.enum(ventSettings) }))
+        .describe("Vents that can be set, with the setting taken: as nobody has touched them"),
+    })
+    .describe("What the arrangement does not say, and how it was taken"),
   findings: z.array(arrangementFindingSchema),
   wasted: z.strictObject({ yours: wasted, plan: wasted }),
   difference: objectiveSchema.describe("Yours less the plan, term by term; above 0 yours is worse"),

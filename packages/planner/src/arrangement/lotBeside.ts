@@ -1,32 +1,13 @@
+import { ownCost } from "../explain/ownCost.js";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Plan, PlannedLot } from "../problem/plan.js";
-import { weights } from "../rules/weights.js";
-import { type Evaluation, eatingTerms } from "../search/evaluate.js";
+import type { Evaluation } from "../search/evaluate.js";
 import type { LotBeside, LotFate } from "./judgement.js";
 
 /** A choice judged, and the same written out as a plan. */
 export interface Side {
   readonly evaluation: Evaluation;
   readonly plan: Plan;
-}
-
-/** Places in the list of parts that belong to a lot. */
-export const partsOf = ({ choice }: Evaluation, lot: number): number[] =>
-  choice.parts.flatMap((part, index) => (part.lot === lot ? [index] : []));
-
-/** Parts that take up a smell, with their givers, by place in the list of parts. */
-export const giversTo = ({ smells }: Evaluation, part: number): number[] =>
-  smells.filter(({ taker }) => taker === part).map(({ giver }) => giver);
-
-/** What a lot costs the objective by itself [g]: waste, quality and life lost, and smells taken up. */
-function ownCost(evaluation: Evaluation, { index, gramsPerPortion }: BoundLot): number {
-  return partsOf(evaluation, index).reduce((sum, part) => {
-    const { eating, costs, choice } = evaluation;
-    const terms = eatingTerms(costs[part]!, eating.eaten[part]!, eating.left[part]!, gramsPerPortion);
-    const smelly = giversTo(evaluation, part).length > 0;
-    const smell = smelly ? choice.parts[part]!.portions * gramsPerPortion * weights.smellTaken : 0;
-    return sum + terms.waste + terms.qualityLost + terms.lifeLost + smell;
-  }, 0);
 }
 
 /** Of several parts, the mean of a figure by their mass. */

@@ -39,7 +39,7 @@ const byWordsTyped = ({ lots }: Problem, words: string): BoundLot[] =>
  * The lots of the haul a person means: by id; else by what was typed, whatever its case and accents; else all lots of the kind named, or
  * else those for which the words were typed among others. Words that may mean several kinds of the haul are asked about, never guessed.
  */
-export function namedLots(problem: Problem, name: string): NamedLots {
+export function namedLots(problem: Problem, name: string, what = "arrangement lot"): NamedLots {
   const { lots } = problem;
   const exact = lots.filter(({ lot }) => lot.id === name.trim());
   if (exact.length > 0) return { ok: true, lots: exact };
@@ -48,7 +48,7 @@ export function namedLots(problem: Problem, name: string): NamedLots {
   if (typed.length > 0 && words !== "") return { ok: true, lots: typed };
   const sure = byKind(problem, name);
   const ofKind = sure.length > 0 ? sure : byWordsTyped(problem, words);
-  const thing = `arrangement lot ${shownValue(name)}`;
+  const thing = `${what} ${shownValue(name)}`;
   if (ofKind.length === 0) {
     const remedy = `Name one of: ${listed(lots)}.`;
     return { ok: false, problem: { thing, value: "there is no such lot in the haul", remedy } };

@@ -4,13 +4,15 @@ import { kindOf, lotOf, partsOf, portionsOf, type Subject } from "./subject.js";
 
 /** Pieces that are portions of their own (or several) are not cut to split a lot: grams of one, or nothing where that does not bind. */
 function gramsOfPiece(lot: Lot, portion: number): number | undefined {
+  if (lot.carried) return (lot.carried.splitUnit * lot.grams) / lot.carried.portions;
   if (lot.pieces === undefined || lot.form === "cut") return undefined;
   const piece = lot.grams / lot.pieces;
   return piece >= portion ? piece : undefined;
 }
 
 /** Portions a whole lot is eaten in: whole portions of the kind's size; whole portions a piece where a piece is at least one. */
-function portionsExpected({ pieces, grams }: Lot, portion: number): number {
+function portionsExpected({ pieces, grams, carried }: Lot, portion: number): number {
+  if (carried) return carried.portions;
   if (pieces !== undefined && grams / pieces >= portion) return pieces * Math.round(grams / pieces / portion);
   return Math.max(1, Math.round(grams / portion));
 }
@@ -92,12 +94,16 @@ const ripenessFor = { unripe: 0, turning: 0.5, ripe: 1, "very ripe": 1.5 };
 
 function ripenessExpected(lot: Lot, arrives: number | undefined): number {
   if (arrives === undefined) return 1;
+  if (lot.carried) return lot.carried.state.ripeness;
   if (typeof lot.ripeness === "number") return lot.ripeness;
   if (lot.ripeness !== undefined) return ripenessFor[lot.ripeness];
   return lot.form === "cut" ? Math.max(1, arrives) : arrives;
 }
 
-/** A part is in the state its lot came home in; leaves may only come off, never on. */
+/** All that may still have to be done to what an earlier plan put away. */
+const stillToDo = ["twist off leaves", "dry well"];
+
+/** A part is in the state its lot came home in, or that an earlier plan left it in; leaves may only come off, never on. */
 export const stateOnArrival = (subject: Subject): PlanFault[] =>
   subject.plan.lots.flatMap((part) => {
     const lot = lotOf(subject, part);
@@ -105,8 +111,16 @@ export const stateOnArrival = (subject: Subject): PlanFault[] =>
     const leavesOff = lot.tops && !part.tops;
     const told = part.preparation.includes("twist off leaves");
     const dried = part.preparation.includes("dry well");
+    const again = lot.carried ? part.preparation.filter((name) => !stillToDo.includes(name)) : [];
     return [
-      ...unless(lot.washed || !dried, "preparation", part.id, "dry well", "nothing wet to dry"),
+      ...unless(again.length === 0, "preparation", part.id, again.join(", "), "nothing done before"),
+      ...unless(
+        (lot.washed && !lot.carried?.dry) || !dried,
+        "preparation",
+        part.id,
+        "dry well",
+        "nothing wet to dry",
+      ),
       ...unless(part.form === lot.form, "state on arrival", part.id, part.form, lot.form),
       ...unless(
         part.washed === lot.washed,

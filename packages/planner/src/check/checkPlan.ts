@@ -10,6 +10,8 @@ import { dates, staysInOrder, vents, wraps } from "./stays.js";
 import { type CheckRequest, type Subject, subjectOf } from "./subject.js";
 import { objective, waste } from "./terms.js";
 import { knownThings, partNames, sameHousehold } from "./things.js";
+import { wishes } from "./wishes.js";
+import { wishesAgain } from "./wishesAgain.js";
 
 /** Rules that need only the plan and what it was asked for. */
 const rules: readonly ((subject: Subject) => PlanFault[])[] = [
@@ -31,6 +33,7 @@ const rules: readonly ((subject: Subject) => PlanFault[])[] = [
   safeUntil,
   chances,
   waste,
+  wishes,
   objective,
 ];
 
@@ -52,5 +55,9 @@ export function checkPlan(request: CheckRequest): PlanFault[] {
   const moves = order.filter(({ rule }) => rule === "move to somewhere");
   // What a stay that is left out would cost and do is not known: neither terms nor replay mean anything then.
   const faults = rules.flatMap((rule) => (moves.length > 0 && rule === objective ? [] : rule(subject)));
-  return [...order, ...faults, ...(order.length === 0 ? [...replayed(subject), ...spreads(subject)] : [])];
+  return [
+    ...order,
+    ...faults,
+    ...(order.length === 0 ? [...replayed(subject), ...spreads(subject), ...wishesAgain(subject)] : []),
+  ];
 }

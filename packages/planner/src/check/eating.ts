@@ -1,3 +1,4 @@
+import type { Lot } from "../problem/lot.js";
 import { eatingHabits } from "../rules/weights.js";
 import { type PlanFault, sum, unless } from "./fault.js";
 import { kindOf, partsOf, portionsOf, type Subject } from "./subject.js";
@@ -19,7 +20,9 @@ const mostOf = ({ household }: Subject): number =>
 export function aheadOfPace(subject: Subject): number {
   const atTable = subject.plan.lots.filter((part) => !kindOf(subject, part).household.seasoning);
   const { people } = subject.household;
-  const pace = Math.min(mostOf(subject), Math.max(people, spread(subject, sum(atTable.map(portionsOf)))));
+  const kept = subject.haul.standing?.pace ?? 0;
+  const even = spread(subject, sum(atTable.map(portionsOf)));
+  const pace = Math.min(mostOf(subject), Math.max(people, even, kept));
   const meals = atTable.flatMap((part) => part.eatOn);
   const eaten = (day: number) =>
     sum(meals.filter((meal) => meal.day === day).map(({ portions }) => portions));
@@ -53,17 +56,28 @@ export const table = (subject: Subject): PlanFault[] => {
   );
 };
 
+/** Lots that came home as one: parts of it that an earlier plan had apart are lots of their own now. */
+function cameTogether({ haul }: Subject): [Lot, ...Lot[]][] {
+  const together = new Map<string, [Lot, ...Lot[]]>();
+  for (const lot of haul.lots) {
+    const name = lot.carried ? `from ${lot.carried.origin}` : `new ${lot.id}`;
+    const others = together.get(name);
+    if (others) others.push(lot);
+    else together.set(name, [lot]);
+  }
+  return [...together.values()];
+}
+
 /** No day brings more of one thing than people like to eat of it (a declared preference); seasonings are spread like the haul. */
 export const sameThing = (subject: Subject): PlanFault[] =>
-  subject.haul.lots.flatMap((lot) => {
+  cameTogether(subject).flatMap((together) => {
+    const [lot] = together;
     const { seasoning } = kindOf(subject, lot).household;
     const { people } = subject.household;
-    const parts = partsOf(subject, lot);
+    const parts = together.flatMap((one) => partsOf(subject, one));
+    const evenly = lot.carried?.mostADay ?? Math.max(1, spread(subject, sum(parts.map(portionsOf))));
     const limit = seasoning
-      ? Math.min(
-          people * eatingHabits.portionsOfOneSeasoning,
-          Math.max(1, spread(subject, sum(parts.map(portionsOf)))),
-        )
+      ? Math.min(people * eatingHabits.portionsOfOneSeasoning, evenly)
       : people * eatingHabits.portionsOfOneLot;
     const meals = parts.flatMap((part) => part.eatOn);
     return dayNumbers(subject).flatMap((day) => {

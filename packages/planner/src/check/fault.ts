@@ -29,6 +29,7 @@ export type PlanRule =
   | "chance"
   | "waste"
   | "objective"
+  | "wish"
   | "replayed move"
   | "replayed ripeness"
   | "replayed life"
@@ -37,7 +38,8 @@ export type PlanRule =
   | "replayed quality"
   | "replayed waste"
   | "replayed air"
-  | "replayed spread";
+  | "replayed spread"
+  | "replayed wish";
 
 /** One thing that is wrong with a plan: which rule, about what, the value found, and what it should have been. */
 export interface PlanFault {

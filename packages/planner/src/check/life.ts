@@ -4,11 +4,24 @@ import type { PlannedLot } from "../problem/plan.js";
 import { eatingHabits } from "../rules/weights.js";
 import { alike, type PlanFault, unless } from "./fault.js";
 import { pastSafe } from "./safety.js";
-import type { Subject } from "./subject.js";
+import { lotOf, type Subject } from "./subject.js";
 
 /** The life by quality alone: as told, or as it would be where the safe time cuts the told one short. */
-export const qualityLife = ({ life, lifeBeforeSafety }: PlannedLot): PlannedLot["life"] =>
-  lifeBeforeSafety ?? life;
+const qualityLeft = ({ life, lifeBeforeSafety }: PlannedLot): PlannedLot["life"] => lifeBeforeSafety ?? life;
+
+/** The same, of what was carried over from an earlier plan counted from when it came home. */
+export const qualityLife = (part: PlannedLot): PlannedLot["life"] => part.wholeLife ?? qualityLeft(part);
+
+/** Days for which a part had been kept before the first day: those an earlier plan had it. */
+export const keptBefore = (subject: Subject, part: PlannedLot): number =>
+  lotOf(subject, part).carried?.daysBefore ?? 0;
+
+/** The chance by a day given that it was seen good on one before; both counted as the life is. */
+const chanceSince = (day: number, seen: number, middle: number, spread: number): number => {
+  if (day <= seen) return 0;
+  const then = chanceBy(seen, middle, spread);
+  return then >= 1 ? 1 : (chanceBy(day, middle, spread) - then) / (1 - then);
+};
 
 /** Standard deviation of ln(life), from the early and late days a plan tells (10 % and 90 % of a log-normal life). */
 export const spreadOf = (part: PlannedLot): number => spread(qualityLife(part));
@@ -33,7 +46,11 @@ export const chanceOn = (
   part: PlannedLot,
   day: number,
   middle = qualityLife(part).middle,
-): number => (pastSafe(subject, part, day) ? 1 : chanceBy(day, middle, spreadOf(part)));
+): number => {
+  if (pastSafe(subject, part, day)) return 1;
+  const { daysBefore = 0, seenGoodOn = 0 } = lotOf(subject, part).carried ?? {};
+  return chanceSince(daysBefore + day, seenGoodOn, middle, spreadOf(part));
+};
 
 /** Chance that a portion planned for a day is past its best when eaten: a share of portions is eaten some days late (a declared habit). */
 export const chanceWhenEaten: typeof chanceOn = (subject, part, day, middle) =>
@@ -73,12 +90,43 @@ export const safeUntil = (subject: Subject): PlanFault[] =>
     return unless(told === expected, "safety limit", `${part.id} safe until`, told, expected);
   });
 
+/** What is left of a life told from when a lot came home is that life less the days it was kept before, never below none; where it was seen good, at the same chances. */
+function lifeStillLeft(subject: Subject, part: PlannedLot): PlanFault[] {
+  const { carried } = lotOf(subject, part);
+  const { wholeLife } = part;
+  if (!carried || !wholeLife) {
+    const told = wholeLife ? "a whole life" : "no whole life";
+    const expected = carried ? "a whole life" : "no whole life";
+    return unless(told === expected, "life", part.id, told, expected);
+  }
+  const left = qualityLeft(part);
+  return (["early", "middle", "late"] as const).flatMap((name, index) => {
+    if (carried.seenGoodOn === 0) {
+      const expected = Math.max(0, wholeLife[name] - carried.daysBefore);
+      return unless(
+        alike(left[name], expected),
+        "life",
+        `${part.id} ${name} left`,
+        left[name],
+        expected,
+        "d",
+      );
+    }
+    const day = carried.daysBefore + left[name];
+    const chance = chanceSince(day, carried.seenGoodOn, wholeLife.middle, spread(wholeLife));
+    const expected = [0.1, 0.5, 0.9][index]!;
+    const holds = alike(chance, expected, 1e-4) || (left[name] === 0 && chance >= expected);
+    return unless(holds, "life", `${part.id} ${name} left`, chance, expected);
+  });
+}
+
 /** A life is a range in order, log-normal about its middle (but for the limits of safety), with a known ending. */
 export const life = (subject: Subject): PlanFault[] =>
   subject.plan.lots.flatMap((part) => {
     const { early, middle, late } = qualityLife(part);
     return [
       ...withinSafeTime(subject, part),
+      ...lifeStillLeft(subject, part),
       ...unless(
         early >= 0 && early <= middle && middle <= late,
         "life",

@@ -5,6 +5,7 @@ import {
   type SimulatedLot,
   type SimulatedStay,
   type Simulation,
+  stateNames,
 } from "@keepwright/physics";
 import type { Place } from "../problem/kitchen.js";
 import type { PlannedLot } from "../problem/plan.js";
@@ -73,7 +74,7 @@ function stayAgain(
 
 function partAgain(subject: Subject, air: Airs, part: PlannedLot): SimulatedLot {
   const produce = produceFromCommodity(kindOf(subject, part));
-  const { extraDays } = lotOf(subject, part);
+  const { extraDays, carried } = lotOf(subject, part);
   // Days since it was cut count against the life it has once cut, as the physics reads the share spent.
   const wholeLife = part.form === "cut" ? produce.cutLifeDaysAt5 : produce.storageLifeDays;
   return {
@@ -82,10 +83,11 @@ function partAgain(subject: Subject, air: Airs, part: PlannedLot): SimulatedLot 
     form: {
       cut: part.form === "cut",
       tops: part.tops,
-      wet: part.washed && !part.preparation.includes("dry well"),
+      wet: part.washed && !carried?.dry && !part.preparation.includes("dry well"),
     },
     ripeness: part.ripeness,
     spent: Math.min(mostSpent, extraDays / wholeLife),
+    state: carried && Float64Array.from(stateNames, (name) => carried.state[name]),
     stays: part.stays.map((stay, index) => stayAgain(subject, air, stay, index === part.stays.length - 1)),
   };
 }

@@ -1,9 +1,10 @@
 import { type LotOutcome, type SimulationOutcome, simulate } from "@keepwright/physics";
 import type { PlannedLot } from "../problem/plan.js";
 import { alike, type PlanFault, sum, unless } from "./fault.js";
-import { qualityLife } from "./life.js";
+import { keptBefore, qualityLife } from "./life.js";
 import { simulationAgain } from "./replay.js";
-import type { Subject } from "./subject.js";
+import { pastSafe } from "./safety.js";
+import { lotOf, type Subject } from "./subject.js";
 import { type Occasion, occasions } from "./terms.js";
 import { chanceAgain, qualityAgain } from "./whenEaten.js";
 
@@ -47,12 +48,21 @@ function ripeness({ id, readyOnDay, eatOn }: PlannedLot, { ripeDay }: LotOutcome
   ];
 }
 
-function lifeAgain(part: PlannedLot, outcome: LotOutcome): PlanFault[] {
+/** The day a replay ends a part on, counted as its life is; what had ended before keeps that day. */
+export function endAgain(subject: Subject, part: PlannedLot, endDay: number): number {
+  const { carried } = lotOf(subject, part);
+  return keptBefore(subject, part) + (carried?.ended ? -carried.ended.daysBefore : endDay);
+}
+
+function lifeAgain(subject: Subject, part: PlannedLot, outcome: LotOutcome): PlanFault[] {
   const { id, endedBy } = part;
   const life = qualityLife(part);
+  const left = part.lifeBeforeSafety ?? part.life;
+  const ends = lotOf(subject, part).carried?.ended?.by ?? outcome.endedBy;
   // Where safety ends half of lots like it, it is what ends them.
-  const ending = life.middle > part.life.late ? "safety" : outcome.endedBy;
-  const endDay = Math.min(outcome.endDay, longestNamed);
+  const unsafe = left.middle > part.life.late || pastSafe(subject, part, 0);
+  const ending = unsafe ? "safety" : ends;
+  const endDay = endAgain(subject, part, Math.min(outcome.endDay, longestNamed));
   return [
     ...unless(alike(life.middle, endDay, share), "replayed life", id, life.middle, endDay, "d"),
     ...unless(endedBy === ending, "replayed ending", id, endedBy, ending),
@@ -61,8 +71,9 @@ function lifeAgain(part: PlannedLot, outcome: LotOutcome): PlanFault[] {
 
 function occasionAgain(subject: Subject, part: PlannedLot, outcome: LotOutcome, one: Occasion): PlanFault[] {
   const what = `${part.id} ${one.left ? "left" : `day ${one.day}`}`;
-  const chance = chanceAgain(subject, part, outcome, one);
-  const quality = qualityAgain(subject, part, outcome, one);
+  const endDay = endAgain(subject, part, outcome.endDay);
+  const chance = chanceAgain(subject, part, endDay, one);
+  const quality = qualityAgain(subject, part, { ...outcome, endDay }, one);
   return [
     ...unless(Math.abs(one.chance - chance) <= share, "replayed chance", what, one.chance, chance),
     ...(one.quality === undefined
@@ -73,7 +84,11 @@ function occasionAgain(subject: Subject, part: PlannedLot, outcome: LotOutcome, 
 
 function wasteAgain(subject: Subject, { lots }: SimulationOutcome): PlanFault[] {
   const wasted = subject.plan.lots.map((part, index) =>
-    sum(occasions(subject, part).map((one) => one.grams * chanceAgain(subject, part, lots[index]!, one))),
+    sum(
+      occasions(subject, part).map(
+        (one) => one.grams * chanceAgain(subject, part, endAgain(subject, part, lots[index]!.endDay), one),
+      ),
+    ),
   );
   const told = subject.plan.expectedWaste.value;
   return unless(
@@ -110,7 +125,7 @@ export function replayed(subject: Subject): PlanFault[] {
     return [
       ...moves(part, lot),
       ...ripeness(part, lot),
-      ...lifeAgain(part, lot),
+      ...lifeAgain(subject, part, lot),
       ...occasions(subject, part).flatMap((one) => occasionAgain(subject, part, lot, one)),
     ];
   });

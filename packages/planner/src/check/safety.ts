@@ -34,16 +34,20 @@ function daysAllowed(subject: Subject, part: PlannedLot, placeId: string): numbe
 
 /**
  * Share of its safe time a cut part has used up by a day. Days since it was cut, where they were told, count as spent where the kitchen keeps it
- * longest: the first day of a time limit is the day of preparation, not the day it came home, and nothing says that it lay colder.
+ * longest (what an earlier plan had used up is believed): the first day of a time limit is the day of preparation, not the day it came home, and nothing says that it lay colder.
  */
 function timeUsed(subject: Subject, part: PlannedLot, day: number): number {
+  const { carried, extraDays } = lotOf(subject, part);
   const longest = subject.kitchen.places
     .map(({ id }) => daysAllowed(subject, part, id))
     .reduce((most, days) => Math.max(most, days), 0);
-  return part.stays.reduce((used, stay) => {
-    const spent = Math.min(day, stay.toDay ?? day) - stay.fromDay;
-    return used + Math.max(0, spent) / daysAllowed(subject, part, stay.place);
-  }, lotOf(subject, part).extraDays / longest);
+  return part.stays.reduce(
+    (used, stay) => {
+      const spent = Math.min(day, stay.toDay ?? day) - stay.fromDay;
+      return used + Math.max(0, spent) / daysAllowed(subject, part, stay.place);
+    },
+    carried?.safeTimeUsed ?? extraDays / longest,
+  );
 }
 
 /**

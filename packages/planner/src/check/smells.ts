@@ -1,7 +1,7 @@
 import { dairy, type WrapId } from "@keepwright/catalogue";
 import type { PlannedLot } from "../problem/plan.js";
 import { weights } from "../rules/weights.js";
-import { placeOf, type Subject, stayAt } from "./subject.js";
+import { lotOf, placeOf, type Subject, stayAt } from "./subject.js";
 
 /** Wraps that let no smell through (common practice, no source). */
 const tight: readonly WrapId[] = ["closed film bag", "lidded box", "foil"];
@@ -45,5 +45,10 @@ function lotsThatTaintDairy(subject: Subject): number {
   const lots = plan.lots.filter(
     (part) => gives.has(part.commodity) && (open(part, 0) || open(part, plan.days - 1)),
   );
-  return new Set(lots.map((part) => part.lot)).size;
+  return new Set(
+    lots.map((part) => {
+      const { carried, id } = lotOf(subject, part);
+      return carried ? `from ${carried.origin}` : `new ${id}`;
+    }),
+  ).size;
 }

@@ -3,6 +3,7 @@ import type { PlannedLot } from "../problem/plan.js";
 import { type PlanFault, unless } from "./fault.js";
 import { qualityLife, spreadOf } from "./life.js";
 import { simulationAgain } from "./replay.js";
+import { endAgain } from "./replayed.js";
 import { lotOf, placeOf, type Subject } from "./subject.js";
 
 /**
@@ -12,14 +13,14 @@ import { lotOf, placeOf, type Subject } from "./subject.js";
 const share = 0.1;
 
 /** A spread is told for the whole lot alone in the kitchen with its vents half open: the kitchen as nobody has touched it. */
-const untouched = (subject: Subject): Subject => {
+export const untouched = (subject: Subject): Subject => {
   const vents = subject.plan.vents.map((vent) =>
     placeOf(subject, vent.place).vent === "choose" ? { ...vent, setting: "half" as const } : vent,
   );
   return { ...subject, plan: { ...subject.plan, vents } };
 };
 
-/** Days until a part alone in the kitchen ends when every place is so many spreads warmer. */
+/** Days until a part alone in the kitchen ends when every place is so many spreads warmer, its safe time still counted by the temperature it is given. */
 function endDay(
   subject: Subject,
   simulation: Simulation,
@@ -30,7 +31,12 @@ function endDay(
   const lot = simulation.lots[index]!;
   const stays = lot.stays.map((stay, number) => {
     const { temperatureSpread } = placeOf(subject, part.stays[number]!.place);
-    return { ...stay, temperature: stay.temperature + warmer * temperatureSpread };
+    const { temperature } = stay;
+    return {
+      ...stay,
+      temperature: temperature + warmer * temperatureSpread,
+      believedTemperature: temperature,
+    };
   });
   return simulate({ ...simulation, lots: [{ ...lot, stays, kilograms: lotOf(subject, part).grams / 1000 }] })
     .lots[0]!.endDay;
@@ -44,7 +50,8 @@ export function spreads(subject: Subject): PlanFault[] {
     const { produce, spent, form } = simulation.lots[index]!;
     const end = (warmer: number) => endDay(subject, simulation, part, index, warmer);
     const effect = Math.abs(Math.log(end(1) / end(-1)) / 2);
-    const far = Math.abs(Math.log(end(0) / (form.cut ? produce.cutLifeDaysAt5 : produce.storageLifeDays)));
+    const middle = endAgain(subject, part, end(0));
+    const far = Math.abs(Math.log(middle / (form.cut ? produce.cutLifeDaysAt5 : produce.storageLifeDays)));
     const expected = lifeSpread({
       biology: produce.lifeSpread,
       temperatureSpread: 1,

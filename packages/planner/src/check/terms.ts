@@ -2,9 +2,10 @@ import type { PlannedLot } from "../problem/plan.js";
 import { weights } from "../rules/weights.js";
 import { effort } from "./effort.js";
 import { alike, type PlanFault, sum, unless } from "./fault.js";
-import { chanceOn, chanceWhenEaten, leftOverDay, qualityLife } from "./life.js";
+import { chanceOn, chanceWhenEaten, keptBefore, leftOverDay, qualityLife } from "./life.js";
 import { smellsTaken } from "./smells.js";
-import { portionsOf, type Subject } from "./subject.js";
+import { lotOf, portionsOf, type Subject } from "./subject.js";
+import { wishesMissed } from "./wishes.js";
 
 /** Portions of a part at one occasion: a meal, or left over. */
 export interface Occasion {
@@ -66,6 +67,13 @@ export function lifeLostOf(
   );
 }
 
+/** The best middle life to be had, counted as the part's own is. What had ended before has no better one. */
+function bestOf(subject: Subject, part: PlannedLot): number | undefined {
+  if (part.bestLife === undefined) return undefined;
+  if (lotOf(subject, part).carried?.ended) return qualityLife(part).middle;
+  return keptBefore(subject, part) + part.bestLife.value;
+}
+
 const total = (values: readonly (number | undefined)[]): number | undefined =>
   values.some((value) => value === undefined) ? undefined : sum(values as number[]);
 
@@ -89,7 +97,7 @@ export const objective = (subject: Subject): PlanFault[] => {
   const each = plan.lots.map((part) => ({ part, all: occasions(subject, part) }));
   const quality = total(each.map(({ all }) => qualityLostOf(all)));
   const lifeLost = total(
-    each.map(({ part, all }) => lifeLostOf(all, qualityLife(part).middle, part.bestLife?.value)),
+    each.map(({ part, all }) => lifeLostOf(all, qualityLife(part).middle, bestOf(subject, part))),
   );
   const over = sum(plan.overflow.map(({ litres }) => litres)) * weights.overflowLitre;
   const is = (name: string, value: number, expected: number | undefined): PlanFault[] =>
@@ -101,13 +109,15 @@ export const objective = (subject: Subject): PlanFault[] => {
     lifeLost: three,
     effort: four,
     overflow: five,
-  }: typeof told): number => one + two + three + four + five;
+    wishesMissed: six,
+  }: typeof told): number => one + two + three + four + five + six;
   return [
     ...is("waste", wasted, sum(each.map(({ all }) => wasteOf(all)))),
     ...is("qualityLost", qualityLost, quality === undefined ? undefined : quality + smellsTaken(subject)),
     ...is("lifeLost", told.lifeLost, lifeLost),
     ...is("effort", working, effort(subject)),
     ...is("overflow", overflow, over),
+    ...is("wishesMissed", told.wishesMissed, wishesMissed(subject)),
     ...is("total", told.total, summed(told)),
     ...is("total unsorted", plan.unsorted.objective.total, summed(plan.unsorted.objective)),
     ...is("waste unsorted", plan.unsorted.expectedWaste.value, plan.unsorted.objective.waste),

@@ -9,7 +9,7 @@ import type { Occasion } from "./terms.js";
 export const chanceAgain = (
   subject: Subject,
   part: PlannedLot,
-  { endDay }: LotOutcome,
+  endDay: number,
   { left, day }: Occasion,
 ): number => (left ? chanceOn : chanceWhenEaten)(subject, part, day, endDay);
 

@@ -1,15 +1,20 @@
-import { judgeChange, type LotOutcome, lifeRange } from "@keepwright/physics";
+import { namedLots } from "../arrangement/namedLots.js";
+import { HaulError } from "../problem/inputError.js";
 import type { Plan } from "../problem/plan.js";
 import { bindProblem, type PlanRequest, type Problem } from "../problem/problem.js";
-import type { Part, Programme } from "../problem/programme.js";
-import { firstReadyDay } from "../rules/readyToEat.js";
-import { safeDaysLeft } from "../rules/safeTime.js";
+import type { Programme } from "../problem/programme.js";
 import { type Evaluation, evaluatePrepared } from "../search/evaluate.js";
 import { Judge } from "../search/judge.js";
-import { longestNamed, partIds, toldEnding, toldLife } from "../search/plannedLots.js";
+import { partIds } from "../search/plannedLots.js";
 import { type Prepared, prepare } from "../search/prepare.js";
+import { alternative, type Planned } from "./alternative.js";
 import { choiceOfPlan } from "./choiceOfPlan.js";
-import type { Alternative, Blame, Fate, LotReason } from "./reason.js";
+import { courseOf } from "./course.js";
+import { fateOf } from "./fate.js";
+import { LeavingOut } from "./leavingOut.js";
+import type { Alternative, LotReason } from "./reason.js";
+import { ruledOut } from "./ruledOut.js";
+import { otherPlaces, otherWraps } from "./ways.js";
 
 /** A plan simulated again, ready for questions. */
 interface Questioned {
@@ -17,130 +22,105 @@ interface Questioned {
   readonly judge: Judge;
   readonly now: Evaluation;
   readonly ids: readonly string[];
-  /** Life of every part without each other part: rows the part left out. */
-  readonly without: (part: number) => ReadonlyMap<number, number>;
+  readonly trial: LeavingOut;
 }
 
-/** Days lost to a neighbour below which it is not worth naming: this share of the life. */
-const worthNaming = 0.02;
+/** How far a question goes: where nobody asks about one lot by name, only the nearest rivals are simulated, and neighbours looked at in the planned place. */
+interface Depth {
+  readonly places: number;
+  readonly wraps: number;
+  readonly neighbours: boolean;
+}
+const nearest: Depth = { places: 3, wraps: 2, neighbours: false };
+const everything: Depth = {
+  places: Number.POSITIVE_INFINITY,
+  wraps: Number.POSITIVE_INFINITY,
+  neighbours: true,
+};
 
 function question(problem: Problem, plan: Plan): Questioned {
   const prepared = prepare(problem);
   const now = evaluatePrepared(prepared, choiceOfPlan(problem, plan));
-  const known = new Map<number, ReadonlyMap<number, number>>();
-  const without = (part: number): ReadonlyMap<number, number> => {
-    const judged =
-      known.get(part) ??
-      new Map(judgeChange(now.trajectory, [{ lot: part }]).map(({ lot, outcome }) => [lot, outcome.endDay]));
-    known.set(part, judged);
-    return judged;
-  };
-  return { prepared, judge: new Judge(prepared), now, ids: partIds(problem, now.choice.parts), without };
-}
-
-function fate({ prepared }: Questioned, part: Part, outcome: LotOutcome): Fate {
-  const { places } = prepared.problem;
-  const { stays } = part.programme;
-  const last = stays.at(-1)!;
-  const { place } = places[last.place]!;
-  const told = {
-    range: lifeRange({
-      median: Math.min(outcome.endDay, longestNamed),
-      spread: prepared.spread(part.lot, part.programme),
-    }),
-    safeDays: safeDaysLeft(
-      prepared.problem,
-      prepared.problem.lots[part.lot]!,
-      part.programme,
-      outcome.stayStarts,
-    ),
-  };
   return {
-    place: place.id,
-    placeKind: place.kind,
-    wrap: last.wrap,
-    ...(stays.length > 1 && { ripensIn: places[stays[0]!.place]!.place.id }),
-    life: toldLife(told).life,
-    endedBy: toldEnding(told, outcome.endedBy),
-    readyOnDay: Number.isFinite(outcome.ripeDay) ? firstReadyDay(outcome.ripeDay) : null,
+    prepared,
+    judge: new Judge(prepared),
+    now,
+    ids: partIds(problem, now.choice.parts),
+    trial: new LeavingOut(prepared, now.choice),
   };
 }
 
-function alternative(questioned: Questioned, index: number, programme: Programme): Alternative {
-  const { now, judge, prepared } = questioned;
-  const to: Part = { ...now.choice.parts[index]!, programme };
-  const { judged, cost, overflow } = judge.consider(now, [{ part: index, like: index, to }]);
-  const outcome =
-    judged.find(({ lot }) => lot === index)?.outcome ??
-    prepared.solos.outcome(prepared.problem.lots[to.lot]!, programme);
-  return {
-    ...fate(questioned, to, outcome),
-    worseBy: { value: cost, unit: "g" },
-    tooFull: overflow > 0,
-  };
+/** Ways simulated, the least bad first; the least bad with its course, to be drawn beside the planned one. */
+function simulated(
+  { prepared }: Questioned,
+  planned: Planned,
+  ways: readonly Programme[],
+  neighbours: boolean,
+): Alternative[] {
+  const found = ways.map((way) => alternative(prepared, planned, way, { course: true, neighbours }));
+  return found
+    .sort((a, b) => a.worseBy.value - b.worseBy.value)
+    .map(({ course, ...rest }, index) => (index === 0 && course ? { ...rest, course } : rest));
 }
 
-/** For every place but those the part uses at last: its best way of ending there. */
-function alternatives(questioned: Questioned, index: number): Alternative[] {
-  const { now, prepared } = questioned;
+function reasonFor(questioned: Questioned, index: number, depth: Depth): LotReason {
+  const { now, ids, prepared, judge, trial } = questioned;
   const part = now.choice.parts[index]!;
-  const own = part.programme.stays.at(-1)!.place;
-  const best = new Map<number, Programme>();
-  for (const { programme } of prepared.options(part.lot)) {
-    const place = programme.stays.at(-1)!.place;
-    if (place !== own && !best.has(place)) best.set(place, programme);
-  }
-  return [...best.values()]
-    .map((programme) => alternative(questioned, index, programme))
-    .sort((a, b) => a.worseBy.value - b.worseBy.value);
-}
-
-function blame({ now, ids, without, prepared }: Questioned, index: number): Blame[] {
-  const life = now.outcomes[index]!.endDay;
-  const lost = now.choice.parts.flatMap((part, other) => {
-    const longer = other === index ? undefined : without(other).get(index);
-    if (longer === undefined || longer - life < worthNaming * life) return [];
-    return [
-      { part, other, longer: Math.min(longer, longestNamed), days: Math.min(longer, longestNamed) - life },
-    ];
-  });
-  const all = lost.reduce((sum, { days }) => sum + days, 0);
-  return lost
-    .sort((a, b) => b.days - a.days)
-    .map(({ part, other, longer, days }) => ({
-      part: ids[other]!,
-      commodity: prepared.problem.lots[part.lot]!.commodity.id,
-      lifeWithout: { value: longer, unit: "d" },
-      daysLost: { value: days, unit: "d" },
-      share: days / all,
-    }));
-}
-
-function reasonFor(questioned: Questioned, index: number): LotReason {
-  const { now, ids, prepared } = questioned;
-  const part = now.choice.parts[index]!;
+  const lot = prepared.problem.lots[part.lot]!;
+  const outcome = now.outcomes[index]!;
+  const here = fateOf(prepared, part, outcome);
+  const planned = { now, part: index, here };
+  const places = otherPlaces(prepared, judge, now, index).slice(0, depth.places);
+  const wraps = otherWraps(prepared, judge, now, index).slice(0, depth.wraps);
   return {
     part: ids[index]!,
-    commodity: prepared.problem.lots[part.lot]!.commodity.id,
-    here: fate(questioned, part, now.outcomes[index]!),
-    elsewhere: alternatives(questioned, index),
-    blame: blame(questioned, index),
+    lot: lot.lot.id,
+    commodity: lot.commodity.id,
+    here: {
+      ...here,
+      course: courseOf(lot.produce, outcome),
+      neighbourhood: trial.neighbourhood([index]),
+    },
+    elsewhere: simulated(questioned, planned, places, depth.neighbours),
+    wraps: simulated(questioned, planned, wraps, false),
+    ruledOut: ruledOut(prepared.problem, lot),
   };
 }
 
-/** Why one part lies where it does. Throws RangeError when the plan has no part of that id. */
+/** Why one part lies where it does, beside every other place and wrap. Throws RangeError when the plan has no part of that id. */
 export function explainLot(problem: Problem, plan: Plan, partId: string): LotReason {
   const questioned = question(problem, plan);
   const index = questioned.ids.indexOf(partId);
   if (index < 0) {
     throw new RangeError(`The plan has no part “${partId}”. Its parts are: ${questioned.ids.join(", ")}.`);
   }
-  return reasonFor(questioned, index);
+  return reasonFor(questioned, index, everything);
 }
 
-/** Why every part lies where it does, in the plan's order. */
-export function explainPlan(request: Omit<PlanRequest, "from"> & { readonly plan: Plan }): LotReason[] {
-  const { plan, ...rest } = request;
-  const questioned = question(bindProblem({ ...rest, from: plan.from }), plan);
-  return questioned.ids.map((_, index) => reasonFor(questioned, index));
+/** A plan with the haul and the kitchen it was made for. */
+export type ExplainRequest = Omit<PlanRequest, "from"> & { readonly plan: Plan };
+
+const bound = ({ plan, ...rest }: ExplainRequest): Problem => bindProblem({ ...rest, from: plan.from });
+
+/** Why every part lies where it does, beside the nearest rivals, in the plan's order. */
+export function explainPlan(request: ExplainRequest): LotReason[] {
+  const questioned = question(bound(request), request.plan);
+  return questioned.ids.map((_, index) => reasonFor(questioned, index, nearest));
+}
+
+/**
+ * Why the parts of one lot lie where they do, beside every other place and wrap. The lot is named as in an arrangement: by its id, by what was
+ * typed for it, or by its kind. Throws HaulError where it is not in the haul or may be several.
+ */
+export function explainNamed(request: ExplainRequest & { readonly lot: string }): LotReason[] {
+  const { lot: name, ...rest } = request;
+  const problem = bound(rest);
+  const named = namedLots(problem, name, "lot");
+  if (!named.ok) throw new HaulError([named.problem]);
+  const questioned = question(problem, request.plan);
+  return questioned.ids.flatMap((_, index) =>
+    named.lots.some((lot) => lot.index === questioned.now.choice.parts[index]!.lot)
+      ? [reasonFor(questioned, index, everything)]
+      : [],
+  );
 }

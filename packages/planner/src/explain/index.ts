@@ -1,3 +1,4 @@
 export * from "./choiceOfPlan.js";
-export { explainLot, explainPlan } from "./explain.js";
-export type * from "./reason.js";
+export * from "./explain.js";
+export type { Neighbour, Neighbourhood } from "./neighbourhood.js";
+export * from "./reason.js";

@@ -2,65 +2,37 @@ import { objectiveLess, termByTerm } from "../problem/objective.js";
 import type { Objective } from "../problem/plan.js";
 import type { PlanRequest } from "../problem/problem.js";
 import { changesFor } from "./changes/index.js";
-import type { Improvement, Improvements } from "./improvement.js";
+import { type Followed, followed, wasteFollowed } from "./followed.js";
+import { gainOf, mean } from "./gain.js";
+import type { Change, Improvement, Improvements } from "./improvement.js";
 import { lotsToLeave } from "./lotsToLeave.js";
-import { modelReach } from "./modelReach.js";
 import { nextToNothing } from "./nextToNothing.js";
-import { type Planned, planned, wasteOf } from "./planned.js";
-import { type CheckedRequest, checkedRequest, type TriedChange } from "./triedChange.js";
-
-/** Seeds a request is planned with to see how far apart they lie. */
-const seedsTried = 3;
-const seedsInAll = 2 ** 32;
-
-const seedsFrom = ({ seed = 1 }: PlanRequest): number[] =>
-  Array.from({ length: seedsTried }, (_, index) => (seed + index) % seedsInAll);
-
-const mean = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
-const span = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
+import { planned } from "./planned.js";
+import { type SeededPlans, seededPlans } from "./seededPlans.js";
+import { shoppingTwice } from "./shoppingTwice.js";
+import { type CheckedRequest, checkedRequest } from "./triedChange.js";
 
 /** Each term of some objectives, put together. */
 const meanObjective = (objectives: readonly Objective[]): Objective =>
   termByTerm((name) => mean(objectives.map((one) => one[name])));
 
-/** The unchanged request planned with every seed. */
-interface Base {
-  readonly seeds: readonly number[];
-  readonly plans: readonly Planned[];
-  readonly noise: number;
+/** A change, how it is planned with a seed, and the plans made so, one for each of the first seeds. */
+interface Tried {
+  readonly change: Change;
+  readonly withSeed: (seed: number) => Followed;
+  readonly plans: readonly Followed[];
 }
 
-function baseOf(request: CheckedRequest): Base {
-  const seeds = seedsFrom(request);
-  const plans = seeds.map((seed) => planned(request, seed));
-  return { seeds, plans, noise: span(plans.map(wasteOf)) };
-}
-
-/** A change with the plans made for it, one for each of the first seeds. */
-interface Tried extends TriedChange {
-  readonly plans: readonly Planned[];
-}
-
-/**
- * What a change is worth, plan against plan of the same seed. The planner's noise is how far apart the unchanged plans lie, or the gains themselves
- * where they lie further; the model's reach is added to it as independent, for a range that holds 80 %.
- */
-function improvementOf(base: Base, { change, plans }: Tried): Improvement {
-  const gains = plans.map((plan, index) => wasteOf(base.plans[index]!) - wasteOf(plan));
-  const value = mean(gains);
-  const plannerNoise = Math.max(base.noise, span(gains));
-  const model = modelReach(base.plans[0]!, plans[0]!);
-  const low = value - Math.hypot(plannerNoise, model.below);
+/** What a change is worth, and whether it counts. */
+function improvementOf(base: SeededPlans, { change, plans }: Tried): Improvement {
+  const told = gainOf(base.plans, base.noise, plans);
   return {
     change,
-    gain: { value, low, high: value + Math.hypot(plannerNoise, model.above), unit: "g" },
-    plannerNoise,
-    modelReach: model,
+    ...told,
     saved: meanObjective(
-      plans.map(({ plan }, index) => objectiveLess(base.plans[index]!.plan.objective, plan.objective)),
+      plans.map(({ objective }, index) => objectiveLess(base.plans[index]!.objective, objective)),
     ),
-    matters: value >= nextToNothing && low > 0,
+    matters: told.gain.value >= nextToNothing && told.gain.low > 0,
     seeds: base.seeds.slice(0, plans.length),
   };
 }
@@ -69,7 +41,7 @@ const byGain = (one: Improvement, other: Improvement): number => other.gain.valu
 
 /** Of the lots left unbought only the one that saves most is kept: it is a choice among them, not so many changes. */
 function withBestLot(tried: readonly Tried[]): Tried[] {
-  const waste = ({ plans }: Tried): number => wasteOf(plans[0]!);
+  const waste = ({ plans }: Tried): number => wasteFollowed(plans[0]!);
   const lots = tried.filter(({ change }) => change.name === "lot fewer");
   const best = lots.reduce<Tried | undefined>(
     (least, one) => (least === undefined || waste(one) < waste(least) ? one : least),
@@ -79,18 +51,28 @@ function withBestLot(tried: readonly Tried[]): Tried[] {
 }
 
 /** What seems to matter with one seed is planned with the others too: of many changes tried once, some would seem to by chance. */
-function confirmed(base: Base, tried: Tried): Improvement {
+function confirmed(base: SeededPlans, tried: Tried): Improvement {
   const first = improvementOf(base, tried);
   if (!first.matters) return first;
-  const more = base.seeds.slice(1).map((seed) => planned(tried.request, seed));
-  return improvementOf(base, { ...tried, plans: [...tried.plans, ...more] });
+  return improvementOf(base, {
+    ...tried,
+    plans: [...tried.plans, ...base.seeds.slice(1).map(tried.withSeed)],
+  });
 }
 
-function triedOnce(request: CheckedRequest, base: Base): Tried[] {
-  const leave = lotsToLeave(base.plans[0]!);
-  return changesFor(request)
+function triedOnce(request: CheckedRequest, base: SeededPlans): Tried[] {
+  const plain = base.plans[0]!.plans[0]!;
+  const leave = lotsToLeave(plain);
+  const oneShop = changesFor(request)
     .filter(({ change }) => change.name !== "lot fewer" || leave.has(change.lot.id))
-    .map((tried) => ({ ...tried, plans: [planned(tried.request, base.seeds[0]!)] }));
+    .map((tried) => ({
+      change: tried.change,
+      withSeed: (seed: number) => followed([planned(tried.request, seed)]),
+    }));
+  return [...oneShop, ...shoppingTwice(request, plain)].map((tried) => ({
+    ...tried,
+    plans: [tried.withSeed(base.seeds[0]!)],
+  }));
 }
 
 /**
@@ -102,10 +84,10 @@ function triedOnce(request: CheckedRequest, base: Base): Tried[] {
  */
 export function improve(asked: PlanRequest): Improvements {
   const request = checkedRequest(asked);
-  const base = baseOf(request);
-  const { plan } = base.plans[0]!;
-  const value = mean(base.plans.map(wasteOf));
-  const hopeless = Math.max(...base.plans.map(wasteOf)) < nextToNothing;
+  const base = seededPlans(request);
+  const { plan } = base.plans[0]!.plans[0]!;
+  const value = mean(base.plans.map(wasteFollowed));
+  const hopeless = Math.max(...base.plans.map(wasteFollowed)) < nextToNothing;
   const tried = hopeless ? [] : withBestLot(triedOnce(request, base));
   return {
     version: 1,
@@ -114,7 +96,7 @@ export function improve(asked: PlanRequest): Improvements {
     kitchen: plan.kitchen,
     household: plan.household,
     expectedWaste: { value, unit: "g" },
-    objective: meanObjective(base.plans.map((one) => one.plan.objective)),
+    objective: meanObjective(base.plans.map(({ objective }) => objective)),
     rule: { leastGain: nextToNothing, seeds: [...base.seeds], plannerNoise: base.noise },
     changes: tried.map((one) => confirmed(base, one)).sort(byGain),
     cautions: plan.cautions,

@@ -5,6 +5,11 @@ import { objectiveSchema } from "../problem/plan.js";
 
 const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const setting = z.enum(ventSettings);
+/** A lot, or what is bought of it, as it is spoken of. */
+const namedLot = lotSchema
+  .pick({ id: true, commodity: true, grams: true, pieces: true, form: true, tops: true })
+  .extend({ form: z.enum(["whole", "cut"]), tops: z.boolean() })
+  .describe("grams in g");
 const celsius = { from: z.number().describe("°C"), to: z.number().describe("°C"), refrigerator: z.string() };
 
 /** One change to a kitchen, a haul or a household, and what it is made to. */
@@ -27,19 +32,28 @@ export const changeSchema = z.discriminatedUnion("name", [
   }),
   z.strictObject({
     name: z.literal("lot fewer"),
-    lot: lotSchema
-      .pick({ id: true, commodity: true, grams: true, pieces: true, form: true, tops: true })
-      .extend({ form: z.enum(["whole", "cut"]), tops: z.boolean() })
-      .describe("grams in g"),
+    lot: namedLot,
+  }),
+  z.strictObject({
+    name: z.literal("shopping twice"),
+    day: z.number().int().describe("d from the first day: when the rest comes home"),
+    lots: z
+      .array(namedLot)
+      .describe("What comes home on that day, by the id of its lot; all else on the first"),
   }),
 ]);
 export type Change = z.infer<typeof changeSchema>;
 
-const gainSchema = z.strictObject({
+export const gainSchema = z.strictObject({
   value: z.number(),
   low: z.number().describe("80 % range: from the planner's own noise and what is not known of the lives"),
   high: z.number(),
   unit: z.literal("g"),
+});
+
+export const reachSchema = z.strictObject({
+  below: z.number().describe("g below the gain"),
+  above: z.number().describe("g above the gain"),
 });
 
 export const improvementSchema = z.strictObject({
@@ -49,10 +63,7 @@ export const improvementSchema = z.strictObject({
   /** Part of the range that is the planner's own: how far apart its seeds lie. */
   plannerNoise: z.number().describe("g"),
   /** Part of the range that is the model's: for what is not known of the lives of the kinds. */
-  modelReach: z.strictObject({
-    below: z.number().describe("g below the gain"),
-    above: z.number().describe("g above the gain"),
-  }),
+  modelReach: reachSchema,
   /** What each term of the objective falls by: less than nothing where it grows. */
   saved: objectiveSchema,
   /** The gain is at least `rule.leastGain`, and all of its range is above nothing. */

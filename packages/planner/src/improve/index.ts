@@ -1,3 +1,10 @@
 export { improve } from "./improve.js";
-export * from "./improvement.js";
+export {
+  type Change,
+  changeSchema,
+  type Improvement,
+  type Improvements,
+  improvementSchema,
+  improvementsSchema,
+} from "./improvement.js";
 export { nextToNothing } from "./nextToNothing.js";

@@ -2,6 +2,7 @@ import { carriedFrom, publicationSpread } from "@keepwright/physics";
 import { normalNinetiethPercentile } from "@keepwright/quantities";
 import { costsOfPart, eatingTerms } from "../search/evaluate.js";
 import { longestNamed } from "../search/plannedLots.js";
+import type { Followed } from "./followed.js";
 import type { Planned } from "./planned.js";
 
 /** Parts of one kind, by their index in a plan's choice. */
@@ -9,6 +10,10 @@ const partsOf = ({ prepared, evaluation }: Planned, kind: string): number[] =>
   evaluation.choice.parts.flatMap(({ lot }, index) =>
     prepared.problem.lots[lot]!.commodity.id === kind ? [index] : [],
   );
+
+/** A figure of each plan, added up. */
+const sumOver = (plans: readonly Planned[], figure: (planned: Planned) => number): number =>
+  plans.reduce((sum, planned) => sum + figure(planned), 0);
 
 /**
  * Waste [g] of a kind in a plan that is followed as it stands, if the kind's lives were longer by a factor of e^`error`.
@@ -29,16 +34,17 @@ function wasteIf(planned: Planned, kind: string, error: number, known: number): 
   }, 0);
 }
 
-/** Mean life of a kind's portions in a plan [d]; NaN where it has none. */
-function meanLife(planned: Planned, kind: string): number {
-  const { choice, outcomes } = planned.evaluation;
-  const parts = partsOf(planned, kind);
-  const portions = parts.reduce((sum, index) => sum + choice.parts[index]!.portions, 0);
-  const days = parts.reduce(
-    (sum, index) => sum + choice.parts[index]!.portions * Math.min(outcomes[index]!.endDay, longestNamed),
-    0,
+/** Mean life of a kind's portions [d]; NaN where there are none. */
+function meanLife(plans: readonly Planned[], kind: string): number {
+  const sumOfParts = (figure: (planned: Planned, part: number) => number): number =>
+    sumOver(plans, (planned) => partsOf(planned, kind).reduce((sum, part) => sum + figure(planned, part), 0));
+  const portionsOf = ({ evaluation }: Planned, part: number): number =>
+    evaluation.choice.parts[part]!.portions;
+  const days = sumOfParts(
+    (planned, part) =>
+      portionsOf(planned, part) * Math.min(planned.evaluation.outcomes[part]!.endDay, longestNamed),
   );
-  return days / portions;
+  return days / sumOfParts(portionsOf);
 }
 
 /** How far a gain may lie from the one expected, in 80 % of cases [g]: below it and above it. */
@@ -63,27 +69,31 @@ function reachOf(expected: number, at: (error: number) => number, deviation: num
   };
 }
 
-function reachOfKind(before: Planned, after: Planned, kind: string): Reach {
+function reachOfKind(before: Followed, after: Followed, kind: string): Reach {
   const { betweenReports, perCarried } = publicationSpread;
-  const carried = perCarried * carriedFrom(meanLife(after, kind), meanLife(before, kind));
+  const carried = perCarried * carriedFrom(meanLife(after.plans, kind), meanLife(before.plans, kind));
+  const waste = ({ plans }: Followed, error: number, known: number): number =>
+    sumOver(plans, (planned) => wasteIf(planned, kind, error, known));
   const gain = (error: number, known: number): number =>
-    wasteIf(before, kind, error, known) - wasteIf(after, kind, error, known);
-  const now = wasteIf(before, kind, 0, 0);
+    waste(before, error, known) - waste(after, error, known);
+  const now = waste(before, 0, 0);
   const expected = gain(0, 0);
   return together([
     reachOf(expected, (error) => gain(error, betweenReports), betweenReports),
-    reachOf(expected, (error) => now - wasteIf(after, kind, error, carried), carried),
+    reachOf(expected, (error) => now - waste(after, error, carried), carried),
   ]);
 }
 
 /**
  * How far a gain may lie from the one expected, for what is not known of the lives. What publications on a kind disagree on is the same error with and
  * without the change; the model's own error in carrying a life to other air grows with how far the change carries it (`publicationSpread`). Kinds and
- * causes are independent. Both plans are followed as they stand: nobody knows the error beforehand. Lots of a kind differ too, but a gain is a mean over them.
+ * causes are independent. Plans are followed as they stand: nobody knows the error beforehand. Lots of a kind differ too, but a gain is a mean over them.
  */
-export function modelReach(before: Planned, after: Planned): Reach {
+export function modelReach(before: Followed, after: Followed): Reach {
   const kinds = new Set(
-    [before, after].flatMap(({ prepared }) => prepared.problem.lots.map(({ commodity }) => commodity.id)),
+    [...before.plans, ...after.plans].flatMap(({ prepared }) =>
+      prepared.problem.lots.map(({ commodity }) => commodity.id),
+    ),
   );
   return together([...kinds].map((kind) => reachOfKind(before, after, kind)));
 }

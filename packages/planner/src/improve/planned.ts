@@ -1,5 +1,5 @@
 import type { Plan } from "../problem/plan.js";
-import { bindProblem } from "../problem/problem.js";
+import { bindProblem, type Problem } from "../problem/problem.js";
 import type { Evaluation } from "../search/evaluate.js";
 import { planOf } from "../search/planOf.js";
 import { type Prepared, prepare } from "../search/prepare.js";
@@ -13,12 +13,16 @@ export interface Planned {
   readonly plan: Plan;
 }
 
-/** Plans a request with a seed, as `planHaul` does. */
-export function planned(request: CheckedRequest, seed: number): Planned {
-  const prepared = prepare(bindProblem({ ...request, seed }));
+/** Plans a bound problem, as `planHaul` does. */
+export function plannedProblem(problem: Problem): Planned {
+  const prepared = prepare(problem);
   const evaluation = searchPlan(prepared);
   return { prepared, evaluation, plan: planOf(prepared, evaluation) };
 }
+
+/** Plans a request with a seed, as `planHaul` does. */
+export const planned = (request: CheckedRequest, seed: number): Planned =>
+  plannedProblem(bindProblem({ ...request, seed }));
 
 /** Edible grams expected to be wasted. */
 export const wasteOf = ({ plan }: Planned): number => plan.expectedWaste.value;

@@ -26,5 +26,9 @@ export class KitchenError extends InputError {}
 export class HaulError extends InputError {}
 /** The description of how things lie now is unreadable, or names what is not there. */
 export class ArrangementError extends InputError {}
+/** What happened since a plan was made is unreadable, or cannot have happened. */
+export class HappenedError extends InputError {}
+/** The plan that is to be carried on is unreadable, or not one for its haul and kitchen. */
+export class PlanError extends InputError {}
 /** The household's numbers are unreadable. */
 export class HouseholdError extends InputError {}

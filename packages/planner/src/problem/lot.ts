@@ -1,4 +1,6 @@
 import { z } from "zod";
+import { carriedSchema, standingSchema } from "./carried.js";
+import { wantedSchema } from "./wanted.js";
 
 /** How ripe a lot arrives, in the words people use; a number 0…2 where it is known more finely. */
 export const ripenessWords = ["unripe", "turning", "ripe", "very ripe"] as const;
@@ -28,10 +30,18 @@ export const lotSchema = z.strictObject({
   washed: z.boolean().default(false),
   /** Days since it was picked or bought, beyond what is usual on arrival. */
   extraDays: z.number().min(0).max(60).default(0),
+  /** The day somebody wants it ready for, if any. */
+  wanted: wantedSchema.optional(),
   /** What the person typed for this lot. */
   typed: z.string().max(2000).optional(),
+  /** What it brings from an earlier plan that is carried on. */
+  carried: carriedSchema.optional(),
 });
 export type Lot = z.infer<typeof lotSchema>;
 
-export const haulSchema = z.strictObject({ lots: z.array(lotSchema).min(1).max(60) });
+export const haulSchema = z.strictObject({
+  lots: z.array(lotSchema).min(1).max(60),
+  /** How the kitchen stands, where an earlier plan is carried on. */
+  standing: standingSchema.optional(),
+});
 export type Haul = z.infer<typeof haulSchema>;

@@ -1,6 +1,9 @@
 import { endings } from "@keepwright/physics";
 import { z } from "zod";
 import { placeKinds, ventSettings } from "./kitchen.js";
+import { planDrawsSchema } from "./planDraws.js";
+import { plannedWishSchema } from "./plannedWish.js";
+import { wrapIds } from "./wraps.js";
 
 const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const grams = z.strictObject({ value: z.number(), unit: z.literal("g") });
@@ -18,6 +21,7 @@ export const planUnits = {
   fromDay: "d from the first day",
   toDay: "d from the first day",
   readyOnDay: "d from the first day",
+  bestReadyOnDay: "d from the first day",
   daysAway: "d from the first day",
   grams: "g",
   litres: "L",
@@ -29,6 +33,7 @@ export const planUnits = {
   ripeness: "0 unripe, 1 ripe, 2 over-ripe",
   chancePastBest: "1",
   quality: "1",
+  chance: "1",
 } as const;
 const unitsSchema = z
   .strictObject(
@@ -43,18 +48,6 @@ const air = {
   relativeHumidity: z.number().describe("%, 0 to 100"),
   ethylene: z.number().describe("µL/L"),
 };
-export const wrapIds = [
-  "none",
-  "paper bag",
-  "perforated bag",
-  "closed film bag",
-  "damp towel",
-  "beeswax cloth",
-  "foil",
-  "lidded box",
-  "glass of water",
-] as const;
-
 /**
  * A part of a lot in one place, one wrap, for a time. The last stay has no `toDay`, since nothing moves it; its `to` is the day after its last
  * meal or, where some is left over, the day after the last planned one.
@@ -93,6 +86,11 @@ export const plannedLotSchema = z.strictObject({
   life: days,
   /** The life by quality alone, given where the safe time ends it sooner: what the chances and the objective are made from. */
   lifeBeforeSafety: days.optional().describe("The life by quality alone, where the safe time cuts it short"),
+  wholeLife: days
+    .optional()
+    .describe(
+      "Of a lot carried over from an earlier plan: its life counted from when it came home (see daysBefore of the lot): what the chances are made from",
+    ),
   safeUntil: z
     .union([date, z.literal("past")])
     .optional()
@@ -121,6 +119,8 @@ export const plannedLotSchema = z.strictObject({
   conditions: z.strictObject(air),
   /** Longest middle life this lot alone could have among the programmes tried in this kitchen. */
   bestLife: z.strictObject({ value: z.number(), unit: z.literal("d") }).optional(),
+  /** The day it is wanted for, and what becomes of that; absent where there is no wish. */
+  wish: plannedWishSchema.optional(),
   /** Chance of being past its best, and quality 0…1 otherwise, when what is left over is taken to be eaten. */
   ifLeft: z.strictObject({ chancePastBest: z.number(), quality: z.number() }).optional(),
 });
@@ -135,6 +135,11 @@ export const objectiveSchema = z.strictObject({
   overflow: z
     .number()
     .describe("g for litres over a place's room, weighted so that it is never chosen where anything fits"),
+  /** Plans made before there were wishes have none. */
+  wishesMissed: z
+    .number()
+    .default(0)
+    .describe("g for portions that are not as wanted on the day they are wanted for"),
   total: z.number().describe("g: the sum of the others"),
 });
 export type Objective = z.infer<typeof objectiveSchema>;
@@ -172,5 +177,7 @@ export const planSchema = z.strictObject({
   overflow: z.array(z.strictObject({ place: z.string(), litres: z.number().describe("L over its room") })),
   /** Safety cautions that hold for this plan, by name; words are made in handout. */
   cautions: z.array(z.string()),
+  /** The plan carried out many times over, where that was asked for. */
+  draws: planDrawsSchema.optional(),
 });
 export type Plan = z.infer<typeof planSchema>;

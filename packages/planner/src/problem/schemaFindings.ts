@@ -72,7 +72,9 @@ function remedyFor(issue: Issue): string {
     case "unrecognized_keys":
       return `Take out ${issue.keys.map((key) => `"${key}"`).join(", ")}: no field has that name.`;
     case "invalid_union":
-      return "Write it in one of the forms that the guide to kitchens and hauls shows.";
+      return issue.message === "Invalid input"
+        ? "Write it in one of the forms that the guide to kitchens and hauls shows."
+        : `Give ${issue.message}.`;
     default:
       return `Correct it: ${issue.message}.`;
   }

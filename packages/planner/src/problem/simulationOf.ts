@@ -22,6 +22,7 @@ export function simulatedPart(
     },
     ripeness: lot.ripeness,
     spent: lot.spent,
+    state: lot.carried?.state,
     stays: programme.stays.map((stay) => {
       const { box, place } = places[stay.place]!;
       return { box, temperature: place.temperature, wrap: stay.wrap, lit: place.lit, until: stay.until };

@@ -72,7 +72,8 @@ const standsBehind = (element: Element) =>
   element.type === "unknown" ||
   (element.type === "package" && element.behind) ||
   (element.type === "not fresh" && element.mark === "in oil") ||
-  (element.type === "state" && (element.change.tops !== undefined || element.change.extraDays !== undefined));
+  (element.type === "state" &&
+    (element.change.tops ?? element.change.extraDays ?? element.change.wanted) !== undefined);
 
 /** Where the words between two names part: the last amount and all after it go with the second name. */
 function parting(between: readonly Element[], amountsTrail: boolean): number {

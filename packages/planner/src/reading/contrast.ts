@@ -5,12 +5,13 @@ import type { StateChange } from "./stateWords.js";
 export type Marks = Readonly<Record<string, unknown>>;
 
 /** Those among the marks that are states, so that a lot in one of them is told from the same kind in another. */
-const states: ReadonlySet<string> = new Set(["ripeness", "form", "tops", "washed", "extraDays"]);
+const states: ReadonlySet<string> = new Set(["ripeness", "form", "tops", "washed", "extraDays", "wanted"]);
 
 /** The marks of some states and a size. `greenIsUnripe`: in kinds where it is not, green is only a colour. */
 export function marksOf(changes: readonly StateChange[], size?: Amount["size"], greenIsUnripe = true): Marks {
-  const told = changes.map(({ byColour, orHalf: _, ripeness, ...rest }) => ({
+  const told = changes.map(({ byColour, orHalf: _, ripeness, wanted, ...rest }) => ({
     ...rest,
+    ...(wanted !== undefined ? { wanted: JSON.stringify(wanted) } : {}),
     ...(ripeness !== undefined && (greenIsUnripe || !byColour) ? { ripeness } : {}),
   }));
   return Object.assign({}, ...told, size ? { size } : {});
@@ -33,6 +34,8 @@ export function relation(first: Marks, later: Marks): "part" | "beside" | "eithe
   const both = shared(first, later);
   if (both.some((key) => first[key] !== later[key])) return "beside";
   if (both.length > 0) return "either";
+  // "3 hard avocados, 1 by Friday": of a day alone nobody says that it is of others.
+  if (Object.keys(later).every((key) => key === "wanted") && "wanted" in later) return "part";
   return Object.keys(first).some((key) => states.has(key)) ? "either" : "part";
 }
 

@@ -1,7 +1,8 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import type { Clause } from "./clauses.js";
-import { type Element, isType } from "./elements.js";
-import { draftLots } from "./lots.js";
+import { type Element, isType, statesOf } from "./elements.js";
+import { withLaterDays } from "./laterParts.js";
+import { type DraftLot, draftLots } from "./lots.js";
 import { gravest, greenIsUnsafe, type NotKept, notKept, reasonOf } from "./notKept.js";
 import { saidIn } from "./parts.js";
 import { askBelow, type NotUnderstood, type Question, type UnderstoodLot } from "./reading.js";
@@ -46,6 +47,9 @@ function runsOn(clause: Clause): boolean {
   return clause.name!.name.singular && next?.type === "unknown" && next.first === clause.name!.next;
 }
 
+/** Does a day it is wanted for stand before the name? It may be meant for all that follows. */
+const leads = ({ before }: Clause): boolean => statesOf(before).some(({ wanted }) => wanted !== undefined);
+
 /** Why a clause is not kept as fresh produce: by its name, by what is said of it, or by the colour of potatoes. */
 function whyNotKept(clause: Clause): NotKept | undefined {
   const kinds = clause.name?.name.kinds ?? [];
@@ -87,6 +91,9 @@ function orphanItem(text: string, tokens: readonly Token[], clause: Clause): Not
   return question(span, { ask: "what is this", word: spanOf(text, tokens, unknown).typed });
 }
 
+const whenAsked = ({ asksWhen }: DraftLot, { typed }: Span): Question[] =>
+  asksWhen ? [{ ask: "when wanted", word: typed }] : [];
+
 /** The items that a clause gives: lots, or a question in their place. */
 export function itemsOf(
   catalogue: Catalogue,
@@ -121,13 +128,12 @@ export function itemsOf(
         word: spanOf(text, tokens, [noNumber]).typed,
       }),
     ];
-  const drafts = draftLots(commodity, saidIn(clause));
+  const drafts = draftLots(commodity, withLaterDays(saidIn(clause), leads(clause)));
   if (!Array.isArray(drafts))
     return [question(span, drafts.reason === "unknown unit" ? drafts : { ...drafts, word: span.typed })];
-  const strange: Question[] = neighbours(unknown).map((run) => ({
-    ask: "what is this",
-    word: spanOf(text, tokens, run).typed,
-  }));
+  const strange = neighbours(unknown).map(
+    (run): Question => ({ ask: "what is this", word: spanOf(text, tokens, run).typed }),
+  );
   return drafts.map((draft, order): UnderstoodLot => {
     const sureOfKind = sure * (unknown.length > 0 ? 0.8 : 1);
     const vague = draft.sureOfAmount < askBelow;
@@ -143,6 +149,7 @@ export function itemsOf(
         ...(draft.asks && order === 0
           ? [{ ask: "how much", reason: draft.asks, word: span.typed } as const]
           : []),
+        ...whenAsked(draft, span),
         ...(vague && !draft.asks ? [{ ask: "how much", reason: "no amount", word } as const] : []),
       ],
     };

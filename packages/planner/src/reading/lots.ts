@@ -3,6 +3,7 @@ import type { Lot } from "../problem/lot.js";
 import { type AmountFault, faultOf } from "./amountFaults.js";
 import type { Amount } from "./amounts.js";
 import { conflicting, type Marks, marksOf, relation } from "./contrast.js";
+import { statesOfPart, wishIn } from "./laterParts.js";
 import type { Part, Said } from "./parts.js";
 import type { Assumption } from "./reading.js";
 import type { StateChange } from "./stateWords.js";
@@ -15,6 +16,8 @@ export interface DraftLot {
   readonly assumed: readonly Assumption[];
   /** Why the amount has to be asked about although the lot stands. */
   readonly asks?: Doubt;
+  /** A day it is wanted for was told, but not so that it can be taken. */
+  readonly asksWhen?: true;
 }
 type Doubt = Extract<AmountFault["reason"], "contradictory" | "no amount">;
 
@@ -51,11 +54,12 @@ function draft(
     {},
     ...states.filter((change) => !change.byColour || greenIsUnripe.has(commodity.id)),
   );
+  const ripens = commodity.ripening !== undefined;
   const cut =
     state.form === "cut" || (state.form === undefined && (weighed.partOfOne || weighed.cut === true));
+  const wish = wishIn(states, ripens);
   const assumed = [...weighed.assumed];
   if (cut && state.form === undefined && weighed.partOfOne) assumed.push("cut, because half of one");
-  const ripens = commodity.ripening !== undefined;
   if (ripens && state.ripeness === undefined) assumed.push("usual ripeness");
   return {
     lot: {
@@ -67,10 +71,12 @@ function draft(
       tops: state.tops === true && bearsTops(commodity),
       washed: state.washed ?? false,
       extraDays: state.extraDays ?? 0,
+      ...(wish !== undefined && wish !== "unclear" ? { wanted: wish } : {}),
     },
     sureOfAmount: asks ? Math.min(weighed.sure, sureOfDoubtful) : weighed.sure,
     assumed,
     ...(asks ? { asks } : {}),
+    ...(wish === "unclear" ? { asksWhen: true } : {}),
   };
 }
 
@@ -202,7 +208,7 @@ function partsAlone(commodity: Commodity, said: Said): DraftLot[] | AmountFault 
     const fault = faultOf(amount, weighed, commodity);
     if (fault || weighed === "unknown unit") return fault!;
     lots.push(
-      draft(commodity, weighed, [...said.states, ...states], said.doubtful ? "no amount" : undefined),
+      draft(commodity, weighed, statesOfPart(said.states, states), said.doubtful ? "no amount" : undefined),
     );
   }
   return lots;
@@ -273,9 +279,12 @@ export function draftLots(commodity: Commodity, said: Said): DraftLot[] | Amount
   const rest = remainder(unbroken, within, said.amount);
   const asks = doubtOf(said, told, further, rest, greenIsUnripe.has(commodity.id));
   const lotsOf = (some: readonly Further[]) =>
-    some.map(({ part, weighed }) => draft(commodity, weighed, [...said.states, ...part.states], asks));
+    some.map(({ part, weighed }) => draft(commodity, weighed, statesOfPart(said.states, part.states), asks));
   if (rest === undefined) return [draft(commodity, told.whole, said.states, asks), ...lotsOf(beside)];
-  const restStates = [...said.states, ...ofRest.flatMap(({ states }) => states)];
+  const restStates = statesOfPart(
+    said.states,
+    ofRest.flatMap(({ states }) => states),
+  );
   return [
     ...(rest === "nothing" ? [] : [draft(commodity, rest, restStates, asks)]),
     ...lotsOf(within),

@@ -53,6 +53,8 @@ export type Question =
       /** Kinds that what is left may be planned as, once it was looked at; empty where nothing may be. */
       readonly candidates: readonly string[];
     }
+  /** A day it is wanted for was told, but not which one, or not of what. */
+  | { readonly ask: "when wanted"; readonly word: string }
   | { readonly ask: "what is this"; readonly word: string }
   | { readonly ask: "too many lots"; readonly word: string };
 

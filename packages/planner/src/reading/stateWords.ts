@@ -1,5 +1,6 @@
 import type { RipenessWord } from "../problem/lot.js";
 import { shapePhrases } from "./shapes.js";
+import type { SaidWish } from "./wishWords.js";
 
 /** What a word or phrase says about the state of a lot. */
 export interface StateChange {
@@ -8,6 +9,8 @@ export interface StateChange {
   readonly tops?: boolean;
   readonly washed?: boolean;
   readonly extraDays?: number;
+  /** The day it is wanted for. */
+  readonly wanted?: SaidWish;
   /** Told by the colour green, which means unripe only in some kinds. */
   readonly byColour?: boolean;
   /** Only tells one part from another: "3 red apples and 2 yellow"; also "seedless", "on the vine". */

@@ -1,6 +1,7 @@
 import { numberAt } from "./numbers.js";
 import { type StateChange, statePhrases } from "./stateWords.js";
 import type { Token } from "./tokens.js";
+import { wishAt } from "./wishes.js";
 
 const known = new Map(
   statePhrases.flatMap(([change, texts]) => texts.map((text): [string, StateChange] => [text, change])),
@@ -42,6 +43,8 @@ export function stateAt(
 ): { change: StateChange; next: number } | undefined {
   const age = ageAt(tokens, at);
   if (age) return age;
+  const wish = wishAt(tokens, at);
+  if (wish) return { change: { wanted: wish.wish }, next: wish.next };
   let text = "";
   let found: { change: StateChange; next: number } | undefined;
   let index = at;

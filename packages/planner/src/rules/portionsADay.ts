@@ -25,13 +25,16 @@ export function placesAtTable(household: Household): number[] {
  * above it costs `weights.aheadOfPace`, little enough that nothing is let spoil to keep to it.
  *
  * @param portions portions of the whole haul that take a place at the table (no seasonings)
+ * @param kept pace of an earlier plan that is carried on: what it had meant to eat is not ahead of pace now
  */
-export const pacePerDay = (household: Household, portions: number): number =>
-  Math.min(mostPortionsADay(household), Math.max(household.people, spreadOver(portions, household)));
+export const pacePerDay = (household: Household, portions: number, kept = 0): number =>
+  Math.min(mostPortionsADay(household), Math.max(household.people, spreadOver(portions, household), kept));
 
 /** Hard rule: most portions of one lot on one day, so that nobody eats cabbage only; seasonings are spread like the haul. */
 export function dailyLimit(lot: BoundLot, household: Household): number {
   if (!lot.commodity.household.seasoning) return household.people * eatingHabits.portionsOfOneLot;
   const most = household.people * eatingHabits.portionsOfOneSeasoning;
+  // The limit of the whole lot as it came home holds on: with less left over fewer days it would fall, and a plan could not be kept to.
+  if (lot.carried) return Math.min(most, lot.carried.mostADay);
   return Math.min(most, Math.max(1, spreadOver(lot.portions, household)));
 }

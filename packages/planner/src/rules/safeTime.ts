@@ -31,10 +31,12 @@ export function safeDaysIn(
 }
 
 /**
- * Share of the safe time of cut produce used up before it came home: days since cutting, where told, count as spent in the best place this kitchen
+ * Share of the safe time of cut produce used up before it came home (or by an earlier plan): days since cutting, where told, count as spent in the best place this kitchen
  * has for it, for nobody says that it lay better. Without a refrigerator, or with one too warm for its kind, a day is too long.
  */
 function usedBefore(problem: Problem, lot: BoundLot): number {
+  // What an earlier plan had used up runs on: it is never reckoned anew.
+  if (lot.carried) return lot.carried.safeTimeUsed;
   const best = Math.max(...problem.places.map((place) => safeDaysIn(problem, lot, place)));
   return lot.lot.extraDays / best;
 }
@@ -62,6 +64,37 @@ export function safeDaysLeft(
     used += (end - stayStarts[index]!) / allowed;
   }
   return Number.POSITIVE_INFINITY;
+}
+
+/**
+ * Share of the safe time of cut produce used up by a day [d from the first], however it lay until then; 0 for whole produce. May be over 1.
+ *
+ * @param stayStarts day on which each stay of the programme begins
+ */
+export function safeTimeUsed(
+  problem: Problem,
+  lot: BoundLot,
+  programme: Programme,
+  stayStarts: readonly number[],
+  day: number,
+): number {
+  if (!lot.form.cut) return 0;
+  return programme.stays.reduce(
+    (used, stay, index) => {
+      const end = Math.min(day, stayStarts[index + 1] ?? Number.POSITIVE_INFINITY);
+      const days = Math.max(0, end - stayStarts[index]!);
+      return days === 0 ? used : used + days / safeDaysIn(problem, lot, problem.places[stay.place]!);
+    },
+    usedBefore(problem, lot),
+  );
+}
+
+/** Share of the safe time of cut produce that some hours out of the refrigerator use up: by the stricter limit where any place of the kitchen is hot. */
+export function usedOutOfRefrigerator({ catalogue, kitchen }: Problem, hours: number): number {
+  const limits = safetyLimitsFrom(catalogue.safety);
+  const warmest = Math.max(kitchen.room.temperature, ...kitchen.places.map(({ temperature }) => temperature));
+  const allowed = warmest > limits.hotAbove ? limits.unrefrigeratedHoursWhenHot : limits.unrefrigeratedHours;
+  return hours / allowed;
 }
 
 /**

@@ -73,7 +73,7 @@ export function smellCost(problem: Problem, parts: readonly Part[], smells: read
     cost += part.portions * problem.lots[part.lot]!.gramsPerPortion * weights.smellTaken;
   }
   const smellingLots = new Set(
-    smells.filter(({ taker }) => taker === dairy).map(({ giver }) => parts[giver]!.lot),
+    smells.filter(({ taker }) => taker === dairy).map(({ giver }) => problem.lots[parts[giver]!.lot]!.group),
   );
   return cost + smellingLots.size * weights.dairyGrams * weights.smellTaken;
 }

@@ -32,6 +32,12 @@ export const weights = {
   } satisfies Record<WrapId, number>,
   /** One move to another place later [g]. */
   move: 6,
+  /** Moving at once what an earlier plan left lying elsewhere, and had not meant to move [g]. */
+  needlessMove: 8,
+  /** Wrapping it anew, besides the wrap itself [g]. */
+  needlessRewrap: 4,
+  /** Turning a vent that an earlier plan had set [g]. */
+  ventTurned: 3,
   /** Each further part a lot is split into [g]. */
   split: 8,
   /** Twisting leaves off, which has to be done before eating anyway; drying what is wet [g]. */
@@ -41,6 +47,13 @@ export const weights = {
   overflowLitre: 1e6,
   /** A portion eaten on a day above the pace at which the haul lasts until the next [g]. */
   aheadOfPace: 2,
+  /** A gram that is not as wanted on the day it is wanted for: not ready, past its best, or eaten before. See decision 0110. */
+  wishMissed: 1,
+  /** A gram that is ready later than it was wanted for, and one that is eaten later, for each day. */
+  dayReadyLate: 0.05,
+  dayEatenLate: 0.05,
+  /** Days late beyond which later is no worse [d]: what never gets ready counts as that late. */
+  mostDaysLate: 14,
   /** Prefers, among days that cost the same, the earlier one for what ends sooner [share of a gram a day]. Not reported. */
   tieOfDays: 1e-6,
 } as const;

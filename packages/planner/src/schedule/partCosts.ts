@@ -1,8 +1,10 @@
-import { chancePastBest, type LotOutcome } from "@keepwright/physics";
+import type { LotOutcome } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Household } from "../problem/kitchen.js";
+import { chancePastBy, wholeLife } from "../rules/lifeLeft.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
 import { eatingHabits, weights } from "../rules/weights.js";
+import { wishCostsOf } from "./wishCosts.js";
 
 /** What a gram of a part costs, day by day and left over, split into the terms of the objective. */
 export interface PartCosts {
@@ -16,6 +18,9 @@ export interface PartCosts {
   readonly qualityLeft: number;
   /** Share of the best life to be had in this kitchen that is lost where it lies, 0…1. */
   readonly lifeLost: number;
+  /** Cost of a gram that is not as wanted, for each planned day and left over [g]; 0 where nothing is wanted. */
+  readonly wishMissed: readonly number[];
+  readonly wishMissedLeft: number;
   /** Cost of one portion [g] on each planned day (Infinity before it is ripe, once it is no longer safe, and on days away), and left over. */
   readonly costs: Float64Array;
   readonly costLeft: number;
@@ -33,11 +38,16 @@ export const gramCost = (chancePast: number, quality: number): number =>
  * Chances of being past its best on each day from the first to the last on which something planned may be eaten. What is no longer safe is
  * thrown away, however good it looks.
  */
-function chances(outcome: LotOutcome, spread: number, days: number, lastSafe: number): Float64Array {
-  const life = { median: outcome.endDay, spread };
+function chances(
+  lot: BoundLot,
+  outcome: LotOutcome,
+  spread: number,
+  days: number,
+  lastSafe: number,
+): Float64Array {
   const last = days - 1 + Math.max(eatingHabits.lateDays, eatingHabits.leftOverDays);
   return Float64Array.from({ length: last + 1 }, (_, day) =>
-    day > lastSafe ? 1 : chancePastBest(life, day),
+    day > lastSafe ? 1 : chancePastBy(lot, outcome, spread, day),
   );
 }
 
@@ -63,6 +73,7 @@ function qualityWhenEaten({ quality }: LotOutcome, past: Float64Array, day: numb
  *
  * @param bestDay longest median life this lot could have in this kitchen [d]
  * @param lastSafe last day on which it may be eaten at all (`lastSafeDay`)
+ * @param ripeningSpread standard deviation of ln(time to ripen) [1], which only a wish asks for
  */
 export function partCosts(
   lot: BoundLot,
@@ -71,13 +82,15 @@ export function partCosts(
   bestDay: number,
   household: Household,
   lastSafe = Number.POSITIVE_INFINITY,
+  ripeningSpread = spread,
 ): PartCosts {
   const { days } = household;
   const readyDay = firstReadyDay(outcome.ripeDay);
   const { lateShare, lateDays } = eatingHabits;
-  const past = chances(outcome, spread, days, lastSafe);
-  const lifeLost = lifeLostShare(outcome.endDay, bestDay);
+  const past = chances(lot, outcome, spread, days, lastSafe);
+  const lifeLost = lifeLostShare(wholeLife(lot, outcome.endDay), wholeLife(lot, bestDay));
   const tie = weights.tieOfDays / (1 + Math.min(outcome.endDay, 1e4));
+  const wish = wishCostsOf(lot, outcome, { life: spread, ripening: ripeningSpread }, household, lastSafe);
   const costs = new Float64Array(days);
   const chancePast: number[] = [];
   const quality: number[] = [];
@@ -89,7 +102,8 @@ export function partCosts(
     costs[day] =
       day < readyDay || day > lastSafe || household.daysAway.includes(day)
         ? Number.POSITIVE_INFINITY
-        : lot.gramsPerPortion * (gramCost(chance, good) + weights.lifeLostEaten * lifeLost + tie * day);
+        : lot.gramsPerPortion *
+          (gramCost(chance, good) + weights.lifeLostEaten * lifeLost + wish.missed[day]! + tie * day);
   }
   const leftDay = days - 1 + eatingHabits.leftOverDays;
   const chancePastLeft = past[leftDay]!;
@@ -98,6 +112,7 @@ export function partCosts(
     gramCost(chancePastLeft, qualityLeft) +
     weights.lifeLostLeft * lifeLost +
     weights.uneatenLeft +
+    wish.missedLeft +
     tie * leftDay;
   return {
     readyDay,
@@ -106,6 +121,8 @@ export function partCosts(
     chancePastLeft,
     qualityLeft,
     lifeLost,
+    wishMissed: wish.missed,
+    wishMissedLeft: wish.missedLeft,
     costs,
     costLeft: lot.gramsPerPortion * leftGram,
   };

@@ -2,7 +2,7 @@ import type { LotOutcome, Trajectory } from "@keepwright/physics";
 import type { Objective } from "../problem/plan.js";
 import type { Choice, Part } from "../problem/programme.js";
 import { occupancy, overfull } from "../rules/capacity.js";
-import { choiceEffort } from "../rules/effort.js";
+import { choiceEffort, ventEffort } from "../rules/effort.js";
 import { dailyLimit } from "../rules/portionsADay.js";
 import { lastSafeDay } from "../rules/safeTime.js";
 import { smellCost, type TakenSmell, takenSmells } from "../rules/smells.js";
@@ -41,16 +41,18 @@ export function costsOfPart(
   const { problem } = prepared;
   const lot = problem.lots[part.lot]!;
   const lastSafe = lastSafeDay(problem, lot, part.programme, outcome.stayStarts);
-  return partCosts(lot, outcome, spread, prepared.bestLife(part.lot), problem.household, lastSafe);
+  const ripening = prepared.ripeningSpread(part.lot, part.programme);
+  return partCosts(lot, outcome, spread, prepared.bestLife(part.lot), problem.household, lastSafe, ripening);
 }
 
 interface EatingTerms {
   readonly waste: number;
   readonly qualityLost: number;
   readonly lifeLost: number;
+  readonly wishesMissed: number;
 }
 
-/** Waste, quality and life lost of one part, given when it is eaten [g]. */
+/** Waste, quality and life lost, and wishes missed, of one part, given when it is eaten [g]. */
 export function eatingTerms(
   costs: PartCosts,
   eaten: readonly number[],
@@ -59,10 +61,12 @@ export function eatingTerms(
 ): EatingTerms {
   let waste = left * costs.chancePastLeft;
   let qualityLost = left * (1 - costs.chancePastLeft) * (1 - costs.qualityLeft);
+  let wishesMissed = left * costs.wishMissedLeft;
   let portions = 0;
   eaten.forEach((count, day) => {
     const chance = costs.chancePast[day]!;
     portions += count;
+    wishesMissed += count * costs.wishMissed[day]!;
     waste += count * chance;
     qualityLost += count * (1 - chance) * (1 - costs.quality[day]!);
   });
@@ -73,6 +77,7 @@ export function eatingTerms(
       (left * (weights.lifeLostLeft * costs.lifeLost + weights.uneatenLeft) +
         portions * weights.lifeLostEaten * costs.lifeLost) *
       gramsPerPortion,
+    wishesMissed: wishesMissed * gramsPerPortion,
   };
 }
 
@@ -80,7 +85,7 @@ const partsToEat = ({ problem }: Prepared, choice: Choice, costs: readonly PartC
   choice.parts.map((part, index) => {
     const lot = problem.lots[part.lot]!;
     return {
-      group: part.lot,
+      group: lot.group,
       portions: part.portions,
       costs: costs[index]!.costs,
       costLeft: costs[index]!.costLeft,
@@ -111,15 +116,19 @@ function objectiveOf(
   let waste = 0;
   let qualityLost = smellCost(problem, choice.parts, smells);
   let lifeLost = 0;
+  let wishesMissed = 0;
   choice.parts.forEach((part, index) => {
     const { gramsPerPortion } = problem.lots[part.lot]!;
     const terms = eatingTerms(costs[index]!, eating.eaten[index]!, eating.left[index]!, gramsPerPortion);
     waste += terms.waste;
     qualityLost += terms.qualityLost;
     lifeLost += terms.lifeLost;
+    wishesMissed += terms.wishesMissed;
   });
   const effort =
-    choiceEffort(choice.parts) + portionsAheadOfPace(prepared, choice, eating) * weights.aheadOfPace;
+    choiceEffort(choice.parts, problem.lots) +
+    ventEffort(problem, choice.vents) +
+    portionsAheadOfPace(prepared, choice, eating) * weights.aheadOfPace;
   const overflow = over.reduce((sum, litres) => sum + litres, 0) * weights.overflowLitre;
   return {
     waste,
@@ -127,7 +136,8 @@ function objectiveOf(
     lifeLost,
     effort,
     overflow,
-    total: waste + qualityLost + lifeLost + effort + overflow,
+    wishesMissed,
+    total: waste + qualityLost + lifeLost + effort + overflow + wishesMissed,
   };
 }
 

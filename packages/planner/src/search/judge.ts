@@ -1,4 +1,5 @@
 import { type JudgedLot, judgeChange, type LotChange } from "@keepwright/physics";
+import type { Problem } from "../problem/problem.js";
 import type { Part } from "../problem/programme.js";
 import { simulatedPart } from "../problem/simulationOf.js";
 import { programmeEffort } from "../rules/effort.js";
@@ -57,7 +58,7 @@ export class Judge {
     );
     const cost =
       this.#eatingChange(current, changes, parts, judged) +
-      effortChange(current, changes) +
+      effortChange(problem, current, changes) +
       this.#smellChange(current, changes, parts, judged);
     const over = litresOver(this.#prepared, current, changes, judged);
     return { judged, cost, overflow: (over - sum(current.over)) * weights.overflowLitre };
@@ -141,11 +142,12 @@ function changedParts(current: Evaluation, changes: readonly PartChange[]): (Par
   return parts;
 }
 
-function effortChange(current: Evaluation, changes: readonly PartChange[]): number {
+function effortChange({ lots }: Problem, current: Evaluation, changes: readonly PartChange[]): number {
+  const effort = ({ lot, programme }: Part): number => programmeEffort(programme, lots[lot]);
   let change = 0;
   for (const { part, to } of changes) {
-    if (part !== "new") change -= programmeEffort(current.choice.parts[part]!.programme);
-    if (to) change += programmeEffort(to.programme);
+    if (part !== "new") change -= effort(current.choice.parts[part]!);
+    if (to) change += effort(to);
     if (part === "new") change += weights.split;
     else if (!to) change -= weights.split;
   }

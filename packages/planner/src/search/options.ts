@@ -1,14 +1,19 @@
-import { chancePastBest, type LotOutcome, publicationSpread } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
-import { programmeEffort } from "../rules/effort.js";
-import { dailyLimit } from "../rules/portionsADay.js";
-import { lastSafeDay } from "../rules/safeTime.js";
-import { eatingHabits } from "../rules/weights.js";
-import { gramCost } from "../schedule/partCosts.js";
-import { type Preparation, preparations, singleStays, stillRipens, untilRipe } from "./candidates.js";
+import {
+  moveDays,
+  onceRipe,
+  type Preparation,
+  preparations,
+  presentProgrammes,
+  singleStays,
+  stillRipens,
+  untilDay,
+  untilRipe,
+} from "./candidates.js";
 import { isSmall } from "./smallCase.js";
+import { soloCost } from "./soloCost.js";
 import type { SoloAir, Solos } from "./solos.js";
 
 /** A programme worth trying, with what a lot alone in the kitchen would make of it. */
@@ -25,32 +30,6 @@ interface Tried {
   readonly option: Option;
   /** Cost in each of the airs tried. */
   readonly costs: readonly number[];
-}
-
-/**
- * Quick cost of a lot alone: every portion on its cheapest free day, no crowd at the table, and the loss of life left to
- * the real judgement.
- */
-function soloCost(solos: Solos, lot: BoundLot, programme: Programme, outcome: LotOutcome): number {
-  const { household } = solos.problem;
-  const limit = dailyLimit(lot, household);
-  const lastSafe = lastSafeDay(solos.problem, lot, programme, outcome.stayStarts);
-  const spread = Math.hypot(lot.produce.lifeSpread, publicationSpread.betweenReports);
-  const gram = (day: number, quality: number): number =>
-    day > lastSafe ? 1 : gramCost(chancePastBest({ median: outcome.endDay, spread }, day), quality);
-  let left = lot.portions;
-  let cost = 0;
-  for (let day = 0; day < household.days && left > 0; day++) {
-    if (day < outcome.ripeDay || day > lastSafe) continue;
-    const eaten = Math.min(limit, left);
-    cost += eaten * gram(day, outcome.quality[day]!);
-    left -= eaten;
-  }
-  const qualityLeft = outcome.quality[household.days]!;
-  cost += left * gram(household.days - 1 + eatingHabits.leftOverDays, qualityLeft);
-  // A long life is worth something even where all is eaten in time; a hundredth a tenfold only settles near ties.
-  const patience = 0.03 * lot.portions * Math.log10(Math.max(outcome.endDay, 0.1));
-  return (cost - patience) * lot.gramsPerPortion + programmeEffort(programme);
 }
 
 function tryOut(solos: Solos, lot: BoundLot, programme: Programme, airs: readonly SoloAir[]): Tried {
@@ -114,7 +93,7 @@ function pairs(solos: Solos, lot: BoundLot, preparation: Preparation): Tried[] {
     stays.map((stay) => tryOut(solos, lot, { ...preparation, stays: [stay] }, own)),
     firstPlace,
   );
-  const ripe: BoundLot = { ...lot, ripeness: 1 };
+  const ripe = onceRipe(lot);
   const lastStays = groupBy(
     stays.map((stay) => tryOut(solos, ripe, { ...preparation, stays: [stay] }, own)),
     firstPlace,
@@ -133,6 +112,57 @@ function pairs(solos: Solos, lot: BoundLot, preparation: Preparation): Tried[] {
   return [...new Set([...groupBy(tried, firstStay).map(best), ...groupBy(tried, lastPlace).map(best)])];
 }
 
+/** Places to hold it in, places to ripen in, and places to go on to, that are worth combining: with every day they are many. */
+const mostHolding = 2;
+const mostRipening = 3;
+const mostAfterwards = 2;
+
+/** The first of each place, in the order given. */
+const onePerPlace = (tried: readonly Tried[]): ProgrammeStay[] =>
+  groupBy(tried, firstPlace).map((group) => group[0]!.option.programme.stays[0]!);
+
+/**
+ * Held until a day, then brought out to ripen, and on once ripe: for what is wanted for a day. Held where it keeps longest, ripened where it is
+ * quickest, kept afterwards where the ripe keeps best; of every two places the best.
+ */
+function broughtOut(solos: Solos, lot: BoundLot, preparation: Preparation): Tried[] {
+  const days = moveDays(solos.problem, lot);
+  if (days.length === 0) return [];
+  const own = [solos.ownAir];
+  const stays = singleStays(solos.problem, lot);
+  const triedAs = (one: BoundLot): Tried[] =>
+    stays.map((stay) => tryOut(solos, one, { ...preparation, stays: [stay] }, own));
+  const [whole, ripe] = [triedAs(lot), triedAs(onceRipe(lot))];
+  const longest = (tried: readonly Tried[]): Tried[] =>
+    [...tried].sort((a, b) => b.option.endDay - a.option.endDay);
+  const holding = onePerPlace(longest(whole)).slice(0, mostHolding);
+  const quickest = [...whole].sort((a, b) => a.option.ripeDay - b.option.ripeDay);
+  const ripening = onePerPlace(quickest.filter(({ option }) => Number.isFinite(option.ripeDay)));
+  const afterwards = onePerPlace(longest(ripe)).slice(0, mostAfterwards);
+  const ways = ripening
+    .slice(0, mostRipening)
+    .flatMap((second) => [
+      [second],
+      ...afterwards
+        .filter(({ place }) => place !== second.place)
+        .map((third) => untilRipe(second.place, second.wrap, third)),
+    ]);
+  const tried = holding.flatMap((first) =>
+    days.flatMap((day) =>
+      ways
+        .filter(([next]) => next!.place !== first.place)
+        .map((then) => tryOut(solos, lot, { ...preparation, stays: untilDay(first, day, then) }, own)),
+    ),
+  );
+  const places = ({ option }: Tried): string => option.programme.stays.map(({ place }) => place).join(" ");
+  return groupBy(tried, places).flatMap((group) =>
+    [...group].sort((a, b) => a.costs[0]! - b.costs[0]!).slice(0, mostPerPath),
+  );
+}
+
+/** Days kept of each way through the places: the lot's neighbours and its parts may want another than it does alone. */
+const mostPerPath = 2;
+
 /** Keeps every way of preparing for the best place only, the best way for all places. */
 function overPreparations(byWay: readonly Tried[][]): Tried[] {
   if (byWay.length <= 1) return byWay.flat();
@@ -142,10 +172,14 @@ function overPreparations(byWay: readonly Tried[][]): Tried[] {
   return [...ordered[0]!, ...ordered.slice(1).map(cheapest)];
 }
 
-/** Programmes of a lot up to which none is left out in a small case. */
+/** Programmes of a lot up to which none is left out in a small case; more where days to move on add to them. */
 const mostUnpruned = 150;
+const mostUnprunedWithWish = 100;
 
-/** Every programme there is for a lot: each place and wrap, each two places for what still ripens, each preparation. */
+/**
+ * Every programme there is for a lot: each place and wrap, each two places for what still ripens, each preparation; where it is wanted for a day,
+ * also held in another place until any day before.
+ */
 export function everyWay(problem: Problem, lot: BoundLot): Programme[] {
   const stays = singleStays(problem, lot);
   const moved = stillRipens(lot)
@@ -155,7 +189,14 @@ export function everyWay(problem: Problem, lot: BoundLot): Programme[] {
           .map((then) => untilRipe(first.place, first.wrap, then)),
       )
     : [];
-  const paths = [...stays.map((stay) => [stay]), ...moved];
+  const dated = moveDays(problem, lot).flatMap((day) =>
+    stays.flatMap((first) =>
+      [...stays.map((stay) => [stay]), ...moved]
+        .filter(([next]) => next!.place !== first.place)
+        .map((then) => untilDay(first, day, then)),
+    ),
+  );
+  const paths = [...stays.map((stay) => [stay]), ...moved, ...dated];
   return preparations(lot).flatMap((way) => paths.map((path) => ({ ...way, stays: path })));
 }
 
@@ -163,20 +204,29 @@ function promising(solos: Solos, lot: BoundLot): Tried[] {
   const byWay = preparations(lot).map((way) => [
     ...singles(solos, lot, way),
     ...(stillRipens(lot) ? pairs(solos, lot, way) : []),
+    ...broughtOut(solos, lot, way),
   ]);
   return overPreparations(byWay);
 }
 
+/** What is carried over may always stay as it lies, or do what the earlier plan had before it. */
+function withPresent(solos: Solos, lot: BoundLot, tried: readonly Tried[]): Tried[] {
+  const known = new Set(tried.map(({ option }) => option.key));
+  const more = presentProgrammes(solos.problem, lot).filter((one) => !known.has(programmeKey(one)));
+  return [...tried, ...more.map((programme) => tryOut(solos, lot, programme, [solos.ownAir]))];
+}
+
 /**
  * The programmes worth trying for a lot, cheapest alone first. In small cases all of them, as long as they can be counted. Otherwise: for every place the best wraps in several airs, for what
- * still ripens also "here until ripe, then there", and each way of preparing at its best. Every allowed place stays.
+ * still ripens also "here until ripe, then there", for what is wanted for a day also held until a day and brought out then, and each way of preparing
+ * at its best. Every allowed place stays.
  */
 export function optionsFor(solos: Solos, lot: BoundLot): Option[] {
   const all = isSmall(solos.problem) ? everyWay(solos.problem, lot) : [];
   const tried =
-    all.length > 0 && all.length <= mostUnpruned
+    all.length > 0 && all.length <= (lot.wish ? mostUnprunedWithWish : mostUnpruned)
       ? all.map((programme) => tryOut(solos, lot, programme, [solos.ownAir]))
       : promising(solos, lot);
-  const options = tried.map(({ option }) => option);
+  const options = withPresent(solos, lot, tried).map(({ option }) => option);
   return options.sort((a, b) => a.soloCost - b.soloCost || (a.key < b.key ? -1 : 1));
 }

@@ -1,8 +1,14 @@
 import type { Plan } from "../problem/plan.js";
-import { bindProblem, type PlanRequest } from "../problem/problem.js";
+import { bindProblem, type PlanRequest, type Problem } from "../problem/problem.js";
 import { planOf } from "./planOf.js";
 import { prepare } from "./prepare.js";
 import { type Progress, searchPlan } from "./searchPlan.js";
+
+/** The plan for a problem that has been bound already. */
+export function planProblem(problem: Problem, progress?: (progress: Progress) => void): Plan {
+  const prepared = prepare(problem);
+  return planOf(prepared, searchPlan(prepared, progress));
+}
 
 /**
  * The plan for a haul in a kitchen: where each thing goes, wrapped how, moved when, eaten on which day.
@@ -13,6 +19,5 @@ import { type Progress, searchPlan } from "./searchPlan.js";
  * @param progress told now and then how far the search has come
  */
 export function planHaul(request: PlanRequest & { readonly progress?: (progress: Progress) => void }): Plan {
-  const prepared = prepare(bindProblem(request));
-  return planOf(prepared, searchPlan(prepared, request.progress));
+  return planProblem(bindProblem(request), request.progress);
 }

@@ -4,11 +4,13 @@ import type { PlannedLot } from "../problem/plan.js";
 import type { Problem } from "../problem/problem.js";
 import type { Part } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
+import { lifeLeft, wholeLifeOf } from "../rules/lifeLeft.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
 import { safeDaysLeft } from "../rules/safeTime.js";
 import { type Evaluation, eatingTerms } from "./evaluate.js";
 import { placeAir } from "./placeAir.js";
 import { plannedPreparation } from "./plannedPreparation.js";
+import { plannedWish } from "./plannedWish.js";
 import type { Prepared } from "./prepare.js";
 
 /** Ids of the parts: the lot's own for its first part, then "/2", "/3" … */
@@ -130,15 +132,17 @@ function plannedLot(
 ): PlannedLot {
   const { problem } = prepared;
   const part = evaluation.choice.parts[index]!;
-  const { lot, commodity, gramsPerPortion, ripeness, form } = problem.lots[part.lot]!;
+  const bound = problem.lots[part.lot]!;
+  const { lot, commodity, gramsPerPortion, ripeness, form, carried } = bound;
   const { programme } = part;
   const outcome = evaluation.outcomes[index]!;
+  const ended = { endDay: finite(outcome.endDay) };
   const costs = evaluation.costs[index]!;
   const spread = prepared.spread(part.lot, programme);
   const left = evaluation.eating.left[index]!;
   const told: ToldLife = {
-    range: lifeRange({ median: finite(outcome.endDay), spread }),
-    safeDays: safeDaysLeft(problem, problem.lots[part.lot]!, programme, outcome.stayStarts),
+    range: lifeLeft(bound, ended, spread),
+    safeDays: safeDaysLeft(problem, bound, programme, outcome.stayStarts),
   };
   const terms = eatingTerms(costs, evaluation.eating.eaten[index]!, left, gramsPerPortion);
   return {
@@ -151,17 +155,19 @@ function plannedLot(
     form: lot.form,
     tops: form.tops && !programme.leavesOff,
     washed: lot.washed,
-    preparation: plannedPreparation(problem.lots[part.lot]!, programme),
+    preparation: plannedPreparation(bound, programme),
     stays: plannedStays(problem, part, outcome.stayStarts, dayAfterLast(prepared, evaluation, index)),
     ...toldLife(told),
+    ...(carried && { wholeLife: { ...lifeRange(wholeLifeOf(bound, ended, spread)), unit: "d" } }),
     ...safeUntil(problem, told.safeDays),
-    endedBy: toldEnding(told, outcome.endedBy),
+    endedBy: toldEnding(told, carried?.ended?.by ?? outcome.endedBy),
     readyOnDay: Number.isFinite(outcome.ripeDay) ? costs.readyDay : null,
     eatOn: eatOn(problem, evaluation, index),
     leftPortions: left,
     expectedWaste: { value: terms.waste, unit: "g" },
     conditions: conditions(problem, air, part, outcome.stayStarts),
     bestLife: { value: prepared.bestLife(part.lot), unit: "d" },
+    ...plannedWish(prepared, evaluation, index),
     ifLeft: { chancePastBest: costs.chancePastLeft, quality: costs.qualityLeft },
   };
 }

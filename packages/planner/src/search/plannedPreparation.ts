@@ -37,19 +37,22 @@ export function agreeingPreparation(names: readonly string[], stays: Stays): str
 
 /**
  * What to do before putting a lot away: the catalogue's list for its kind, with leaves and drying as the programme says, and without what
- * contradicts the programme. Cut produce has had all that done, but may still have to be dried.
+ * contradicts the programme. Cut produce has had all that done, but may still have to be dried; so has what an earlier plan put away.
  */
-export function plannedPreparation({ commodity, form, lot }: BoundLot, programme: Programme): string[] {
-  if (form.cut) return programme.dried ? ["dry well"] : [];
+export function plannedPreparation(
+  { commodity, form, lot, carried }: BoundLot,
+  programme: Programme,
+): string[] {
+  const now = [
+    ...(programme.leavesOff ? ["twist off leaves"] : []),
+    ...(programme.dried ? ["dry well"] : []),
+  ];
+  if (form.cut || carried) return now;
   const usual = commodity.preparation
     .map((entry) => entry.do as string)
     .filter((name) => name !== "twist off leaves" && name !== "dry well")
     .filter((name) => name !== "keep on the vine" || cameOnVine(lot.typed))
     .filter((name) => !(lot.washed && notOnceWashed.has(name)));
   const stays = programme.stays.map(({ wrap, until }) => ({ wrap, ripensHere: until === "ripe" }));
-  return [
-    ...(programme.leavesOff ? ["twist off leaves"] : []),
-    ...(programme.dried ? ["dry well"] : []),
-    ...new Set(agreeingPreparation(usual, stays)),
-  ];
+  return [...now, ...new Set(agreeingPreparation(usual, stays))];
 }

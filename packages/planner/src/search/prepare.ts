@@ -4,12 +4,14 @@ import { publishedLife } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
+import { wholeLife } from "../rules/lifeLeft.js";
 import { pacePerDay, placesAtTable } from "../rules/portionsADay.js";
 import { lastSafeDay } from "../rules/safeTime.js";
 import { weights } from "../rules/weights.js";
 import type { Pace } from "../schedule/eatingDays.js";
 import { type PartCosts, partCosts } from "../schedule/partCosts.js";
 import { type Option, optionsFor } from "./options.js";
+import { ripeningSpreadOf } from "./ripeningSpread.js";
 import { Solos } from "./solos.js";
 
 /** A problem with what the search looks up again and again. None of it depends on the order of questions. */
@@ -25,6 +27,8 @@ export interface Prepared {
   readonly bestLife: (lot: number) => number;
   /** Standard deviation of ln(life) with a programme. */
   readonly spread: (lot: number, programme: Programme) => number;
+  /** Standard deviation of ln(time to ripen) with a programme [1]; only worked out for what is wanted for a day, else 0. */
+  readonly ripeningSpread: (lot: number, programme: Programme) => number;
   /** Costs of a part of a lot alone with an option, in each of the airs worth trying. */
   readonly soloCosts: (lot: number, option: Option) => readonly PartCosts[];
   /** Kinds in the haul that give or take smell from another kind in it. */
@@ -52,7 +56,10 @@ function longestLife(options: readonly Option[]): number {
   return Math.min(longest, longestCounted);
 }
 
-/** The spread of a lot alone; its temperature's part is half the difference in ln(life) between every place one spread warmer and colder. */
+/**
+ * The spread of a lot alone; its temperature's part is half the difference in ln(life) between every place one spread warmer and colder. Of what is carried over that is the
+ * life left: what it has had is taken to have gone as much faster or slower (inferred; exact where it lies in one place from first to last).
+ */
 function spreadOf(solos: Solos, lotIndex: number, programme: Programme): number {
   const lot = solos.problem.lots[lotIndex]!;
   const { produce, spent } = lot;
@@ -63,12 +70,22 @@ function spreadOf(solos: Solos, lotIndex: number, programme: Programme): number 
     temperatureSlope: carriedFrom(life(1), life(-1)) / 2,
     spent,
     spentSpread: usualSpentSpread,
-    carried: carriedFrom(life(0), publishedLife(lot)),
+    carried: carriedFrom(wholeLife(lot, life(0)), publishedLife(lot)),
   });
 }
 
+const rememberedSpread = (solos: Solos, find: typeof spreadOf): Prepared["spread"] => {
+  const known = new Map<string, number>();
+  return (lot, programme) => {
+    const key = `${lot} ${programmeKey(programme)}`;
+    const spread = known.get(key) ?? find(solos, lot, programme);
+    known.set(key, spread);
+    return spread;
+  };
+};
+
 function soloCostsOf(
-  { problem, solos, spread, bestLife }: Prepared,
+  { problem, solos, spread, ripeningSpread, bestLife }: Prepared,
   index: number,
   { programme }: Option,
 ): PartCosts[] {
@@ -76,7 +93,9 @@ function soloCostsOf(
   return solos.airsFor(programme.stays.at(-1)!.place).map((air) => {
     const outcome = solos.outcome(lot, programme, air);
     const lastSafe = lastSafeDay(problem, lot, programme, outcome.stayStarts);
-    return partCosts(lot, outcome, spread(index, programme), bestLife(index), problem.household, lastSafe);
+    const ripening = ripeningSpread(index, programme);
+    const life = spread(index, programme);
+    return partCosts(lot, outcome, life, bestLife(index), problem.household, lastSafe, ripening);
   });
 }
 
@@ -86,7 +105,7 @@ const tablePortions = ({ lots }: Problem): number =>
 function prepareAnew(problem: Problem): Prepared {
   const solos = new Solos(problem);
   const options = remembered((lot: number) => optionsFor(solos, problem.lots[lot]!));
-  const spreads = new Map<string, number>();
+  const spread = rememberedSpread(solos, spreadOf);
   const soloCosts = new Map<Option, PartCosts[]>();
   // What the first run works out about kinds and temperatures is handed on to all later ones.
   let compiler: Trajectory["inner"]["compiler"] | undefined;
@@ -94,16 +113,15 @@ function prepareAnew(problem: Problem): Prepared {
     problem,
     solos,
     table: placesAtTable(problem.household),
-    pace: { portions: pacePerDay(problem.household, tablePortions(problem)), cost: weights.aheadOfPace },
+    pace: {
+      portions: pacePerDay(problem.household, tablePortions(problem), problem.standing?.pace),
+      cost: weights.aheadOfPace,
+    },
     smelling: smellingKinds(problem),
     options,
     bestLife: remembered((lot: number) => longestLife(options(lot))),
-    spread: (lot, programme) => {
-      const key = `${lot} ${programmeKey(programme)}`;
-      const spread = spreads.get(key) ?? spreadOf(solos, lot, programme);
-      spreads.set(key, spread);
-      return spread;
-    },
+    spread,
+    ripeningSpread: rememberedSpread(solos, ripeningSpreadOf),
     soloCosts: (lot, option) => {
       const costs = soloCosts.get(option) ?? soloCostsOf(prepared, lot, option);
       soloCosts.set(option, costs);

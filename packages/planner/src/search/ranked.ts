@@ -26,7 +26,8 @@ export const partWith = (current: Evaluation, index: number, option: Option): Pa
  */
 function hopefulCost({ prepared, judge }: Search, current: Evaluation, part: Part, option: Option): number {
   const costs = prepared.soloCosts(part.lot, option);
-  return Math.min(...costs.map((cost) => judge.price(current, part, cost))) + programmeEffort(part.programme);
+  const effort = programmeEffort(part.programme, prepared.problem.lots[part.lot]);
+  return Math.min(...costs.map((cost) => judge.price(current, part, cost))) + effort;
 }
 
 /** Ethylene [µL/h] at its most below which a part is taken to do its neighbours no harm: an apple gives off tens of times that. */
@@ -42,7 +43,8 @@ function harmsNobody({ prepared }: Search, part: Part): boolean {
 function costWithHarm(search: Search, current: Evaluation, index: number): number {
   const { judge } = search;
   const part = current.choice.parts[index]!;
-  if (harmsNobody(search, part)) return judge.priceNow(current, index) + programmeEffort(part.programme);
+  const lot = search.prepared.problem.lots[part.lot];
+  if (harmsNobody(search, part)) return judge.priceNow(current, index) + programmeEffort(part.programme, lot);
   const gone = judge.estimate(current, [{ part: index, like: index }]);
   // Taking a part away counts as joining two, which is not meant here.
   return -gone.cost - weights.split;
@@ -64,12 +66,22 @@ const mostHopeful = 3;
 /** More than any option can cost [g]: nothing is ruled out. */
 const beyondAnyCost = 1e9;
 
-/** What an option must be hoped to cost less than: nothing is ruled out in small hauls, nor for what lies in an overfull place. */
+/**
+ * Whether a part is wanted for a day, or gives off the gas that ripens one that is. What is hoped of an option leaves the neighbours out, and here
+ * they are the point of it.
+ */
+function mayServeWish({ current, prepared: { problem } }: Search, index: number): boolean {
+  if (!problem.lots.some(({ wish }) => wish !== undefined)) return false;
+  const { produce, wish } = problem.lots[current.choice.parts[index]!.lot]!;
+  return wish !== undefined || produce.ripening !== undefined;
+}
+
+/** What an option must be hoped to cost less than: nothing is ruled out in small hauls, nor for what lies in an overfull place or may serve a wish. */
 function limitOfHope(search: Search, index: number): number {
   const { current, prepared } = search;
   const crowded = current.choice.parts[index]!.programme.stays.some((stay) => current.over[stay.place]! > 0);
   const small = isSmall(prepared.problem);
-  return crowded || small ? beyondAnyCost : costToBeat(search, current, index);
+  return crowded || small || mayServeWish(search, index) ? beyondAnyCost : costToBeat(search, current, index);
 }
 
 interface Hopeful {

@@ -3,6 +3,7 @@ import type { Choice } from "../problem/programme.js";
 import { construct } from "./construct.js";
 import type { Evaluation } from "./evaluate.js";
 import { descend, descendQuickly, finish } from "./improve.js";
+import { improveWraps } from "./otherWraps.js";
 import { perturbed } from "./perturb.js";
 import type { Prepared } from "./prepare.js";
 import { leastGain, Search } from "./search.js";
@@ -44,7 +45,7 @@ function searchLarge(search: Search, constructed: Choice): Evaluation {
   return better(finished, unsorted) === finished ? finished : from(search, unsorted.choice, finish);
 }
 
-/** The best choice found: constructed, improved, and improved again from perturbed copies. */
+/** The best choice found: constructed, improved, improved again from perturbed copies, and last wrap by wrap. */
 export function searchPlan(prepared: Prepared, progress?: (progress: Progress) => void): Evaluation {
   const { problem } = prepared;
   const rounds = roundsFor(problem.lots.length);
@@ -57,6 +58,7 @@ export function searchPlan(prepared: Prepared, progress?: (progress: Progress) =
     const thrown = from(search, perturbed(prepared, best.choice, random), descendQuickly);
     if (better(best, thrown) === thrown) best = from(search, thrown.choice, finish);
   }
+  best = from(search, best.choice, improveWraps);
   progress?.({ done: 1, best: best.objective.total });
   return best;
 }

@@ -16,8 +16,8 @@ export interface SoloAir {
 const soloStep = 0.5;
 
 /** Two lots of which the same would become, as a text. */
-const alikeLots = ({ commodity, grams, form, ripeness, spent }: BoundLot): string =>
-  `${commodity.id} ${grams} ${form.cut}${form.tops}${form.wet} ${ripeness} ${spent}`;
+const alikeLots = ({ commodity, grams, form, ripeness, spent, carried }: BoundLot): string =>
+  `${commodity.id} ${grams} ${form.cut}${form.tops}${form.wet} ${ripeness} ${spent} ${carried?.key ?? ""}`;
 
 /** Places in which the same would become of a lone lot have the same number. */
 function alikePlaces({ kitchen }: Problem): number[] {
@@ -58,7 +58,7 @@ export class Solos {
     return this.problem.places[place]!.vent === undefined ? [this.ownAir] : [this.ownAir, this.#closedAir];
   }
 
-  /** What becomes of a whole lot alone with a programme; every stay `warmer` times its place's spread warmer than usual. */
+  /** What becomes of a whole lot alone with a programme; every stay `warmer` times its place's spread warmer than usual, safe time still by the usual. */
   outcome(lot: BoundLot, programme: Programme, air: SoloAir = this.ownAir, warmer = 0): LotOutcome {
     const places = programme.stays.map(
       ({ place, wrap, until }) => `${this.#alikePlaces[place]}/${wrap}/${JSON.stringify(until)}`,
@@ -77,7 +77,8 @@ export class Solos {
     const part = simulatedPart(problem, lot, lot.portions, programme);
     const stays = part.stays.map((stay, index) => {
       const { place } = problem.places[programme.stays[index]!.place]!;
-      return { ...stay, temperature: stay.temperature + warmer * place.temperatureSpread };
+      const temperature = stay.temperature + warmer * place.temperatureSpread;
+      return { ...stay, temperature, believedTemperature: place.temperature };
     });
     return followLot(air.empty, { ...part, stays });
   }

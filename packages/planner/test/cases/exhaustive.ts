@@ -13,6 +13,27 @@ export function* everyWay<Item>(lists: readonly (readonly Item[])[]): Generator<
   for (const item of first) for (const others of everyWay(rest)) yield [item, ...others];
 }
 
+/** Days on which unripe fruit that is wanted for a day may be moved: every planned one before it. */
+function daysToMove({ wish }: Problem["lots"][number], days: number, ripens: boolean): number[] {
+  if (!wish || !ripens) return [];
+  const wanted = wish.when === "by" || wish.when === "on" ? wish.last : wish.first;
+  return Array.from({ length: days }, (_, day) => day).filter((day) => day >= 1 && day < wanted);
+}
+
+/** Held somewhere until a day, then either of the ways that begin somewhere else. */
+const datedPaths = (
+  days: readonly number[],
+  stays: readonly ProgrammeStay[],
+  moved: readonly ProgrammeStay[][],
+) =>
+  days.flatMap((day) =>
+    stays.flatMap((first) =>
+      [...stays.map((stay) => [stay]), ...moved]
+        .filter(([next]) => next!.place !== first.place)
+        .map((then): ProgrammeStay[] => [{ ...first, until: { day } }, ...then]),
+    ),
+  );
+
 /**
  * Every programme of a lot, none left out as unpromising: each place, each wrap, each preparation; for what still ripens also
  * each pair of places, moved when ripe. Restated here from the rules, not taken from the search: cut produce lies in the
@@ -20,7 +41,7 @@ export function* everyWay<Item>(lists: readonly (readonly Item[])[]): Generator<
  * to be taken out of sealed bags, is not shut in; a damp towel
  * is for leaves, stems and roots that need not be kept dry.
  */
-export function everyProgramme({ places, kitchen, lots }: Problem, index: number): Programme[] {
+export function everyProgramme({ places, kitchen, household, lots }: Problem, index: number): Programme[] {
   const { form, commodity, produce, ripeness } = lots[index]!;
   const cold = places.filter((place) => place.place.refrigerator !== undefined);
   const allowed = form.cut && cold.length > 0 ? cold : places;
@@ -52,11 +73,12 @@ export function everyProgramme({ places, kitchen, lots }: Problem, index: number
       .filter((then) => ripens && then.place !== first.place)
       .map((then) => [{ ...first, until: "ripe" as const }, then]),
   );
+  const dated = datedPaths(daysToMove(lots[index]!, household.days, ripens), stays, moved);
   const preparations = [
     ...everyWay([form.tops ? [false, true] : [false], form.wet ? [false, true] : [false]]),
   ];
   return preparations.flatMap(([leavesOff, dried]) =>
-    [...stays.map((one) => [one]), ...moved].map((path) => ({
+    [...stays.map((one) => [one]), ...moved, ...dated].map((path) => ({
       leavesOff: leavesOff!,
       dried: dried!,
       stays: path,

@@ -207,6 +207,7 @@ function objectiveOf(lots: readonly PlannedLot[]): Plan["objective"] {
     lifeLost,
     effort,
     overflow: 0,
+    wishesMissed: 0,
     total: waste + quality + lifeLost + effort,
   };
 }

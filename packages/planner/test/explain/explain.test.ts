@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { choiceOfPlan } from "../../src/explain/choiceOfPlan.js";
-import { explainLot, explainPlan } from "../../src/explain/explain.js";
-import type { LotReason } from "../../src/explain/reason.js";
+import { explainLot, explainNamed, explainPlan } from "../../src/explain/explain.js";
+import { type LotReason, lotReasonSchema } from "../../src/explain/reason.js";
 import type { Plan } from "../../src/problem/plan.js";
 import { bindProblem } from "../../src/problem/problem.js";
 import { evaluate } from "../../src/search/evaluateChoice.js";
@@ -47,37 +47,84 @@ describe("explainPlan", () => {
     });
   });
 
-  it("compares every other place, the least bad first", () => {
-    for (const { here, elsewhere } of reasons) {
-      expect(new Set([here.place, ...elsewhere.map(({ place }) => place)]).size).toBe(7);
-      const worse = elsewhere.map(({ worseBy }) => worseBy.value);
-      expect(worse).toEqual([...worse].sort((a, b) => a - b));
+  it("compares the nearest rivals, the least bad first, other places and other wraps", () => {
+    for (const { here, elsewhere, wraps } of reasons) {
+      expect(elsewhere).toHaveLength(3);
+      expect(wraps).toHaveLength(2);
+      for (const { place, ripensIn } of elsewhere)
+        expect([place, ripensIn !== undefined]).not.toEqual([here.place, here.ripensIn !== undefined]);
+      for (const { place, wrap, ripensIn } of wraps) {
+        expect(place).toBe(here.place);
+        expect([wrap, ripensIn?.wrap]).not.toEqual([here.wrap, here.ripensIn?.wrap]);
+      }
+      for (const list of [elsewhere, wraps]) {
+        const worse = list.map(({ worseBy }) => worseBy.value);
+        expect(worse).toEqual([...worse].sort((a, b) => a - b));
+      }
     }
   });
 
-  it("finds no single move that clearly betters the plan", () => {
-    for (const { elsewhere } of reasons) {
-      for (const { worseBy, tooFull } of elsewhere) if (!tooFull) expect(worseBy.value).toBeGreaterThan(-2);
+  it("has the course of each day, here and in the nearest rivals", () => {
+    for (const { here, elsewhere, wraps } of reasons) {
+      for (const { course } of [here, elsewhere[0]!, wraps[0]!]) {
+        for (const series of Object.values(course!)) expect(series).toHaveLength(problem.household.days + 1);
+        for (const one of [...course!.quality, ...course!.lifeUsed]) expect(one >= 0 && one <= 1).toBe(true);
+        expect(course!.lifeUsed).toEqual([...course!.lifeUsed].sort((a, b) => a - b));
+      }
+      for (const { course } of elsewhere.slice(1)) expect(course).toBeUndefined();
     }
   });
 
-  it("blames the apples' ethylene for what broccoli loses, if it loses any", () => {
-    const { blame } = reasons.find(({ part }) => part === "broccoli")!;
-    for (const { part, daysLost } of blame) {
-      expect(part).not.toBe("broccoli");
-      expect(daysLost.value).toBeGreaterThan(0);
+  it("has the share of life used reach 1 just where the life ends", () => {
+    for (const { here } of reasons) {
+      here.course!.lifeUsed.forEach((used, day) => {
+        if (day < here.life.middle - 0.25) expect(used).toBeLessThan(1);
+        if (day >= here.life.middle) expect(used).toBe(1);
+      });
     }
-    const shares = blame.reduce((sum, { share }) => sum + share, 0);
-    if (blame.length > 0) expect(shares).toBeCloseTo(1, 9);
+  });
+
+  it("says which rules left something out, and where they are from", () => {
+    const cut = request([lot("cantaloupe", 600, { form: "cut" }), lot("banana", 600)]);
+    const [melon, banana] = explainPlan({ ...cut, plan: planHaul(cut) });
+    const counter = melon!.ruledOut.find(({ place }) => place === "counter")!;
+    expect(counter).toMatchObject({
+      rule: "cut out of refrigerator",
+      evidence: { source: "cdc-produce-safety" },
+    });
+    expect(melon!.ruledOut).toContainEqual({ wrap: "none", rule: "cut uncovered" });
+    expect(banana!.ruledOut).toContainEqual({ wrap: "lidded box", rule: "must breathe" });
+  });
+
+  it("has a schema that what it gives keeps to", () => {
+    for (const reason of reasons) expect(lotReasonSchema.parse(reason)).toEqual(reason);
   });
 });
 
 describe("explainLot", () => {
-  it("says for one part what explainPlan says", () => {
-    expect(explainLot(problem, plan, "carrot")).toEqual(reasons.find(({ part }) => part === "carrot"));
+  it("says for one part what explainPlan says, of every place and wrap, and of neighbours there", () => {
+    const short = reasons.find(({ part }) => part === "carrot")!;
+    const all = explainLot(problem, plan, "carrot");
+    expect(all.here).toEqual(short.here);
+    expect(new Set([all.here.place, ...all.elsewhere.map(({ place }) => place)]).size).toBe(
+      problem.places.length,
+    );
+    for (const one of short.elsewhere)
+      expect(all.elsewhere).toContainEqual(
+        expect.objectContaining({ place: one.place, wrap: one.wrap, worseBy: one.worseBy, cost: one.cost }),
+      );
+    for (const { neighbourhood, lostToNeighbours } of all.elsewhere)
+      expect(neighbourhood!.lostToNeighbours.value).toBeCloseTo(lostToNeighbours.value, 9);
   });
 
   it("names a part that is not in the plan", () => {
     expect(() => explainLot(problem, plan, "moon")).toThrow(/“moon”.*apple/);
+  });
+});
+
+describe("explainNamed", () => {
+  it("takes a lot by its kind, and names lots that are there where it is not", () => {
+    expect(explainNamed({ ...asked, plan, lot: "carrots" })).toEqual([explainLot(problem, plan, "carrot")]);
+    expect(() => explainNamed({ ...asked, plan, lot: "moon" })).toThrow(/lot "moon".*apple/);
   });
 });

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { followed } from "../../src/improve/followed.js";
 import { improve } from "../../src/improve/improve.js";
 import type { Improvements } from "../../src/improve/improvement.js";
 import { improvementsSchema } from "../../src/improve/improvement.js";
@@ -104,10 +105,10 @@ describe("the parts it is made of", () => {
   });
 
   it("the model's reach is nothing between a plan and itself, and never takes a lot's own waste below nothing", () => {
-    expect(modelReach(base, base)).toEqual({ below: 0, above: 0 });
+    expect(modelReach(followed([base]), followed([base]))).toEqual({ below: 0, above: 0 });
     const { haul, ...rest } = checkedRequest(greens);
     const without = planned({ ...rest, haul: { lots: haul.lots.slice(0, 4) } }, 1);
-    const reach = modelReach(base, without);
+    const reach = modelReach(followed([base]), followed([without]));
     expect(reach.below).toBeGreaterThan(0);
     expect(reach.above).toBeGreaterThan(0);
     expect(wasteOf(base) - wasteOf(without)).toBeGreaterThan(0);

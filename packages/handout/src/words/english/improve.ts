@@ -28,6 +28,9 @@ export const improveWords = {
     "Put one more drawer with a vent, {litres}, on the shelf of the refrigerator “{name}”",
   "improve.do.topped": "Have the leaves taken off in the shop: {names}",
   "improve.do.portion": "Eat one portion more a day each ({to} instead of {from})",
+  "improve.do.twice": "Shop twice, and buy this only on {date}: {names}",
+  "improve.do.twice.mass": "{mass} of {name}",
+  "improve.do.twice.pieces": "{pieces} {name}",
   "improve.do.lot": "Buy one thing fewer, best of all: {name}, {amount}",
 
   "improve.how.one":
@@ -36,6 +39,6 @@ export const improveWords = {
     "The figures in brackets hold in about 8 cases of 10: they count how far plans from different starts lie apart (up to {noise} here) and what is not known about how long each kind lasts.",
   "improve.how.rule":
     "A change counts when it saves at least {least} and even the low end of its range saves something.",
-  "improve.how.not":
-    "Not tried: shopping twice. Plans do not yet know of things that come home on a later day.",
+  "improve.how.twice":
+    "Shopping twice was worked out as two plans, one after the other. What is left of the first goes into the second about as old as it is by then.",
 } as const satisfies Messages;

@@ -22,7 +22,11 @@ export const judgementWords = {
 
   // Not told
   "judge.notTold.lots": "Put where a plan would put them beside the rest: {names}.",
-  "judge.notTold.vents": "Vents taken as set best for the rest: {places}.",
+  "judge.notTold.vents":
+    "Nothing was told of these vents. They are taken as nobody has touched them: {vents}.",
+  "judge.ventAt.open": "“{place}” open",
+  "judge.ventAt.half": "“{place}” half open",
+  "judge.ventAt.closed": "“{place}” closed",
 
   // How it lies
   "judge.vent.open": "The vent is open.",
@@ -51,12 +55,8 @@ export const judgementWords = {
   "judge.why.eating": "The eating is spoilt, too: {effects}.",
   "judge.why.smell": "A smell is taken up, too, from {givers}.",
   "judge.why.waste": "Expected waste of it: {here} instead of {planned}.",
-  "judge.why.neighbour": "Without {name} in the kitchen: {span} instead of {now}.",
-  "judge.why.noNeighbours": "With no neighbour at all: {span}.",
   "judge.why.onlyNeighbour": "With {name} as the only neighbour: {span}.",
   "judge.why.place": "No neighbour is to blame: it is the place, the wrap or the vent.",
-  "judge.why.joint":
-    "The neighbours act together: what each takes by itself does not add up to what they take.",
   "judge.instead": "In the plan: “{place}” ({wrap}).",
   "judge.insteadPart": "In the plan, {name}: “{place}” ({wrap}).",
   "judge.insteadRipe": "In the plan: “{place}” until ripe ({wrap}), then “{next}” ({nextWrap}).",

@@ -65,5 +65,7 @@ export const readingWords = {
   "ask.how much.unknown unit": "“{word}”: this measure is not known. How much is it, in pieces or by weight?",
   "ask.how much.known units":
     "“{word}”: this measure is not known for it. How much is it, by weight or in one of these: {units}?",
+  "ask.when wanted":
+    "“{word}”: on which day is it wanted, and of what? Write a weekday (“by Friday”, “for Sunday”), “in 4 days” or a date like 2026-06-19.",
   "ask.how much.contradictory": "“{word}”: the amounts do not agree. How much is it?",
 } as const satisfies Messages;

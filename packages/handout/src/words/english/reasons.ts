@@ -34,12 +34,6 @@ export const reasonsWords = {
   "reason.damp": "Damp air prevents drying out: about {here} humidity here, {there} in “{place}”.",
   "reason.gives": "Much ethylene, the ripening gas, comes off and would age neighbours.",
 
-  // Beside other places and without neighbours
-  "why.elsewhere": "{place} ({wrap}): {span}, ended by {ending}.",
-  "why.tooFull": "{place} ({wrap}): {span}, ended by {ending}; but there is no room.",
-  "why.notRipe": "{place}: no ripening there.",
-  "why.neighbour": "Without {name} in the kitchen: {span} instead of {now}.",
-
   // Short words for what ends a lot
   "ending.senescence": "ageing",
   "ending.water": "drying out",

@@ -7,10 +7,7 @@ import { refrigeratorColder, refrigeratorWarmer } from "./refrigeratorTemperatur
 import { ventTurned } from "./ventTurned.js";
 import { lidBoxesAtHand, paperBagsAtHand } from "./wrapAtHand.js";
 
-/**
- * The changes that are tried. Shopping twice is not among them: the planner knows of no lot that comes home on a later day, and two plans set side
- * by side would let each half have the whole kitchen.
- */
+/** The changes that make one request of another. Shopping twice is not among them: it takes two plans (`shoppingTwice`). */
 const every: readonly ChangesFor[] = [
   refrigeratorColder,
   refrigeratorWarmer,

@@ -1,0 +1,183 @@
+import type { CarriedOn, ChangeReason, LotChange } from "@keepwright/planner";
+import { addDays } from "@keepwright/quantities";
+import { massWords } from "../words/amounts.js";
+import { dayWords, fullDateWords } from "../words/dates.js";
+import { plainText } from "../words/plainText.js";
+import type { HandoutContext } from "./context.js";
+import { kindName } from "./kindNames.js";
+import { lotNames, placeNames } from "./names.js";
+import { type PlanSurroundings, type PlanView, planView } from "./planView.js";
+
+/** A plan carried on, in rows and words: what changes first, then the plan. */
+export interface CarriedOnView {
+  readonly title: string;
+  readonly summary: string;
+  /** What moves, is eaten on other days, or is new, each with why; then vents. */
+  readonly changes: readonly string[];
+  readonly staying: readonly string[];
+  readonly gone: readonly string[];
+  readonly begun: readonly string[];
+  readonly plan: PlanView;
+}
+
+interface Naming {
+  readonly context: HandoutContext;
+  readonly told: CarriedOn;
+  readonly names: ReadonlyMap<string, string>;
+  readonly places: ReadonlyMap<string, string>;
+}
+
+const nameOf = ({ context, names }: Naming, { lot, commodity }: Pick<LotChange, "lot" | "commodity">) =>
+  names.get(lot ?? "") ?? kindName(context, commodity);
+
+const placeName = ({ places }: Naming, id: string): string => places.get(id) ?? plainText(id);
+
+function namesOfLots(naming: Naming, ids: readonly string[]): string {
+  const { haul } = naming.told;
+  return naming.context.speaker.list(
+    ids.map((id) =>
+      nameOf(naming, { lot: id, commodity: haul.lots.find((lot) => lot.id === id)?.commodity ?? id }),
+    ),
+  );
+}
+
+/** A number of days or portions as it is told: whole, at least one. */
+const whole = (value: number): number => Math.max(1, Math.round(value));
+
+function reasonWords(naming: Naming, reason: ChangeReason): string {
+  const { speaker, units } = naming.context;
+  switch (reason.because) {
+    case "eaten":
+    case "thrown out":
+    case "given away":
+      return speaker.say(`carryOn.gone.${reason.because}`);
+    case "ripe sooner":
+    case "ripe later":
+    case "ends sooner":
+    case "keeps longer":
+    case "lasts longer there":
+      return speaker.say(`carryOn.because.${reason.because}`, { count: whole(reason.days) });
+    case "more left":
+    case "less left":
+      return speaker.say(`carryOn.because.${reason.because}`, { count: whole(reason.portions) });
+    case "room taken": {
+      const place = placeName(naming, reason.place);
+      return reason.lots.length > 0
+        ? speaker.say("carryOn.because.room taken", { place, names: namesOfLots(naming, reason.lots) })
+        : speaker.say("carryOn.because.room gone", { place });
+    }
+    case "room free":
+      return speaker.say("carryOn.because.room free", { place: placeName(naming, reason.place) });
+    case "beside": {
+      const names = namesOfLots(naming, reason.lots);
+      return speaker.say("carryOn.because.beside", { names, count: whole(reason.days) });
+    }
+    case "others to eat":
+      return speaker.say("carryOn.because.others to eat", { names: namesOfLots(naming, reason.lots) });
+    case "better for the rest": {
+      const grams = massWords(speaker, units, reason.gain.value);
+      return speaker.say("carryOn.because.better for the rest", { grams });
+    }
+    default:
+      return speaker.say(`carryOn.because.${reason.because}`);
+  }
+}
+
+function mealsWords({ context: { speaker }, told }: Naming, meals: LotChange["meals"]["now"]): string {
+  if (meals.length === 0) return speaker.say("carryOn.noDay");
+  return speaker.list(
+    meals.map(({ day, portions }) =>
+      speaker.say("carryOn.onDay", { date: dayWords(speaker, addDays(told.plan.from, day)), portions }),
+    ),
+  );
+}
+
+function changeLine(naming: Naming, change: LotChange): string {
+  const { speaker } = naming.context;
+  const name = speaker.capital(nameOf(naming, change));
+  const reasons = change.reasons.map((reason) => reasonWords(naming, reason)).join(" ");
+  const place = (id: string) => speaker.say("place.quoted", { place: placeName(naming, id) });
+  const [to] = change.to;
+  const values = {
+    name,
+    reasons,
+    from: placeName(naming, change.from?.place ?? ""),
+    to: placeName(naming, to?.place ?? ""),
+    wrap: speaker.say(`wrap.${to?.wrap ?? "none"}`),
+  };
+  const places = speaker.list(change.to.map((one) => place(one.place)));
+  if (change.change === "new")
+    return change.to.length > 1
+      ? speaker.say("carryOn.newParted", { name, places, reasons })
+      : speaker.say("carryOn.new", values);
+  if (change.change === "other days") {
+    const now = mealsWords(naming, change.meals.now);
+    return speaker.say("carryOn.days", {
+      name,
+      reasons,
+      now,
+      before: mealsWords(naming, change.meals.before),
+    });
+  }
+  if (change.to.length > 1)
+    return speaker.say("carryOn.parted", { name, from: values.from, places, reasons });
+  if (change.change === "moves as planned") return speaker.say("carryOn.planned", values);
+  return speaker.say(to?.place === change.from?.place ? "carryOn.rewrap" : "carryOn.moves", values);
+}
+
+const order: readonly LotChange["change"][] = ["moves", "moves as planned", "new", "other days"];
+
+function changeLines(naming: Naming): string[] {
+  const { changes, vents } = naming.told;
+  const { speaker } = naming.context;
+  const lots = order.flatMap((kind) => changes.filter(({ change }) => change === kind));
+  return [
+    ...lots.map((change) => changeLine(naming, change).trim()),
+    ...vents.map(({ place, to }) => {
+      const setting = speaker.say(`carryOn.setting.${to}`);
+      return speaker.say("carryOn.vent", { place: placeName(naming, place), setting });
+    }),
+  ];
+}
+
+function stayingLines(naming: Naming): string[] {
+  const { speaker } = naming.context;
+  const names = naming.told.changes
+    .filter(({ change }) => change === "stays")
+    .map((change) => nameOf(naming, change));
+  return names.length === 0
+    ? []
+    : [speaker.capital(speaker.say("carryOn.stays", { names: speaker.list(names) }))];
+}
+
+/** Turns a plan that was carried on into rows and words. Computes nothing about produce. */
+export function carriedOnView(
+  context: HandoutContext,
+  told: CarriedOn,
+  around: PlanSurroundings = {},
+): CarriedOnView {
+  const { speaker } = context;
+  const names = lotNames(context, told.plan);
+  const naming: Naming = { context, told, names, places: placeNames(told.plan) };
+  const changes = changeLines(naming);
+  const date = (day: number) => fullDateWords(speaker, addDays(told.plan.from, day));
+  return {
+    title: speaker.say("carryOn.title", { from: date(0), to: date(told.plan.days - 1) }),
+    summary:
+      changes.length === 0
+        ? speaker.say("carryOn.nothing")
+        : speaker.say("carryOn.changed", { count: changes.length }),
+    changes,
+    staying: stayingLines(naming),
+    gone: told.changes
+      .filter(({ change }) => change === "gone")
+      .map((change) =>
+        speaker.say("carryOn.gone", {
+          name: speaker.capital(nameOf(naming, change)),
+          reason: change.reasons.map((reason) => reasonWords(naming, reason)).join(" "),
+        }),
+      ),
+    begun: told.begun.map((id) => speaker.say("carryOn.begun", { name: namesOfLots(naming, [id]) })),
+    plan: planView(context, told.plan, around),
+  };
+}

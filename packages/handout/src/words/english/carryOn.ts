@@ -1,0 +1,77 @@
+import type { Messages } from "../message.js";
+
+/** A plan carried on: what changed against the plan before, and why. */
+export const carryOnWords = {
+  "carryOn.title": "The plan carried on, from {from} to {to}",
+  "carryOn.changed": {
+    one: "{count} thing is not as it was in the plan before; the rest stays.",
+    other: "{count} things are not as they were in the plan before; the rest stays.",
+  },
+  "carryOn.nothing": "Nothing changes: the plan before still holds. Leave everything where it is.",
+
+  "heading.changes": "What changes, and why",
+  "heading.staying": "Stays as it was",
+  "heading.gone": "Gone",
+  "heading.begun": "Begun, and so cut",
+
+  "carryOn.moves": "{name}: move now, from “{from}” to “{to}” ({wrap}). {reasons}",
+  "carryOn.rewrap": "{name}: stays in “{from}”, but from now on {wrap}. {reasons}",
+  "carryOn.parted": "{name}: from “{from}” to {places}. {reasons}",
+  "carryOn.planned": "{name}: move now, as planned, from “{from}” to “{to}” ({wrap}). {reasons}",
+  "carryOn.days": "{name}: stays where it is; eat {now} instead of {before}. {reasons}",
+  "carryOn.new": "{name}: put into “{to}” ({wrap}). {reasons}",
+  "carryOn.newParted": "{name}: put into {places}. {reasons}",
+  "carryOn.vent": "Vent of “{place}”: set it to {setting}.",
+  "carryOn.stays": "{names}.",
+  "carryOn.gone": "{name}: {reason}.",
+  "carryOn.begun":
+    "{name}: some has been eaten, so what is left is cut. Cover it, keep it in the refrigerator, and tell the day it was cut: “cut the {name} yesterday”. Until then it is taken for whole.",
+  "carryOn.onDay": "{date} ({portions})",
+  "carryOn.noDay": "on no day",
+  "carryOn.setting.open": "open",
+  "carryOn.setting.half": "half open",
+  "carryOn.setting.closed": "closed",
+
+  "carryOn.gone.eaten": "eaten up",
+  "carryOn.gone.thrown out": "thrown out",
+  "carryOn.gone.given away": "given away",
+
+  "carryOn.because.came home": "It came home since.",
+  "carryOn.because.moved by hand": "It lay elsewhere than planned.",
+  "carryOn.because.cut since": "It has been cut since.",
+  "carryOn.because.ripe sooner": { one: "Ripe {count} day sooner.", other: "Ripe {count} days sooner." },
+  "carryOn.because.ripe later": { one: "Ripe {count} day later.", other: "Ripe {count} days later." },
+  "carryOn.because.ends sooner": {
+    one: "It will be past its best about {count} day sooner than the plan before had it.",
+    other: "It will be past its best about {count} days sooner than the plan before had it.",
+  },
+  "carryOn.because.keeps longer": {
+    one: "It keeps about {count} day longer than the plan before had it.",
+    other: "It keeps about {count} days longer than the plan before had it.",
+  },
+  "carryOn.because.more left": {
+    one: "{count} portion more is left than planned.",
+    other: "{count} portions more are left than planned.",
+  },
+  "carryOn.because.less left": {
+    one: "{count} portion less is left than planned.",
+    other: "{count} portions less are left than planned.",
+  },
+  "carryOn.because.may not stay": "It may not stay as it lies: see “Take care”.",
+  "carryOn.because.room taken": "The room in “{place}” is taken by {names}.",
+  "carryOn.because.room gone": "There is too little room left in “{place}”.",
+  "carryOn.because.room free": "There is room in “{place}” now.",
+  "carryOn.because.beside": {
+    one: "Beside {names} it would last {count} day less.",
+    other: "Beside {names} it would last {count} days less.",
+  },
+  "carryOn.because.lasts longer there": {
+    one: "It lasts about {count} day longer there.",
+    other: "It lasts about {count} days longer there.",
+  },
+  "carryOn.because.ripens there": "It gets ripe sooner there.",
+  "carryOn.because.eats better there": "It eats better from there.",
+  "carryOn.because.better for the rest": "The rest is the better for it: worth {grams} of waste.",
+  "carryOn.because.others to eat": "On those days there is {names} to eat.",
+  "carryOn.because.others gone": "There is more or less of the rest to eat than planned.",
+} as const satisfies Messages;

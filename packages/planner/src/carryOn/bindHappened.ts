@@ -1,0 +1,145 @@
+import { calendarDate, daysBetween } from "@keepwright/quantities";
+import { placeNamed, unknownPlace } from "../arrangement/bindStays.js";
+import { namedLots } from "../arrangement/namedLots.js";
+import { type Finding, HappenedError } from "../problem/inputError.js";
+import type { VentSetting } from "../problem/kitchen.js";
+import { shownValue } from "../problem/schemaFindings.js";
+import type { Happened, HappenedLot } from "./happened.js";
+import type { Previous } from "./previous.js";
+
+/** Something that happened, with the parts of the plan it happened to and its days counted from the plan's first. */
+export interface BoundHappening {
+  readonly said: HappenedLot;
+  /** How it is named in an error. */
+  readonly thing: string;
+  /** Parts of the plan, by their index, in the order the plan eats them. */
+  readonly parts: readonly number[];
+  /** Index of the place it lies in now. */
+  readonly place?: number;
+  readonly sinceDay?: number;
+  readonly cutDay?: number;
+}
+
+export interface BoundHappened {
+  readonly happenings: readonly BoundHappening[];
+  readonly vents: ReadonlyMap<number, VentSetting>;
+  readonly followed: boolean;
+}
+
+const thingOf = (name: string): string => `happened lot ${shownValue(name)}`;
+
+/** Parts in the order their plan begins to eat them. */
+function inOrder({ plan }: Previous, parts: readonly number[]): number[] {
+  const begins = (part: number): number => plan.lots[part]!.eatOn[0]?.day ?? Number.POSITIVE_INFINITY;
+  return [...parts].sort((a, b) => (begins(a) === begins(b) ? a - b : begins(a) - begins(b)));
+}
+
+/** Parts a name stands for: one part by its id, or all parts of the lots named. */
+function partsNamed(previous: Previous, name: string): number[] | Finding {
+  const { plan, problem } = previous;
+  const exact = plan.lots.findIndex(({ id }) => id === name.trim());
+  if (exact >= 0 && plan.lots.filter(({ lot }) => lot === name.trim()).length <= 1) return [exact];
+  const named = namedLots(problem, name, "happened lot");
+  if (!named.ok) return named.problem;
+  const ids = new Set(named.lots.map(({ lot }) => lot.id));
+  return inOrder(
+    previous,
+    plan.lots.flatMap((part, index) => (ids.has(part.lot) ? [index] : [])),
+  );
+}
+
+/** A day counted from the plan's first, or why it cannot be. */
+function dayOf({ plan }: Previous, on: string, date: string, thing: string, field: string): number | Finding {
+  const remedy = `Write a day from ${plan.from} to ${on}, as year-month-day.`;
+  try {
+    const day = daysBetween(plan.from, calendarDate(date));
+    return day < 0 || day > daysBetween(plan.from, on)
+      ? { thing, value: `${shownValue(field)} ${date} is not between the plan's first day and now`, remedy }
+      : day;
+  } catch {
+    return { thing, value: `${shownValue(field)} ${shownValue(date)} is no day of the calendar`, remedy };
+  }
+}
+
+function stateFindings(
+  { problem, plan }: Previous,
+  said: HappenedLot,
+  parts: readonly number[],
+  thing: string,
+): Finding[] {
+  const lots = parts.map((part) => problem.lots.find(({ lot }) => lot.id === plan.lots[part]!.lot)!);
+  const findings: Finding[] = [];
+  if (said.ripeness !== undefined && lots.some(({ produce }) => !produce.ripening)) {
+    const remedy = `Take "ripeness" out; say "seenGood": true where it was looked at.`;
+    findings.push({ thing, value: "it does not ripen once picked", remedy });
+  }
+  if (said.cut !== undefined && lots.some(({ form }) => form.cut)) {
+    findings.push({ thing, value: "it came cut", remedy: `Take "cut" out: its safe time runs already.` });
+  }
+  if (said.hoursOut !== undefined && said.cut === undefined && lots.some(({ form }) => !form.cut)) {
+    const remedy = `Say "cut" with the day it was cut, or take "hoursOut" out.`;
+    findings.push({ thing, value: "hours out of the refrigerator count for cut produce only", remedy });
+  }
+  const wraps = ["none", ...problem.kitchen.wraps];
+  if (said.wrap !== undefined && !wraps.includes(said.wrap)) {
+    const remedy = `Write one of: ${wraps.join(", ")}; or add it to the kitchen's wraps.`;
+    findings.push({ thing, value: `the kitchen has no ${shownValue(said.wrap)}`, remedy });
+  }
+  return findings;
+}
+
+const isFinding = (one: unknown): one is Finding => typeof one === "object" && !Array.isArray(one);
+
+function bindLot(previous: Previous, on: string, said: HappenedLot): BoundHappening | Finding[] {
+  const thing = thingOf(said.lot);
+  const parts = partsNamed(previous, said.lot);
+  if (isFinding(parts)) return [parts];
+  const findings = stateFindings(previous, said, parts, thing);
+  const place = said.place === undefined ? undefined : placeNamed(previous.problem, said.place);
+  if (said.place !== undefined && !place) findings.push(unknownPlace(previous.problem, thing, said.place));
+  const days = (["since", "cut"] as const).map((field) => {
+    const date = said[field];
+    const day = date === undefined ? undefined : dayOf(previous, on, date, thing, field);
+    if (typeof day !== "object") return day;
+    findings.push(day);
+    return undefined;
+  });
+  if (findings.length > 0) return findings;
+  return {
+    said,
+    thing,
+    parts,
+    ...(place && { place: place.index }),
+    ...(days[0] !== undefined && { sinceDay: days[0] }),
+    ...(days[1] !== undefined && { cutDay: days[1] }),
+  };
+}
+
+function bindVents({ problem }: Previous, { vents }: Happened) {
+  const bound = new Map<number, VentSetting>();
+  const findings = vents.flatMap(({ place: name, setting }): Finding[] => {
+    const thing = `happened vent ${shownValue(name)}`;
+    const place = placeNamed(problem, name);
+    if (!place) return [unknownPlace(problem, thing, name)];
+    if (place.vent === undefined) {
+      const remedy = `Leave it out, or write "vent": "choose" in the kitchen file.`;
+      return [{ thing, value: "this place has no vent that can be set", remedy }];
+    }
+    bound.set(place.vent, setting);
+    return [];
+  });
+  return { bound, findings };
+}
+
+/** Binds what happened to a plan. Throws HappenedError with everything that names what is not there or cannot have been. */
+export function bindHappened(previous: Previous, on: string, happened: Happened): BoundHappened {
+  const lots = happened.lots.map((said) => bindLot(previous, on, said));
+  const vents = bindVents(previous, happened);
+  const findings = [...lots.flatMap((one) => (Array.isArray(one) ? one : [])), ...vents.findings];
+  if (findings.length > 0) throw new HappenedError(findings);
+  return {
+    happenings: lots.filter((one): one is BoundHappening => !Array.isArray(one)),
+    vents: vents.bound,
+    followed: happened.followed,
+  };
+}

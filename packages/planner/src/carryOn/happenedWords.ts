@@ -1,0 +1,90 @@
+import type { WrapId } from "@keepwright/catalogue";
+import type { RipenessWord } from "../problem/lot.js";
+
+/** What a line may say, by the words it begins with: English, then Spanish. */
+export type Said =
+  | "ate"
+  | "ate none"
+  | "threw out"
+  | "gave away"
+  | "came home"
+  | "moved"
+  | "cut"
+  | "left out";
+
+const who = "(?:i|we|they|yo|nosotros|ya|me|nos|hemos|he|have|has|had|also|then|and|y|luego|también)";
+const begins = (words: string): RegExp => new RegExp(`^(?:${who}\\s+)*(?:${words})(?=\\s|$)\\s*`, "u");
+
+/** Tried in this order: what is longer comes before what it begins with. */
+export const beginnings: readonly (readonly [Said, RegExp])[] = [
+  ["left out", begins("left(?=.*\\bout\\b)|dej[eé](?=.*\\bfuera\\b)|dejamos(?=.*\\bfuera\\b)")],
+  ["ate none", begins("ate none(?: of)?|ate no|did not eat|didn['’]t eat|no com[ií]|no comimos")],
+  ["ate", begins("ate|eaten|eat|finished|used up|used|com[ií]|comimos|termin[eé]|terminamos")],
+  ["threw out", begins("threw out|threw away|threw|thrown out|binned|tir[eé]|tiramos|bot[eé]|botamos")],
+  ["gave away", begins("gave away|gave|given away|regal[eé]|regalamos")],
+  ["came home", begins("bought|brought home|brought|got|picked|compr[eé]|compramos|traje|trajimos")],
+  ["moved", begins("moved|put|mov[ií]|movimos|puse|pusimos")],
+  ["cut", begins("cut|cut up|cut open|cort[eé]|cortamos")],
+];
+
+/** Where a new thing begins within a line: “ate 2 apples and threw out the spinach”. */
+export const nextThing =
+  /(?:\s*[;\n]\s*|\s*,\s+(?:and\s+|y\s+)?|\s+(?:and|y)\s+)(?=(?:i\s+|we\s+)?(?:ate|threw|gave|bought|moved|cut|did not eat|didn['’]t eat|com[ií]mos|com[ií]|tir[eé]|tiramos|compr[eé]|compramos|regal[eé]|regalamos|mov[ií]|cort[eé])(?=\s|$))/u;
+
+/** How a line ends that says how ripe a lot is. */
+export const ripenessEndings: readonly (readonly [RipenessWord, RegExp])[] = [
+  [
+    "very ripe",
+    /\b(?:very ripe|overripe|over-ripe|too ripe|muy madur[oa]s?|pasad[oa]s?)\s*(?:now|already|ya)?$/u,
+  ],
+  [
+    "unripe",
+    /\b(?:not ripe(?: yet)?|not yet ripe|unripe|still hard|hard|no (?:está|están) madur[oa]s?|verdes?)\s*(?:still|yet|todavía|aún)?$/u,
+  ],
+  ["turning", /\b(?:almost ripe|nearly ripe|turning|casi madur[oa]s?|pint[oó]n(?:es)?)\s*(?:now|ya)?$/u],
+  ["ripe", /\b(?:ripe|soft|madur[oa]s?)\s*(?:now|already|ya)?$/u],
+];
+
+export const goodEnding = /\b(?:still )?(?:good|fine|fresh|buen[oa]s?|bien)\s*(?:still|todavía|aún)?$/u;
+export const leftEnding = /\s*\b(?:is|are)?\s*(?:still )?left(?: over)?$/u;
+export const leftBeginning = /^(?:quedan|queda|there are still|there is still)\s+/u;
+export const isWords = /\s*\b(?:is|are|was|were|have become|has become|está|están|estan|esta)?\s*$/u;
+
+export const everything = /^(?:all(?: of)?|the rest of|everything|todo|todos|todas|toda|el resto de)\s+/u;
+export const nothingOf = /^(?:none of|no|nothing of|nada de|ningun[oa]?)\s+/u;
+export const shares: readonly (readonly [number, RegExp])[] = [
+  [0.5, /^(?:a |the )?(?:half(?: of)?(?: a)?|la mitad de|medi[oa])\s+/u],
+  [1 / 3, /^(?:a |one )?(?:third of|un tercio de)\s+/u],
+  [0.25, /^(?:a |one )?(?:quarter of|un cuarto de)\s+/u],
+  [2 / 3, /^(?:two thirds of|dos tercios de)\s+/u],
+];
+export const vague = /\b(?:some|a few|a bit|a little|several|most|algun[oa]s?|algo|un poco|varios|varias)\b/u;
+export const articles = /^(?:(?:the|a|an|my|our|el|la|los|las|mis?|nuestr[oa]s?|de|del)\s+)+/u;
+
+/** Wraps as people name them within a line. */
+export const wrapWords: readonly (readonly [WrapId, RegExp])[] = [
+  ["none", /\s*,?\s*\b(?:unwrapped|without (?:a |any )?(?:bag|wrap)|bare|sin bolsa)\b/u],
+  [
+    "paper bag",
+    /\s*,?\s*\b(?:in|into|inside|en)\s+(?:an?\s+|the\s+|una\s+)?(?:paper bags?|bolsas? de papel)\b/u,
+  ],
+  ["perforated bag", /\s*,?\s*\b(?:in|into|inside|en)\s+(?:an?\s+|the\s+)?(?:perforated bags?)\b/u],
+  [
+    "closed film bag",
+    /\s*,?\s*\b(?:in|into|inside|en)\s+(?:an?\s+|the\s+)?(?:closed (?:film |plastic )?bags?)\b/u,
+  ],
+  ["damp towel", /\s*,?\s*\b(?:in|into|under|inside|en)\s+(?:an?\s+|the\s+)?(?:damp towels?)\b/u],
+  ["beeswax cloth", /\s*,?\s*\b(?:in|into|inside|en)\s+(?:an?\s+|the\s+)?(?:beeswax cloths?)\b/u],
+  ["foil", /\s*,?\s*\b(?:in|into|inside|en)\s+(?:the\s+)?(?:foil)\b/u],
+  ["lidded box", /\s*,?\s*\b(?:in|into|inside|en)\s+(?:an?\s+|the\s+)?(?:lidded box(?:es)?)\b/u],
+  ["glass of water", /\s*,?\s*\b(?:in|into|en)\s+(?:an?\s+|the\s+)?(?:glass(?:es)? of water)\b/u],
+];
+
+export const refrigeratorWords = /^(?:fridge|refrigerator|nevera|refrigerador|frigorífico|refri)$/u;
+export const toPlace = /\s+(?:back\s+)?(?:to|into|onto|on|in|a|al|en)\s+(?:(?:the|my|our|el|la)\s+)*/gu;
+export const hoursOut =
+  /\s*\b(?:out|fuera)\b(?:\s+(?:for|of the (?:fridge|refrigerator) for|por|durante))?\s*(\d+(?:[.,]\d+)?|an?|una)\s*(?:hours?|hrs?|h|horas?)\b.*$/u;
+export const dayWords =
+  /\s*\b(?:(today|hoy)|(yesterday|ayer)|(\d{1,2})\s+days?\s+ago|hace\s+(\d{1,2})\s+días?|(?:on|since|el|desde)\s+(\S+))$/u;
+export const ateNothing =
+  /^(?:(?:i|we)\s+)?(?:ate nothing|did not eat anything|nothing was eaten|no comimos nada|no com[ií] nada)$/u;

@@ -1,0 +1,120 @@
+import type { Catalogue } from "@keepwright/catalogue";
+import { calendarDate } from "@keepwright/quantities";
+import { choiceOfPlan } from "../explain/choiceOfPlan.js";
+import { haulFrom } from "../problem/checkHaul.js";
+import { type Finding, PlanError } from "../problem/inputError.js";
+import type { Haul } from "../problem/lot.js";
+import { type Plan, planSchema } from "../problem/plan.js";
+import { bindProblem, type Problem } from "../problem/problem.js";
+import type { Choice } from "../problem/programme.js";
+import { schemaFindings, shownValue } from "../problem/schemaFindings.js";
+
+/** The plan that is carried on, with what it was made for. */
+export interface PreviousRequest {
+  /** What may be a plan: see `planSchema`. */
+  readonly plan: unknown;
+  readonly haul: unknown;
+  readonly kitchen: unknown;
+  readonly catalogue: Catalogue;
+}
+
+/** The same, checked and bound. */
+export interface Previous {
+  readonly plan: Plan;
+  readonly haul: Haul;
+  readonly problem: Problem;
+  readonly choice: Choice;
+}
+
+/** What stands in a plan's own figures that no plan can have: a first day that is none, meals of less than nothing, a part of nothing. */
+function spoiltFigures(plan: Plan): Finding[] {
+  const date = isDate(plan.from)
+    ? []
+    : [{ thing: "plan from", value: shownValue(plan.from), remedy: "Write a day of the calendar." }];
+  const parts = plan.lots.flatMap(({ id, eatOn, leftPortions }): Finding[] => {
+    const counts = [leftPortions, ...eatOn.map(({ portions }) => portions)];
+    const all = counts.reduce((sum, portions) => sum + portions, 0);
+    if (all >= 1 && counts.every((portions) => portions >= 0)) return [];
+    const value = `portions ${shownValue(counts)}`;
+    return [{ thing: `plan part ${shownValue(id)}`, value, remedy: "Give the plan as it was printed." }];
+  });
+  return [...date, ...parts];
+}
+
+function isDate(text: string): boolean {
+  try {
+    calendarDate(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+const remedy = "Give the plan with the haul and the kitchen it was made for.";
+
+function kitchenFindings(plan: Plan, { kitchen }: Problem): Finding[] {
+  if (plan.kitchen === kitchen.name) return [];
+  const value = `made for the kitchen ${shownValue(plan.kitchen)}, and this is ${shownValue(kitchen.name)}`;
+  return [{ thing: "plan", value, remedy }];
+}
+
+/** Grams that rounding in a file may leave. */
+const roundingGrams = 0.5;
+
+function lotFindings(plan: Plan, { lots }: Problem): Finding[] {
+  return lots.flatMap(({ lot, portions }): Finding[] => {
+    const parts = plan.lots.filter((part) => part.lot === lot.id);
+    const thing = `plan lot ${shownValue(lot.id)}`;
+    if (parts.length === 0) return [{ thing, value: "it is in the haul and not in the plan", remedy }];
+    const grams = parts.reduce((sum, part) => sum + part.grams, 0);
+    const counted = parts
+      .flatMap((part) => [part.leftPortions, ...part.eatOn.map((meal) => meal.portions)])
+      .reduce((sum, number) => sum + number, 0);
+    const kinds = parts.filter(({ commodity }) => commodity !== lot.commodity);
+    return [
+      ...(Math.abs(grams - lot.grams) > roundingGrams
+        ? [{ thing, value: `${grams} g in the plan, ${lot.grams} g in the haul`, remedy }]
+        : []),
+      ...(counted !== portions
+        ? [{ thing, value: `${counted} portions in the plan, ${portions} in the haul`, remedy }]
+        : []),
+      ...kinds.map(({ commodity }) => ({
+        thing,
+        value: `${shownValue(commodity)} in the plan, ${shownValue(lot.commodity)} in the haul`,
+        remedy,
+      })),
+    ];
+  });
+}
+
+function choiceFrom(problem: Problem, plan: Plan): Choice {
+  try {
+    return choiceOfPlan(problem, plan);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    throw new PlanError([{ thing: "plan", value: error.message.replace(/\.? Give .*$/, ""), remedy }]);
+  }
+}
+
+/**
+ * The plan that is carried on, bound to its haul and kitchen. Throws PlanError naming what does not fit, KitchenError or HaulError.
+ */
+export function previousFrom({ plan: given, haul, kitchen, catalogue }: PreviousRequest): Previous {
+  const parsed = planSchema.safeParse(given);
+  if (!parsed.success) throw new PlanError(schemaFindings(given, "plan", parsed.error));
+  const plan = parsed.data;
+  const spoilt = spoiltFigures(plan);
+  if (spoilt.length > 0) throw new PlanError(spoilt);
+  const checked = haulFrom(haul, catalogue);
+  const problem = bindProblem({
+    haul: checked,
+    kitchen,
+    household: { ...plan.household, days: plan.days },
+    from: plan.from,
+    seed: plan.seed,
+    catalogue,
+  });
+  const findings = [...kitchenFindings(plan, problem), ...lotFindings(plan, problem)];
+  if (findings.length > 0) throw new PlanError(findings);
+  return { plan, haul: checked, problem, choice: choiceFrom(problem, plan) };
+}

@@ -1,0 +1,217 @@
+import { type Catalogue, folded } from "@keepwright/catalogue";
+import { addDays, type CalendarDate } from "@keepwright/quantities";
+import { type Finding, HappenedError } from "../problem/inputError.js";
+import type { Lot } from "../problem/lot.js";
+import { shownValue } from "../problem/schemaFindings.js";
+import { readHaul } from "../reading/readHaul.js";
+import type { UnderstoodLot } from "../reading/reading.js";
+import type { HappenedAmount } from "./happened.js";
+import * as words from "./happenedWords.js";
+
+/** What has to be known to read an account: what there was, where it may lie, and the day it is. */
+export interface HappenedContext {
+  readonly catalogue: Catalogue;
+  readonly lots: readonly Pick<Lot, "id" | "commodity" | "typed">[];
+  readonly places: readonly { readonly id: string; readonly name: string; readonly kind: string }[];
+  readonly on: CalendarDate;
+}
+
+/** An account as a file would hold it, before it is checked. */
+export interface ReadAccount {
+  version: 1;
+  followed?: boolean;
+  lots: Record<string, unknown>[];
+  cameHome: object[];
+}
+
+/** A line that cannot be read, with why. */
+class Unreadable extends Error {
+  readonly remedy: string;
+  constructor(value: string, remedy: string) {
+    super(value);
+    this.remedy = remedy;
+  }
+}
+
+const examples =
+  "Write lines such as: ate 2 apples; threw out the spinach; avocados ripe; bought 1 lb peas; moved the kale to the shelf.";
+
+const bare = (text: string): string => text.replace(words.articles, "").trim();
+
+function understood({ catalogue }: HappenedContext, phrase: string): UnderstoodLot[] {
+  const { items } = readHaul(phrase, catalogue);
+  const lots = items.filter((item): item is UnderstoodLot => item.kind === "lot");
+  if (lots.length === 0)
+    throw new Unreadable(`${shownValue(phrase)} names no kind of produce that is known`, examples);
+  return lots;
+}
+
+/** The kind of the plan that an item names: its own, or the only one it may be. */
+function kindInPlan({ lots }: HappenedContext, { lot, questions, typed }: UnderstoodLot): string {
+  const kinds = new Set(lots.map(({ commodity }) => commodity));
+  if (kinds.has(lot.commodity)) return lot.commodity;
+  const others = questions.flatMap((one) => (one.ask === "which commodity" ? one.candidates : []));
+  const [only, second] = [...new Set(others.filter((one) => kinds.has(one)))];
+  if (only !== undefined && second === undefined) return only;
+  throw new Unreadable(
+    `${shownValue(typed)} is not in the plan`,
+    `Name one of: ${[...kinds].join(", ")}; or write what came home as “bought …”.`,
+  );
+}
+
+const byWords = ({ lots }: HappenedContext, phrase: string): string | undefined =>
+  lots.find(({ id, typed }) => id === phrase || (typed !== undefined && folded(typed) === folded(phrase)))
+    ?.id;
+
+/** Lots named in a phrase, each with its amount: all of it where none is told. */
+function amountsOf(context: HappenedContext, phrase: string): { lot: string; amount: HappenedAmount }[] {
+  const share = words.shares.find(([, pattern]) => pattern.test(phrase));
+  const whole = words.everything.test(phrase);
+  const none = words.nothingOf.test(phrase);
+  if (words.vague.test(phrase))
+    throw new Unreadable(
+      `${shownValue(phrase)} tells no amount`,
+      "Say how much, for example: ate 200 g kale, or: half of the kale.",
+    );
+  const rest = bare(phrase.replace(share?.[1] ?? (whole ? words.everything : words.nothingOf), ""));
+  const told: HappenedAmount | undefined = share
+    ? { share: share[0] }
+    : whole
+      ? "all"
+      : none
+        ? "none"
+        : undefined;
+  const id = byWords(context, rest);
+  if (id !== undefined) return [{ lot: id, amount: told ?? "all" }];
+  return understood(context, rest).map((item) => {
+    const { grams, pieces } = item.lot;
+    const counted: HappenedAmount = pieces === undefined ? { grams } : { pieces, grams };
+    const amount = told ?? (item.assumed.includes("usual amount") ? "all" : counted);
+    return { lot: kindInPlan(context, item), amount };
+  });
+}
+
+const namesOf = (context: HappenedContext, phrase: string): string[] =>
+  amountsOf(context, bare(phrase).replace(words.everything, "")).map(({ lot }) => lot);
+
+/** A day at the end of a line, taken off it. */
+function dayAtEnd({ on }: HappenedContext, line: string): { rest: string; date?: string } {
+  const found = words.dayWords.exec(line);
+  if (!found) return { rest: line };
+  const [whole, , yesterday, ago, hace, date] = found;
+  if (date !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(date)) return { rest: line };
+  const back = yesterday ? 1 : Number(ago ?? hace ?? 0);
+  return { rest: line.slice(0, line.length - whole.length), date: date ?? addDays(on, -back) };
+}
+
+function placeIn(context: HappenedContext, name: string): string | undefined {
+  const wanted = folded(name);
+  const { places } = context;
+  const exact = places.find(({ id, name: own }) => folded(id) === wanted || folded(own) === wanted);
+  if (exact) return exact.id;
+  if (!words.refrigeratorWords.test(name)) return undefined;
+  return places.find(({ kind }) => kind === "refrigerator shelf")?.id;
+}
+
+/** “the tomatoes to the counter in a paper bag”: the lots, the place, the wrap, since when. */
+function movedLots(context: HappenedContext, phrase: string): Record<string, unknown>[] {
+  const { rest: dated, date } = dayAtEnd(context, phrase);
+  const wrap = words.wrapWords.find(([, pattern]) => pattern.test(dated));
+  const rest = (wrap ? dated.replace(wrap[1], "") : dated).trim();
+  const more = { ...(wrap && { wrap: wrap[0] }), ...(date !== undefined && { since: date }) };
+  const cuts = [...rest.matchAll(words.toPlace)];
+  for (const cut of cuts) {
+    const place = placeIn(context, rest.slice(cut.index + cut[0].length).trim());
+    if (place === undefined) continue;
+    return namesOf(context, rest.slice(0, cut.index)).map((lot) => ({ lot, place, ...more }));
+  }
+  if (wrap && cuts.length === 0) return namesOf(context, rest).map((lot) => ({ lot, ...more }));
+  const places = context.places.map(({ id, name }) => `${id} (${name})`).join(", ");
+  throw new Unreadable(`${shownValue(phrase)} names no place of the kitchen`, `Name one of: ${places}.`);
+}
+
+function leftOut(context: HappenedContext, phrase: string): Record<string, unknown>[] {
+  const found = words.hoursOut.exec(phrase);
+  if (!found)
+    throw new Unreadable("it is not told for how many hours", "Write: left the salad out for 2 hours.");
+  const told = Number(found[1]!.replace(",", "."));
+  return namesOf(context, phrase.slice(0, found.index)).map((lot) => ({
+    lot,
+    hoursOut: Number.isFinite(told) ? told : 1,
+  }));
+}
+
+/** What a line says that begins with none of the words known: how ripe, how good, how much is left. */
+function stateLine(context: HappenedContext, line: string): Record<string, unknown>[] {
+  const left = words.leftBeginning.test(line)
+    ? line.replace(words.leftBeginning, "")
+    : words.leftEnding.test(line)
+      ? line.replace(words.leftEnding, "")
+      : undefined;
+  if (left !== undefined) return amountsOf(context, left).map(({ lot, amount }) => ({ lot, left: amount }));
+  const ripe = words.ripenessEndings.find(([, pattern]) => pattern.test(line));
+  const name = (pattern: RegExp) => line.replace(pattern, "").replace(words.isWords, "");
+  if (ripe) return namesOf(context, name(ripe[1])).map((lot) => ({ lot, ripeness: ripe[0] }));
+  if (words.goodEnding.test(line))
+    return namesOf(context, name(words.goodEnding)).map((lot) => ({ lot, seenGood: true }));
+  throw new Unreadable("it is not understood", examples);
+}
+
+const fieldOf = { ate: "eaten", "threw out": "thrownOut", "gave away": "givenAway" } as const;
+
+function readLine(context: HappenedContext, line: string, into: ReadAccount): void {
+  if (words.ateNothing.test(line)) {
+    into.followed = false;
+    return;
+  }
+  const found = words.beginnings.find(([, pattern]) => pattern.test(line));
+  if (!found) {
+    into.lots.push(...stateLine(context, line));
+    return;
+  }
+  const [said] = found;
+  const phrase = line.replace(found[1], "").replace(/\s+(?:out|away)$/u, "");
+  if (said === "came home") {
+    into.cameHome.push(...understood(context, phrase).map(({ lot, typed }) => ({ ...lot, typed })));
+  } else if (said === "moved") into.lots.push(...movedLots(context, phrase));
+  else if (said === "left out") into.lots.push(...leftOut(context, line.replace(found[1], "")));
+  else if (said === "cut") {
+    const { rest, date } = dayAtEnd(context, phrase);
+    into.lots.push(...namesOf(context, rest).map((lot) => ({ lot, cut: date ?? context.on })));
+  } else if (said === "ate none")
+    into.lots.push(...namesOf(context, phrase).map((lot) => ({ lot, eaten: "none" })));
+  else {
+    const field = fieldOf[said];
+    into.lots.push(...amountsOf(context, bare(phrase)).map(({ lot, amount }) => ({ lot, [field]: amount })));
+  }
+}
+
+/**
+ * Reads what a person typed of what happened, a thing a line (or parted by semicolons): the amounts and kinds by the reader of hauls. Throws HappenedError naming every line that is
+ * not understood: none is passed over.
+ */
+export function readHappened(text: string, context: HappenedContext): ReadAccount {
+  const account: ReadAccount = { version: 1, lots: [], cameHome: [] };
+  const findings: Finding[] = [];
+  const lines = text
+    .split(/[;\n]/u)
+    .flatMap((line) => line.split(words.nextThing))
+    .map((line) =>
+      line
+        .trim()
+        .replace(/^[-–•*]\s*/u, "")
+        .replace(/[.!]+$/u, "")
+        .toLowerCase(),
+    );
+  lines.forEach((line) => {
+    if (line === "") return;
+    try {
+      readLine(context, line, account);
+    } catch (error) {
+      if (!(error instanceof Unreadable)) throw error;
+      findings.push({ thing: `happened ${shownValue(line)}`, value: error.message, remedy: error.remedy });
+    }
+  });
+  if (findings.length > 0) throw new HappenedError(findings);
+  return account;
+}

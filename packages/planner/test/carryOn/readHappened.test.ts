@@ -1,0 +1,124 @@
+import { catalogue } from "@keepwright/catalogue";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { happenedFrom } from "../../src/carryOn/checkHappened.js";
+import { readHappened } from "../../src/carryOn/readHappened.js";
+import { InputError } from "../../src/problem/inputError.js";
+import { ordinaryKitchens } from "../../src/problem/ordinaryKitchens.js";
+
+const context = {
+  catalogue: catalogue(),
+  lots: [
+    { id: "lot-1", commodity: "apple", typed: "8 apples" },
+    { id: "lot-2", commodity: "spinach", typed: "spinach" },
+    { id: "lot-3", commodity: "avocado", typed: "3 avocados" },
+    { id: "lot-4", commodity: "kale", typed: "a bunch of kale" },
+    { id: "lot-5", commodity: "cantaloupe", typed: "a melon" },
+    { id: "lot-6", commodity: "tomato", typed: "6 tomatoes" },
+  ],
+  places: ordinaryKitchens.ordinary.places,
+  on: "2026-06-16",
+};
+const read = (text: string) => readHappened(text, context);
+const lots = (text: string) => read(text).lots;
+
+describe("readHappened", () => {
+  it.each<[string, Record<string, unknown>[]]>([
+    ["ate 2 apples", [{ lot: "apple", eaten: { pieces: 2 } }]],
+    ["We ate 200 g kale.", [{ lot: "kale", eaten: { grams: 200 } }]],
+    ["threw out the spinach", [{ lot: "lot-2", thrownOut: "all" }]],
+    ["threw the kale away", [{ lot: "kale", thrownOut: "all" }]],
+    ["avocados ripe", [{ lot: "avocado", ripeness: "ripe" }]],
+    ["the avocados are not ripe yet", [{ lot: "avocado", ripeness: "unripe" }]],
+    ["the tomatoes are very ripe now", [{ lot: "tomato", ripeness: "very ripe" }]],
+    ["gave away 3 apples", [{ lot: "apple", givenAway: { pieces: 3 } }]],
+    ["ate half of the melon", [{ lot: "cantaloupe", eaten: { share: 0.5 } }]],
+    ["did not eat the kale", [{ lot: "kale", eaten: "none" }]],
+    ["4 apples left", [{ lot: "apple", left: { pieces: 4 } }]],
+    ["kale still good", [{ lot: "kale", seenGood: true }]],
+    ["moved the tomatoes to the counter", [{ lot: "tomato", place: "counter" }]],
+    ["put the kale in the fridge in a paper bag", [{ lot: "kale", place: "shelf", wrap: "paper bag" }]],
+    [
+      "moved the tomatoes to the left drawer yesterday",
+      [{ lot: "tomato", place: "left-drawer", since: "2026-06-15" }],
+    ],
+    ["cut the melon 2 days ago", [{ lot: "cantaloupe", cut: "2026-06-14" }]],
+    ["left the melon out for 3 hours", [{ lot: "cantaloupe", hoursOut: 3 }]],
+    ["comimos 2 manzanas", [{ lot: "apple", eaten: { pieces: 2 } }]],
+    ["tiré la espinaca", [{ lot: "spinach", thrownOut: "all" }]],
+    ["los aguacates están maduros", [{ lot: "avocado", ripeness: "ripe" }]],
+    [
+      "ate 2 apples and threw out the spinach",
+      [
+        { lot: "apple", eaten: { pieces: 2 } },
+        { lot: "lot-2", thrownOut: "all" },
+      ],
+    ],
+    [
+      "ate 2 apples, 1 avocado",
+      [
+        { lot: "apple", eaten: { pieces: 2 } },
+        { lot: "avocado", eaten: { pieces: 1 } },
+      ],
+    ],
+  ])("understands “%s”", (text, expected) => {
+    expect(lots(text)).toMatchObject(expected);
+    expect(lots(text)).toHaveLength(expected.length);
+    expect(() => happenedFrom(read(text))).not.toThrow();
+  });
+
+  it("understands what came home by the reader of hauls, and that nothing was eaten", () => {
+    const { cameHome, followed } = read("bought 1 lb peas, 2 lemons\nate nothing");
+    expect(cameHome).toMatchObject([{ grams: 453.59 }, { commodity: "lemon", pieces: 2 }]);
+    expect(followed).toBe(false);
+  });
+
+  it.each<[string, RegExp]>([
+    ["ate 2 pears", /"2 pears" is not in the plan.*apple.*bought/],
+    ["ate some kale", /tells no amount.*half of the kale/],
+    ["moved the kale to the loft", /names no place.*shelf/],
+    ["the dog barked", /not understood|names no kind/],
+    ["left the melon out", /how many hours/],
+  ])("says why “%s” cannot be read, and what would work", (text, message) => {
+    expect(() => read(text)).toThrow(message);
+  });
+
+  it("reads any text, or names each line it cannot read", () => {
+    const phrase = fc.constantFrom(
+      "ate",
+      "threw out",
+      "moved",
+      "to",
+      "the",
+      "kale",
+      "2",
+      "apples",
+      "ripe",
+      "left",
+      "cut",
+      "\n",
+      ";",
+      "half of",
+      "bought",
+      "on",
+      "zorb",
+    );
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.string(),
+          fc.array(phrase, { maxLength: 9 }).map((all) => all.join(" ")),
+        ),
+        (text) => {
+          try {
+            read(text);
+          } catch (error) {
+            expect(error).toBeInstanceOf(InputError);
+            expect((error as InputError).findings.every(({ remedy }) => remedy.length > 5)).toBe(true);
+          }
+        },
+      ),
+      { numRuns: 300, seed: 4 },
+    );
+  });
+});
