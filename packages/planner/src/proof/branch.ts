@@ -1,8 +1,10 @@
 import { ventSettings } from "../problem/kitchen.js";
 import type { Columns } from "./columns.js";
-import type { KitchenBoxes } from "./kitchenBounds.js";
+import { mostVapour } from "./given.js";
+import type { KitchenBoxes } from "./kitchenBoxes.js";
 import type { Solved } from "./relaxation.js";
-import type { RootAir, Supposition } from "./supposition.js";
+import type { RootAir } from "./rootAir.js";
+import type { Supposition } from "./supposition.js";
 
 /** Two or more suppositions that together leave nothing of one out, and how much the value would rise if each were as tight as it could be [g]. */
 interface Split {
@@ -12,6 +14,9 @@ interface Split {
 
 /** What a box's air, as what is used makes it, must differ by from what is supposed to be worth a split, as a share. */
 const leastDifference = 0.02;
+
+/** How far from what is supposed to what is used a split lies: near the latter, so that the branch the optimum is likely in gets most of the rise at once. */
+const splitShare = 0.8;
 
 /** Least rise [g] a split must promise. */
 const leastPromise = 1e-3;
@@ -39,7 +44,6 @@ export class Brancher {
       (most, one) => (most && most.promise >= one.promise ? most : one),
       undefined,
     );
-    (globalThis as any).__log?.(splits.map((one) => (one as any).name + " " + one.promise.toFixed(1)).join("; "), "used", solved.used.map(({column, portions}) => column.way.lot.commodity.id + " " + portions.toFixed(1) + " " + column.way.programme.stays.map(({place,wrap})=>this.#kitchen.problem.places[place]!.place.id+"/"+wrap).join(">")).join(", "));
     return best && best.promise > leastPromise ? best.parts : undefined;
   }
 
@@ -56,49 +60,65 @@ export class Brancher {
     return rise;
   }
 
+  /** For each window, and for all time together, which is one split where several would be needed. */
   #byEthylene(supposition: Supposition, solved: Solved): Split[] {
     const { size, behind } = this.#kitchen;
-    return supposition.leastEthylene.flatMap((levels, window) =>
+    const { leastEthylene, leastAtMost } = supposition;
+    return leastAtMost.flatMap((caps, span) =>
       Array.from({ length: size }, (_, box) => box).flatMap((box): Split[] => {
-        const low = levels[box]!;
-        const made = solved.ethylene[window]![box]!;
+        const windows = span < leastEthylene.length ? [span] : leastEthylene.map((_, window) => window);
+        const low = Math.min(...windows.map((window) => leastEthylene[window]![box]!));
+        const made = Math.min(solved.ethylene[span]![box]!, caps[box]!);
         if (made < low * (1 + leastDifference)) return [];
-        const raisedTo = (level: number): Supposition => this.#raised(supposition, window, box, level);
+        const raisedTo = (level: number): Supposition => this.#raised(supposition, windows, box, level);
         const promise = this.#rise(solved, supposition, raisedTo(made), behind[box]!);
-        const level = Math.sqrt(low * made);
-        const lowered: Supposition = {
-          ...supposition,
-          leastAtMost: supposition.leastAtMost.with(
-            window,
-            withEntry(supposition.leastAtMost[window]!, box, level),
-          ),
-        };
-        return [{ name: `eth w${window} b${box} ${low.toFixed(3)}<${made.toFixed(3)}`, promise, parts: [lowered, raisedTo(level)] } as any];
+        const level = low ** (1 - splitShare) * made ** splitShare;
+        const lowered = { ...supposition, leastAtMost: leastAtMost.with(span, withEntry(caps, box, level)) };
+        return [{ promise, parts: [lowered, raisedTo(level)] }];
       }),
     );
   }
 
   /** At least a level in a box, and so in all that breathe with it. */
-  #raised(supposition: Supposition, window: number, box: number, level: number): Supposition {
-    const levels = supposition.leastEthylene[window]!.slice();
-    for (const one of this.#kitchen.behind[box]!) levels[one] = Math.max(levels[one]!, level);
-    return { ...supposition, leastEthylene: supposition.leastEthylene.with(window, levels) };
+  #raised(supposition: Supposition, windows: readonly number[], box: number, level: number): Supposition {
+    const leastEthylene = supposition.leastEthylene.map((levels, window) =>
+      windows.includes(window)
+        ? levels.map((now, one) => (this.#kitchen.behind[box]!.has(one) ? Math.max(now, level) : now))
+        : levels,
+    );
+    return { ...supposition, leastEthylene };
   }
 
   #byDensity(supposition: Supposition, solved: Solved): Split[] {
-    const { size } = this.#kitchen;
-    return Array.from({ length: size }, (_, box) => box).flatMap((box): Split[] => {
-      const most = supposition.mostDensity[box]!;
-      const least = Math.max(this.#air.leastDensity[box]!, supposition.mostAtLeast[box]!);
-      if (most < least * (1 + leastDifference)) return [];
-      const level = 0.5 * (most + least);
-      const drier: Supposition = { ...supposition, mostDensity: withEntry(supposition.mostDensity, box, level) };
+    const { mostDensity } = supposition;
+    return Array.from({ length: this.#kitchen.size }, (_, box) => box).flatMap((box): Split[] => {
+      const most = mostDensity[box]!;
+      const reached = Math.max(this.#reached(supposition, solved, box), supposition.mostAtLeast[box]!);
+      if (most < reached * (1 + leastDifference)) return [];
+      const drierThan = (level: number): Supposition => ({ ...supposition, mostDensity: withEntry(mostDensity, box, level) });
+      const level = most + splitShare * (reached - most);
       const wetter: Supposition = { ...supposition, mostAtLeast: withEntry(supposition.mostAtLeast, box, level) };
-      // Only a guess of what it brings: half of what the driest air would.
-      const driest = { ...supposition, mostDensity: withEntry(supposition.mostDensity, box, least) };
-      const promise = 0.5 * this.#rise(solved, supposition, driest, new Set([box]));
-      return [{ name: `dens b${box} ${(least*1000).toFixed(1)}..${(most*1000).toFixed(1)}`, promise, parts: [drier, wetter] } as any];
+      const promise = this.#rise(solved, supposition, drierThan(reached), new Set([box]));
+      return [{ promise, parts: [drierThan(level), wetter] }];
     });
+  }
+
+  /** Density [kg/m³] that a box could reach with all that is ever used in it or behind it, around it the air at its dampest. */
+  #reached({ vents, mostDensity }: Supposition, { used }: Solved, box: number): number {
+    const { behind, neighbour } = this.#kitchen;
+    const exchange = this.#kitchen.exchange(vents);
+    let conductance = 0;
+    let density = 0;
+    for (const { column, portions } of used) {
+      const given = mostVapour(column, behind[box]!);
+      conductance += (given.conductance * portions) / column.way.lot.portions;
+      if (given.conductance > 0) density = Math.max(density, given.supply / given.conductance);
+    }
+    const around = mostDensity[neighbour[box]!]!;
+    const settled = [exchange.least[box]!, exchange.most[box]!].map((litres) =>
+      this.#air.settled(box, around, { conductance, density }, litres),
+    );
+    return Math.min(Math.max(...settled), mostDensity[box]!);
   }
 
   #byVents(supposition: Supposition, solved: Solved): Split[] {
@@ -112,7 +132,7 @@ export class Brancher {
       const rises = parts.map((part) =>
         this.#rise(solved, supposition, part, this.#kitchen.behind[box]!),
       );
-      return [{ name: `vent ${vent}`, promise: Math.min(...rises), parts } as any];
+      return [{ promise: Math.min(...rises), parts }];
     });
   }
 }

@@ -1,66 +1,9 @@
 import type { AirRanges, Optimist, OptimisticWay } from "@keepwright/physics";
 import { isAirtight } from "../rules/airtight.js";
-import { lastSafeDay } from "../rules/safeTime.js";
 import { weights } from "../rules/weights.js";
 import type { Prepared } from "../search/prepare.js";
-import { type LeastCosts, leastCosts } from "./optimisticCosts.js";
+import { type Priced, PricedWay } from "./pricedWay.js";
 import type { Way } from "./ways.js";
-
-/** A way to deal with a lot that is first ready on one day, priced in the air known only within bounds. */
-interface Priced extends LeastCosts {
-  readonly readyDay: number;
-  readonly ripens: OptimisticWay["ripens"];
-}
-
-/** A way whose prices are remembered by the air they were worked out in. */
-export class PricedWay {
-  readonly way: Way;
-  readonly #prepared: Prepared;
-  readonly #lastSafe: number;
-  readonly #known = new Map<string, readonly Priced[]>();
-
-  constructor(prepared: Prepared, way: Way) {
-    this.way = way;
-    this.#prepared = prepared;
-    this.#lastSafe = lastSafeDay(prepared.problem, way.lot, way.programme, [0]);
-  }
-
-  prices(optimist: Optimistic, air: AirRanges): readonly Priced[] {
-    const key = this.#key(air);
-    const known = this.#known.get(key) ?? this.#priced(optimist, air);
-    this.#known.set(key, known);
-    return known;
-  }
-
-  /** What of the air a way meets, as a text. */
-  #key({ leastEthylene, mostEthylene, mostDensity, leastResistance }: AirRanges): string {
-    return this.way.boxes
-      .map(
-        (box) =>
-          `${leastEthylene.map((window) => window[box])} ${mostEthylene[box]} ${mostDensity[box]} ${leastResistance[box]}`,
-      )
-      .join(" > ");
-  }
-
-  #priced(optimist: Optimistic, air: AirRanges): Priced[] {
-    const { problem, spread, bestLife } = this.#prepared;
-    const { lot, programme, whole } = this.way;
-    return optimist.ways(whole, air, problem.household.days).map((one) => ({
-      ...leastCosts(
-        problem,
-        lot,
-        one,
-        spread(lot.index, programme),
-        bestLife(lot.index),
-        this.#lastSafe,
-      ),
-      readyDay: one.readyDay,
-      ripens: one.ripens,
-    }));
-  }
-}
-
-type Optimistic = Pick<Optimist, "ways" | "needs">;
 
 /**
  * Ways of a lot through the same places, first ready on the same day, that the relaxation need not tell apart: one of them, and those that cost at least as much and take at
@@ -73,6 +16,8 @@ export interface Column {
   readonly members: readonly PricedWay[];
   /** Ethylene [µL/L] its first box must reach at some time for it to be ready so soon. */
   readonly needs: number;
+  /** The most it can ripen in a day in its first box [1/d]. */
+  readonly haste: number;
 }
 
 /** What a portion costs by a column [g]: `fixed` whatever the day. Infinity everywhere: it cannot be. */
@@ -97,18 +42,20 @@ function smellOnDairy({ problem }: Prepared, { lot, programme }: Way, readyDay: 
 
 export class Columns {
   readonly #prepared: Prepared;
-  readonly #optimist: Optimistic;
+  readonly #optimist: Optimist;
   readonly all: readonly Column[];
+  readonly #ofLot: readonly (readonly Column[])[];
 
   constructor(
     prepared: Prepared,
-    optimist: Optimistic,
+    optimist: Optimist,
     ways: readonly (readonly Way[])[],
     airFor: (lot: number) => AirRanges,
   ) {
     this.#prepared = prepared;
     this.#optimist = optimist;
-    this.all = ways.flatMap((ofLot, lot) => this.#ofLot(ofLot, airFor(lot)));
+    this.#ofLot = ways.map((ofLot, lot) => this.#columnsOf(ofLot, airFor(lot)));
+    this.all = this.#ofLot.flat();
   }
 
   /** Least costs of a portion by a column in some air; undefined where it cannot be in it. */
@@ -134,7 +81,12 @@ export class Columns {
     return (way.effort + smellOnDairy(this.#prepared, way, readyDay)) / way.lot.portions;
   }
 
-  #ofLot(ways: readonly Way[], air: AirRanges): Column[] {
+  /** Columns of a lot. */
+  of(lot: number): readonly Column[] {
+    return this.#ofLot[lot]!;
+  }
+
+  #columnsOf(ways: readonly Way[], air: AirRanges): Column[] {
     const groups = new Map<string, { way: PricedWay; priced: Priced; fixed: number }[]>();
     for (const way of ways) {
       const one = new PricedWay(this.#prepared, way);
@@ -143,8 +95,7 @@ export class Columns {
       for (const priced of one.prices(this.#optimist, air)) {
         const smell = smellOnDairy(this.#prepared, way, priced.readyDay);
         const airtight = programme.stays.map(({ wrap }) => isAirtight(wrap)).join();
-        const wet = programme.stays.map(({ wrap }) => (globalThis as any).__k === "wet" ? wrap === "damp towel" : (globalThis as any).__k === "all" ? wrap : "").join();
-        const key = `${path} ${programme.leavesOff} ${priced.readyDay} ${smell > 0} ${airtight} ${wet}`;
+        const key = `${path} ${programme.leavesOff} ${priced.readyDay} ${smell > 0} ${airtight}`;
         const group = groups.get(key) ?? [];
         groups.set(key, group);
         group.push({ way: one, priced, fixed: this.#fixed(way, priced.readyDay) });
@@ -153,6 +104,7 @@ export class Columns {
     return [...groups.values()].flatMap(undominated).map((column) => ({
       ...column,
       needs: Math.min(...column.members.map(({ way }) => this.#optimist.needs(way.whole, air, column.readyDay))),
+      haste: Math.max(...column.members.map(({ way }) => this.#optimist.fastestRipening(way.whole, air))),
     }));
   }
 }
@@ -165,7 +117,7 @@ const dominates = (one: Candidate, other: Candidate): boolean =>
   one.way.way.litres.every((litres, stay) => litres <= other.way.way.litres[stay]!) &&
   one.priced.onDay.every((cost, day) => one.fixed + cost <= other.fixed + other.priced.onDay[day]!);
 
-function undominated(group: readonly Candidate[]): Omit<Column, "needs">[] {
+function undominated(group: readonly Candidate[]): Omit<Column, "needs" | "haste">[] {
   const order = [...group].sort((a, b) => a.fixed + a.priced.left - b.fixed - b.priced.left);
   const columns: { best: Candidate; members: Candidate[] }[] = [];
   for (const one of order) {

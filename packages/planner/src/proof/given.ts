@@ -24,8 +24,14 @@ export function leastEmission(
   return Math.min(arriving(first), ripe(last));
 }
 
-/** Vapour given off at the start, at the least, by what lies in a box: [m³/s], and that times the density [kg/m³] below which it gives off any. */
-export function leastVapour({ way, members }: Column, box: number) {
+/** Vapour given off: conductance [m³/s], and that times the density [kg/m³] at which nothing is given off. */
+export interface VapourGiven {
+  readonly conductance: number;
+  readonly supply: number;
+}
+
+/** Vapour given off at the start, at the least, by what lies in a box. */
+export function leastVapour({ way, members }: Column, box: number): VapourGiven {
   if (way.boxes[0] !== box) return { conductance: 0, supply: 0 };
   let conductance = Number.POSITIVE_INFINITY;
   let density = Number.POSITIVE_INFINITY;
@@ -38,7 +44,7 @@ export function leastVapour({ way, members }: Column, box: number) {
 }
 
 /** At any time, at the most, by what ever lies in one of the boxes. */
-export function mostVapour({ members }: Column, boxes: ReadonlySet<number>) {
+export function mostVapour({ members }: Column, boxes: ReadonlySet<number>): VapourGiven {
   let conductance = 0;
   let density = 0;
   for (const { way } of members) {
@@ -51,12 +57,20 @@ export function mostVapour({ members }: Column, boxes: ReadonlySet<number>) {
   return { conductance, supply: conductance * density };
 }
 
-/** Ethylene [µL/h] that a lot dealt with by a column gives off into the boxes of a set, at the most at any time. */
-export function mostEmission({ way, ripens }: Column, boxes: ReadonlySet<number>): number {
+/**
+ * Ethylene [µL/h] that a lot dealt with by a column gives off into the boxes of a set, at the most up to a day [d]. What has not been able to ripen far by then gives off what its ripeness at the most gives
+ * off: straight in the logarithm (physics' `productionAtRipeness`).
+ */
+export function mostEmission({ way, ripens, haste }: Column, boxes: ReadonlySet<number>, until: number): number {
+  const { ripeness } = way.lot;
+  const ripening = ripens.to > 0 && ripeness < 1;
+  const share = ripening ? Math.min(1, (haste * until) / (1 - ripeness)) : 1;
   let most = 0;
-  for (const given of way.gives) {
-    if (!boxes.has(given.box)) continue;
-    most = Math.max(most, given.arriving, ripens.from === Number.POSITIVE_INFINITY ? 0 : given.ripe);
-  }
+  way.gives.forEach((given, stay) => {
+    if (!boxes.has(given.box)) return;
+    // It comes to a later place ripe, and may be there by then.
+    if (stay > 0) most = Math.max(most, ripens.from <= until ? given.ripe : 0);
+    else most = Math.max(most, given.arriving, given.arriving * (given.ripe / given.arriving) ** share);
+  });
   return most;
 }

@@ -1,7 +1,9 @@
+/** What a row has of a column. */
+export type Entry = readonly [column: number, value: number];
+
 /** A linear programme while it is being put together: minimise the cost of columns within rows. */
 export class LinearModel {
   readonly costs: number[] = [];
-  readonly integral: number[] = [];
   readonly lower: number[] = [];
   readonly upper: number[] = [];
   readonly rowLower: number[] = [];
@@ -10,15 +12,14 @@ export class LinearModel {
   readonly indices: number[] = [];
   readonly values: number[] = [];
 
-  column(cost: number, upper = Number.POSITIVE_INFINITY, lower = 0, integral = false): number {
+  column(cost: number, upper = Number.POSITIVE_INFINITY, lower = 0): number {
     this.costs.push(cost);
-    this.integral.push(integral ? 1 : 0);
     this.lower.push(lower);
     this.upper.push(upper);
     return this.costs.length - 1;
   }
 
-  row(lower: number, upper: number, entries: readonly (readonly [column: number, value: number])[]): number {
+  row(lower: number, upper: number, entries: readonly Entry[]): number {
     this.rowLower.push(lower);
     this.rowUpper.push(upper);
     for (const [column, value] of entries) {
@@ -34,7 +35,6 @@ export class LinearModel {
     return {
       numCols: this.costs.length,
       numRows: this.rowLower.length,
-      ...(this.integral.includes(1) && { integrality: this.integral as (0 | 1)[] }),
       colCost: this.costs,
       colLower: this.lower,
       colUpper: this.upper,

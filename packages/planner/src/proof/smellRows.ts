@@ -2,8 +2,9 @@ import { isAirtight } from "../rules/airtight.js";
 import { weights } from "../rules/weights.js";
 import type { Prepared } from "../search/prepare.js";
 import type { Column } from "./columns.js";
-import type { KitchenBoxes } from "./kitchenBounds.js";
-import type { LinearModel } from "./linearModel.js";
+import type { KitchenBoxes } from "./kitchenBoxes.js";
+import type { Entry, LinearModel } from "./linearModel.js";
+import type { Placed } from "./placed.js";
 
 /** The stretch of air a column's lot lies in at the start, as a text; nothing where its wrap keeps smells in and out. */
 function airAtStart({ way }: Column, kitchen: KitchenBoxes): string | undefined {
@@ -21,14 +22,14 @@ export function smellRows(
   model: LinearModel,
   { problem }: Prepared,
   kitchen: KitchenBoxes,
-  placed: readonly { readonly column: Column; readonly portions: number }[],
+  placed: readonly Placed[],
 ): void {
-  const shares = new Map<number, Map<string, [number, number][]>>();
+  const shares = new Map<number, Map<string, Entry[]>>();
   for (const { column, portions } of placed) {
     const air = airAtStart(column, kitchen);
     if (air === undefined) continue;
     const { index, portions: all } = column.way.lot;
-    const byAir = shares.get(index) ?? new Map<string, [number, number][]>();
+    const byAir = shares.get(index) ?? new Map<string, Entry[]>();
     shares.set(index, byAir);
     byAir.set(air, [...(byAir.get(air) ?? []), [portions, 1 / all]]);
   }

@@ -6,7 +6,7 @@ import { simulatedPart } from "../problem/simulationOf.js";
 import { litresInStay } from "../rules/capacity.js";
 import { programmeEffort } from "../rules/effort.js";
 import { everyWay } from "../search/options.js";
-import type { KitchenBoxes } from "./kitchenBounds.js";
+import type { KitchenBoxes } from "./kitchenBoxes.js";
 
 /** A way to deal with a lot, none left out, with what it asks and gives whatever the air. */
 export interface Way {
@@ -21,9 +21,14 @@ export interface Way {
   readonly effort: number;
 }
 
-/** Every way to deal with each lot, by the rules alone. */
+/**
+ * A lot wanted for a day has too many ways (held in any place until any day, in any wrap) to look at them all: it is taken to cost nothing, take no room and harm nobody, which no plan can beat.
+ */
+export const isFree = ({ wish }: Pick<BoundLot, "wish">): boolean => wish !== undefined;
+
+/** Every way to deal with a lot, by the rules alone, wishes left aside. */
 export function everyWayOf(problem: Problem, lot: BoundLot, kitchen: KitchenBoxes): Way[] {
-  return everyWay(problem, lot).map((programme) => {
+  return everyWay(problem, { ...lot, wish: undefined }).map((programme) => {
     const whole = simulatedPart(problem, lot, lot.portions, programme);
     const part = { lot: lot.index, portions: lot.portions, programme };
     return {

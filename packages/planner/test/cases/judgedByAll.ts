@@ -37,7 +37,7 @@ export function tractable(
   return seeds;
 }
 
-/** The plan for a request against the best of all choices: relative gap, and what differs. */
+/** The plan for a request against the best of all choices: relative gap, both objectives, and what differs. */
 export function judgedByAll(request: PlanRequest, divided: boolean) {
   const { problem, ways } = waysOf(request, divided);
   const best = bestOfAll(problem, ways);
@@ -50,5 +50,12 @@ export function judgedByAll(request: PlanRequest, divided: boolean) {
   const difference =
     `best ${best.total}: ${choiceKey(best.choice)}${considered ? "" : " (holds a programme the planner does not consider)"}; ` +
     `plan ${plan.objective.total}: ${found.join("; ")} | ${plan.vents.map(({ setting }) => setting).join(",")}`;
-  return { gap: plan.objective.total / best.total - 1, considered, difference };
+  return {
+    gap: plan.objective.total / best.total - 1,
+    best: best.total,
+    value: plan.objective.total,
+    problem,
+    considered,
+    difference,
+  };
 }

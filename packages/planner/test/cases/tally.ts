@@ -13,6 +13,10 @@ export class Tally {
     this.#worst = Math.max(this.#worst, gap);
   }
 
+  get found(): number {
+    return this.#found;
+  }
+
   toString(): string {
     return `best found in ${this.#found} of ${this.#cases} cases, worst gap ${(this.#worst * 100).toFixed(2)} %`;
   }

@@ -1,0 +1,79 @@
+import { litresPerHourInCubicMetrePerSecond } from "@keepwright/physics";
+import type { Column } from "./columns.js";
+import { leastVapour, mostVapour, type VapourGiven } from "./given.js";
+import type { KitchenBoxes } from "./kitchenBoxes.js";
+import type { Entry, LinearModel } from "./linearModel.js";
+import type { Placed } from "./placed.js";
+import type { RootAir } from "./rootAir.js";
+import type { Supposition } from "./supposition.js";
+
+/** Kilograms a second in grams an hour times litres in a cubic metre: what the rows are written in, for the solver minds numbers far from 1. */
+const scale = 1000 * litresPerHourInCubicMetrePerSecond;
+
+/** By box: the lowest density [kg/m³] at which anything in it or behind it gives off no vapour. Below it, everything there only adds. */
+export const driestSurfaces = (columns: readonly Column[], { behind }: KitchenBoxes): number[] =>
+  behind.map((boxes) => {
+    let least = Number.POSITIVE_INFINITY;
+    for (const { members } of columns) {
+      for (const { way } of members) {
+        for (const given of way.gives) if (boxes.has(given.box)) least = Math.min(least, given.vapour.density);
+      }
+    }
+    return least;
+  });
+
+/** Vapour given off at a density of the box's air. */
+function givenAt(placed: readonly Placed[], of: (column: Column) => VapourGiven, density: number): Entry[] {
+  return placed.flatMap(({ column, portions }): Entry[] => {
+    const { conductance, supply } = of(column);
+    const given = (supply - density * conductance) * scale;
+    return given === 0 ? [] : [[portions, given / column.way.lot.portions]];
+  });
+}
+
+/**
+ * Vapour in balance. What lies in a box on the first day must not give off more than its exchange, at its fastest and with the neighbour at its driest, and its coil carry away at the most
+ * density supposed; and what ever lies in it or behind it must be able to give off what they carry away, at their slowest, at the density it is supposed to reach. Below the driest surface
+ * drawers only add to the air they breathe with, so what they add may be left out of the first.
+ *
+ * @param whole nothing that gives off vapour is missing among the placed
+ */
+export function vapourRows(
+  model: LinearModel,
+  kitchen: KitchenBoxes,
+  root: RootAir,
+  driest: readonly number[],
+  { vents, mostDensity, mostAtLeast }: Supposition,
+  placed: readonly Placed[],
+  whole: boolean,
+): void {
+  const { size, behind, neighbour, optimist } = kitchen;
+  const { tree } = optimist;
+  const exchange = kitchen.exchange(vents);
+  for (let box = 0; box < size; box++) {
+    const carried = (litresPerHour: number, density: number, around: number): number =>
+      1000 * litresPerHour * (density - around) +
+      scale * tree.coilExchange[box]! * Math.max(0, density - tree.coilDensity[box]!);
+    const next = neighbour[box]!;
+    const most = mostDensity[box]!;
+    if (most <= driest[box]!) {
+      const around = root.leastDensity[next]!;
+      const litres = most >= around ? exchange.most[box]! : exchange.least[box]!;
+      model.row(
+        Number.NEGATIVE_INFINITY,
+        carried(litres, most, around),
+        givenAt(placed, (column) => leastVapour(column, box), most),
+      );
+    }
+    const level = mostAtLeast[box]!;
+    if (whole && level > 0 && level <= driest[box]!) {
+      const around = mostDensity[next]!;
+      const litres = level >= around ? exchange.least[box]! : exchange.most[box]!;
+      model.row(
+        carried(litres, level, around),
+        Number.POSITIVE_INFINITY,
+        givenAt(placed, (column) => mostVapour(column, behind[box]!), level),
+      );
+    }
+  }
+}
