@@ -44,7 +44,7 @@ const mostCuts = (lots: readonly RunningLot[]): number =>
   lots.reduce((sum, lot) => sum + 4 * (lot.stays.length - 1), 0);
 
 /**
- * Simulates and keeps the whole course of it. Same numbers as `simulate`; the boxes' own outcome and the lots' states day by day (`daily`) are left out.
+ * Simulates and keeps the whole course of it. Same numbers as `simulate`; the boxes' own outcome is left out.
  *
  * @param compiler hand on the one of an earlier trajectory with the same wraps (`inner.compiler`) to save work
  */
@@ -63,7 +63,7 @@ export function trajectory(
     throw new RangeError("A record is of whole lots. Use simulate where something is withheld.");
   }
   const running = simulation.lots.map((lot) => compiler.lot(lot, tree));
-  const daily = simulation.outcome === "ends" ? "nothing" : "quality";
+  const daily = simulation.outcome === "ends" ? "nothing" : "state";
   const recorder = new TapeRecorder(tree, running, grid.steps + mostCuts(running));
   new Run(tree, grid, running, { daily, listener: recorder }).run();
   const tape = recorder.tape();

@@ -2,7 +2,6 @@ import type { Problem } from "../problem/problem.js";
 import { type Part, type Programme, programmeKey } from "../problem/programme.js";
 import { suitableWraps } from "../rules/suitableWraps.js";
 import { withProgramme } from "./moves.js";
-import { mostWorthKnowing } from "./ranked.js";
 import { leastGain, type Search } from "./search.js";
 
 /** A part's programme with another suitable wrap in one of its places. */
@@ -20,12 +19,10 @@ export function otherWrapsOf({ lots, kitchen, catalogue }: Problem, { lot, progr
 function rewrap(search: Search, index: number): boolean {
   const { current, prepared, judge } = search;
   const part = current.choice.parts[index]!;
-  const others = otherWrapsOf(prepared.problem, part);
-  if (others.length === 0) return false;
-  const most = mostWorthKnowing(search, index);
-  const changes = others.map((programme) => {
-    const change = { part: index, like: index, to: { ...part, programme } };
-    const { cost, overflow } = judge.estimate(current, [change], most);
+  const changes = otherWrapsOf(prepared.problem, part).map((programme) => {
+    const { cost, overflow } = judge.estimate(current, [
+      { part: index, like: index, to: { ...part, programme } },
+    ]);
     return { programme, change: cost + overflow };
   });
   const best = changes.reduce<(typeof changes)[number] | undefined>(

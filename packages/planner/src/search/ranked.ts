@@ -104,14 +104,6 @@ export function limitOfHope(search: Search, index: number): number {
     : costToHopeFor(search, current, index);
 }
 
-/** What the part must cost less than by itself, in a change, for that to be worth knowing in full. */
-export const mostWorthKnowing = (
-  search: Search,
-  index: number,
-  hopeFor = limitOfHope(search, index),
-): number =>
-  hopeFor < beyondAnyCost ? Math.max(hopeFor, costToBeat(search, search.current, index)) : hopeFor;
-
 interface Hopeful {
   readonly option: Option;
   readonly to: Part;
@@ -148,7 +140,7 @@ function estimated(search: Search, index: number, hopeful: readonly Hopeful[], n
   const ranked: RankedOption[] = [];
   if (hopeful.length === 0) return ranked;
   const worth = new Worth(search);
-  const most = mostWorthKnowing(search, index, now);
+  const most = now < beyondAnyCost ? Math.max(now, costToBeat(search, search.current, index)) : now;
   let least = 0;
   for (const { option, to, hope } of hopeful) {
     if (hope - now >= least) break;
