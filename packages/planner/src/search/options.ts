@@ -1,6 +1,7 @@
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
+import { programmeEffort } from "../rules/effort.js";
 import {
   moveDays,
   onceRipe,
