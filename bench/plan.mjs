@@ -1,59 +1,49 @@
-// Plans 30 lots in 8 places, and compares judging a tried move by increments with simulating everything again.
+// Plans 30 lots in 8 places and 40 in 10, and compares judging a tried move by increments with simulating everything again.
 // Each line is one JSON object; figures that are compared come from the same run. Needs built packages (npm run build).
-import { catalogue } from "@keepwright/catalogue";
 import { judgeChange, simulate, trajectory } from "@keepwright/physics";
 import {
   allProgrammes,
   bindProblem,
   choiceOfPlan,
   evaluate,
-  ordinaryKitchens,
   planHaul,
   simulatedPart,
   simulationOf,
 } from "@keepwright/planner";
+import { eightPlaces, quantile, requestOf, tenPlaces, timed } from "./lib/requests.mjs";
 
 const repeats = 20;
-// An invented haul: every kind in turn, in amounts that 45 litres of shelf and two drawers nearly hold.
-const kinds = [...catalogue().commodities.keys()].sort();
-const lots = Array.from({ length: 30 }, (_, index) => ({
-  id: `lot ${index}`,
-  commodity: kinds[(index * 7) % kinds.length],
-  grams: 300 + 50 * (index % 5),
-}));
-const request = {
-  haul: { lots },
-  kitchen: ordinaryKitchens.cellar,
-  household: { people: 4 },
-  from: "2026-06-13",
-  catalogue: catalogue(),
-};
+const request = requestOf(30, eightPlaces, { people: 4 });
+const milliseconds = (work) => timed(work).wall;
 
-const milliseconds = (work) => {
-  const start = performance.now();
-  work();
-  return performance.now() - start;
-};
-const quantile = (values, share) =>
-  [...values].sort((a, b) => a - b)[Math.floor(share * (values.length - 1))];
-
-let plan;
-const times = Array.from({ length: repeats }, (_, index) =>
-  milliseconds(() => (plan = planHaul({ ...request, seed: index }))),
-);
-console.log(
-  JSON.stringify({
+/** Plans with one seed after another. */
+function planning(asked) {
+  const runs = Array.from({ length: repeats }, (_, index) =>
+    timed(() => planHaul({ ...asked, seed: index })),
+  );
+  const figures = (name) => {
+    const times = runs.map((run) => run[name]);
+    return {
+      first: times[0],
+      least: Math.min(...times),
+      median: quantile(times, 0.5),
+      slowest: Math.max(...times),
+    };
+  };
+  return {
     bench: "plan",
-    lots: lots.length,
-    places: plan.places.length,
+    lots: asked.haul.lots.length,
+    places: asked.kitchen.places.length,
     repeats,
-    first: times[0],
-    median: quantile(times, 0.5),
-    slowest: Math.max(...times),
+    wall: figures("wall"),
+    processor: figures("cpu"),
     unit: "ms",
-  }),
-);
+  };
+}
+console.log(JSON.stringify(planning(request)));
+console.log(JSON.stringify(planning(requestOf(40, tenPlaces, { people: 5 }))));
 
+const plan = planHaul(request);
 const problem = bindProblem(request);
 const choice = choiceOfPlan(problem, plan);
 const moves = allProgrammes(problem).flatMap((programmes, lot) =>

@@ -1,3 +1,4 @@
+export * from "./again/index.js";
 export * from "./alone/index.js";
 export * from "./arrangement/index.js";
 export * from "./buying/index.js";

@@ -1,6 +1,6 @@
 import type { Ending } from "../produce/lotState.js";
 import { CarryOn } from "./carryOn.js";
-import { type RunningLot, runningLot } from "./runningLot.js";
+import { lotRoom, type RunningLot, runningLot } from "./runningLot.js";
 import type { StageAir } from "./stageAir.js";
 import { perLot } from "./tape.js";
 import type { Trajectory } from "./trajectory.js";
@@ -19,6 +19,8 @@ export class BeyondHorizon {
   readonly #carryOn: CarryOn;
   /** Of each lot once it has been needed: itself, to be carried on again and again. */
   readonly #lots: (RunningLot | undefined)[] = [];
+  /** For the states of whichever is carried on. */
+  readonly #room = lotRoom();
 
   constructor(base: Trajectory) {
     this.#base = base;
@@ -40,7 +42,7 @@ export class BeyondHorizon {
   #atHorizon(index: number): RunningLot {
     const { running, tape, grid } = this.#base.inner;
     const { ripeDay, stayStarts } = this.#base.lots[index]!;
-    const lot = this.#lots[index] ?? runningLot(running[index]!.lot, running[index]!.stays);
+    const lot = this.#lots[index] ?? runningLot(running[index]!.lot, running[index]!.stays, this.#room);
     this.#lots[index] = lot;
     const entry = (tape.intervals - 1) * running.length + index;
     const { record, given } = lot;

@@ -5,7 +5,7 @@ import { type ProduceAtTemperature, produceAtTemperature } from "../produce/atTe
 import type { LotForm } from "../produce/lotState.js";
 import type { Produce } from "../produce/produce.js";
 import { compiledStay } from "./compiledStay.js";
-import { type RunningLot, runningLot } from "./runningLot.js";
+import { type LotRoom, type RunningLot, runningLot } from "./runningLot.js";
 import type { SimulatedLot, SimulatedStay } from "./simulation.js";
 
 /**
@@ -20,9 +20,14 @@ export class LotCompiler {
     this.#wraps = wraps;
   }
 
-  lot(lot: SimulatedLot, tree: AirTree): RunningLot {
+  /** @param room to be used again (see `runningLot`) */
+  lot(lot: SimulatedLot, tree: AirTree, room?: LotRoom): RunningLot {
     const stays = lot.stays.map((stay) => compiledStay(stay, lot, tree, this.#wraps, this.#rates(lot, stay)));
-    return runningLot(lot.pace ? { ...lot, produce: produceAtPace(lot.produce, lot.pace) } : lot, stays);
+    return runningLot(
+      lot.pace ? { ...lot, produce: produceAtPace(lot.produce, lot.pace) } : lot,
+      stays,
+      room,
+    );
   }
 
   /** The rates of a stay. What belongs to the lot and not its kind is put in after what is kept. */

@@ -1,7 +1,7 @@
 import { noteAirChanges } from "./airChanges.js";
 import type { JudgedLot, JudgeOptions, LotChange } from "./judgement.js";
 import { lotOutcome } from "./outcome.js";
-import { Run } from "./run.js";
+import { type KeptDaily, Run } from "./run.js";
 import { type RunningLot, runningLot } from "./runningLot.js";
 import type { LotOutcome, SimulatedLot } from "./simulation.js";
 import type { Trajectory } from "./trajectory.js";
@@ -28,6 +28,7 @@ export function judgeChange(
 ): JudgedLot[] {
   const judge = new Judge(base, changes, options.daily ?? false);
   judge.follow();
+  if (options.worthKnowing && !options.worthKnowing(judge.judged())) return judge.judged();
   let again = judge.shifted(options.tolerance ?? usualTolerance);
   for (let round = 0; round < (options.rounds ?? 1) && again.length > 0; round++) {
     judge.followToo(again);
@@ -42,15 +43,16 @@ export function judgeChange(
  */
 export function followLot(base: Trajectory, lot: SimulatedLot, without: readonly number[] = []): LotOutcome {
   const { compiler, tree, grid, running, tape, steps } = base.inner;
-  const { space, background } = workspaceOf(base);
-  const followed = compiler.lot(lot, tree);
+  const { space, background, room } = workspaceOf(base);
+  const followed = compiler.lot(lot, tree, room(0));
   setBackgroundWithout(tape, steps, tree, running, without, background);
-  new Run(tree, grid, [followed], { background, space, daily: true }).run();
+  new Run(tree, grid, [followed], { background, space, daily: "quality" }).run();
   return lotOutcome(followed);
 }
 
 class Judge {
   readonly #base: Trajectory;
+  readonly #keeps: KeptDaily;
   readonly #daily: boolean;
   readonly #work: Workspace;
   /** Lots taken out of the record's air: changed, taken away, or followed again. */
@@ -64,6 +66,7 @@ class Judge {
   constructor(base: Trajectory, changes: readonly LotChange[], daily: boolean) {
     this.#base = base;
     this.#daily = daily;
+    this.#keeps = daily ? "quality" : "nothing";
     this.#work = workspaceOf(base);
     let next = base.lots.length;
     for (const { lot, to } of changes) {
@@ -76,16 +79,17 @@ class Judge {
   /** Runs the lots that are to be followed in the air of those that are not. */
   follow(): void {
     const { compiler, tree, grid, running, tape, steps } = this.#base.inner;
-    const { space, background, air: listener } = this.#work;
+    const { space, background, air: listener, room } = this.#work;
     this.#followed.clear();
-    for (const [index, lot] of this.#inputs) this.#followed.set(index, compiler.lot(lot, tree));
+    let used = 0;
+    for (const [index, lot] of this.#inputs) this.#followed.set(index, compiler.lot(lot, tree, room(used++)));
     for (const index of this.#again) {
-      this.#followed.set(index, runningLot(running[index]!.lot, running[index]!.stays));
+      this.#followed.set(index, runningLot(running[index]!.lot, running[index]!.stays, room(used++)));
     }
     setBackgroundWithout(tape, steps, tree, running, this.#leftOut, background);
     listener.clear();
     const lots = [...this.#followed.values()];
-    new Run(tree, grid, lots, { background, space, listener, daily: this.#daily }).run();
+    new Run(tree, grid, lots, { background, space, listener, daily: this.#keeps }).run();
   }
 
   /** Estimates what the air does to all others. Returns those that would change the air themselves: they had better be followed. */
@@ -106,7 +110,7 @@ class Judge {
   }
 
   #replayed(lot: number): LotOutcome {
-    return lotOutcome(this.#work.replay.of(this.#base.inner.running[lot]!, this.#daily));
+    return lotOutcome(this.#work.replay.of(this.#base.inner.running[lot]!, this.#keeps));
   }
 
   followToo(lots: readonly number[]): void {
@@ -118,7 +122,7 @@ class Judge {
   }
 
   judged(): JudgedLot[] {
-    const judged = this.#shifted;
+    const judged = [...this.#shifted];
     for (const [lot, running] of this.#followed) {
       judged.push({ lot, outcome: lotOutcome(running), followed: true });
     }

@@ -11,8 +11,13 @@ export interface JudgeOptions {
   readonly tolerance?: number;
   /** How often lots are looked for that are to be followed again; 1 unless told. More rounds see what those do to others. */
   readonly rounds?: number;
-  /** Give quality at each whole day, and for lots that were followed the state too. False unless told. */
+  /** Give quality at each whole day. False unless told. */
   readonly daily?: boolean;
+  /**
+   * Told what becomes of the changed lots (in the order of the changes); if it says no, nobody need know what they do to the others, and the answer
+   * holds these alone.
+   */
+  readonly worthKnowing?: (changed: readonly JudgedLot[]) => boolean;
 }
 
 /** What a change does to one lot. `lot` is its index in the simulation; added lots are numbered on from the last. */

@@ -15,7 +15,9 @@ export interface LotRecord {
   nextProgress: Float64Array;
   /** The end was found by carrying on beyond the horizon. */
   beyondHorizon: boolean;
+  /** State and quality at each whole day, as far as asked for. */
   readonly daily: LotState[];
+  readonly quality: number[];
 }
 
 export const lotRecord = (stays: number, endingCount: number): LotRecord => ({
@@ -27,6 +29,7 @@ export const lotRecord = (stays: number, endingCount: number): LotRecord => ({
   nextProgress: new Float64Array(endingCount),
   beyondHorizon: false,
   daily: [],
+  quality: [],
 });
 
 /** The earliest ending reached between two times, by straight line between the progress at each; −1 when none is. */

@@ -1,9 +1,8 @@
-import { quality } from "../produce/quality.js";
 import type { RunningLot } from "./runningLot.js";
 import type { LotOutcome } from "./simulation.js";
 
 /** What became of a lot that was run to the horizon, and carried on beyond it to its end. */
-export function lotOutcome({ record, lot }: RunningLot): LotOutcome {
+export function lotOutcome({ record }: RunningLot): LotOutcome {
   return {
     endDay: record.endDay,
     endedBy: record.endedBy,
@@ -11,6 +10,6 @@ export function lotOutcome({ record, lot }: RunningLot): LotOutcome {
     ripeDay: record.ripeDay,
     stayStarts: record.stayStarts,
     daily: record.daily,
-    quality: record.daily.map((state) => quality(lot.produce, state)),
+    quality: record.quality,
   };
 }

@@ -5,8 +5,8 @@ import type { DayAirRecorder } from "./dayAir.js";
 import { giveOff } from "./giveOff.js";
 import { daysUntilMove, makeMoves, sameTime } from "./lotMoves.js";
 import { foresee, step } from "./lotStep.js";
-import { closeRun, openRun, type StepListener } from "./run.js";
-import { type RunningLot, runningLot } from "./runningLot.js";
+import { closeRun, type KeptDaily, keepDay, openRun, type StepListener } from "./run.js";
+import { lotRoom, type RunningLot, runningLot } from "./runningLot.js";
 import { type StageAir, stageAir } from "./stageAir.js";
 
 /** One step of a changed run: when, and the air at its start and its end. */
@@ -83,6 +83,7 @@ export class Replay {
   readonly #cutStart: StageAir;
   readonly #cutEnd: StageAir;
   readonly #carryOn: CarryOn;
+  readonly #room = lotRoom();
 
   constructor(tree: AirTree, air: AirRecorder) {
     this.#air = air;
@@ -91,15 +92,18 @@ export class Replay {
     this.#carryOn = new CarryOn(tree);
   }
 
-  of(was: RunningLot, daily: boolean): RunningLot {
+  of(was: RunningLot, daily: KeptDaily): RunningLot {
     const { steps, count } = this.#air;
-    const lot = runningLot(was.lot, was.stays);
+    const lot = runningLot(was.lot, was.stays, this.#room);
+    let wholeDay = 1;
     openRun([lot], daily);
     giveOff(lot, lot.state);
     for (let index = 0; index < count; index++) {
       this.#step(lot, steps[index]!);
-      const whole = lot.record.daily.length;
-      if (daily && steps[index]!.to >= whole - sameTime) lot.record.daily.push(lot.state.slice());
+      if (steps[index]!.to >= wholeDay - sameTime) {
+        wholeDay++;
+        keepDay(lot, daily);
+      }
     }
     closeRun([lot], this.#carryOn, this.#air.last, steps[count - 1]!.to);
     return lot;

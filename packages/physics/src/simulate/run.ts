@@ -1,5 +1,6 @@
 import type { AirTree } from "../climate/airTree.js";
 import { endingProgress } from "../produce/ending.js";
+import { quality } from "../produce/quality.js";
 import { blankConditions, type MutableConditions } from "./airAround.js";
 import { CarryOn } from "./carryOn.js";
 import { giveOff } from "./giveOff.js";
@@ -17,11 +18,13 @@ export interface StepListener {
   end(day: number, length: number, air: StageAir, lots: readonly RunningLot[]): void;
 }
 
+export type KeptDaily = "state" | "quality" | "nothing";
+
 export interface RunOptions {
   readonly background?: Background | undefined;
   readonly listener?: StepListener | undefined;
-  /** Keep the state of every lot at every whole day. */
-  readonly daily: boolean;
+  /** What is kept of every lot at every whole day: its quality, its state too, or nothing. */
+  readonly daily: KeptDaily;
   /** Room for working, to be used again by the next run with the same boxes; made anew unless given. */
   readonly space?: RunSpace | undefined;
 }
@@ -75,9 +78,9 @@ export class Run {
       const from = background ? background.days[interval]! : interval / stepsPerDay;
       const to = background ? background.days[interval + 1]! : (interval + 1) * stepDays;
       this.#interval(interval, from, to);
-      if (this.#options.daily && to >= wholeDay - sameTime) {
+      if (to >= wholeDay - sameTime) {
         wholeDay++;
-        for (const lot of this.#lots) lot.record.daily.push(lot.state.slice());
+        for (const lot of this.#lots) keepDay(lot, this.#options.daily);
       }
     }
     closeRun(this.#lots, this.#carryOn, this.#air.end, steps * stepDays);
@@ -136,12 +139,19 @@ export class Run {
   }
 }
 
+/** Keeps what is wanted of a whole day. */
+export function keepDay({ record, lot, state }: RunningLot, daily: KeptDaily): void {
+  if (daily === "nothing") return;
+  record.quality.push(quality(lot.produce, state));
+  if (daily === "state") record.daily.push(state.slice());
+}
+
 /** Notes where lots begin. */
-export function openRun(lots: readonly RunningLot[], daily: boolean): void {
+export function openRun(lots: readonly RunningLot[], daily: KeptDaily): void {
   for (const lot of lots) {
     if (isRipe(lot)) lot.record.ripeDay = 0;
     endingProgress(lot.lot.produce, lot.state, lot.record.progress);
-    if (daily) lot.record.daily.push(lot.state.slice());
+    keepDay(lot, daily);
   }
 }
 

@@ -48,13 +48,31 @@ export interface RunningLot {
   readonly given: GivenOff;
 }
 
-export function runningLot(lot: SimulatedLot, stays: readonly CompiledStay[]): RunningLot {
-  if (stays.length === 0) throw new RangeError(`“${lot.produce.id}” is nowhere. Give it at least one stay.`);
-  // One piece of memory for all arrays: a plan makes a hundred thousand of these.
+/** Room for the states and rates of a lot while it runs. */
+export type LotRoom = readonly Float64Array[];
+
+/** One piece of memory for all arrays: making them apart takes longer. */
+export function lotRoom(): LotRoom {
   const size = stateNames.length;
   const room = new Float64Array(6 * size);
-  const part = (index: number): Float64Array => room.subarray(index * size, (index + 1) * size);
-  const state = part(0);
+  return Array.from({ length: 6 }, (_, index) => room.subarray(index * size, (index + 1) * size));
+}
+
+/** @param room to be used again once nobody needs the last lot that had it; made anew unless given */
+export function runningLot(
+  lot: SimulatedLot,
+  stays: readonly CompiledStay[],
+  room: LotRoom = lotRoom(),
+): RunningLot {
+  if (stays.length === 0) throw new RangeError(`“${lot.produce.id}” is nowhere. Give it at least one stay.`);
+  const [state, foreseen, middle, rates, laterRates, endRates] = room as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
   state.set(
     lot.state
       ? carriedState(lot.produce, lot.state)
@@ -69,11 +87,11 @@ export function runningLot(lot: SimulatedLot, stays: readonly CompiledStay[]): R
     record: lotRecord(stays.length, endings.length),
     stay: 0,
     state,
-    foreseen: part(1),
-    middle: part(2),
-    rates: part(3),
-    laterRates: part(4),
-    endRates: part(5),
+    foreseen,
+    middle,
+    rates,
+    laterRates,
+    endRates,
     ratesHold: false,
     ripensAt: 1,
     given: nothing(),

@@ -24,7 +24,7 @@ export function simulate(
   const grid = timeGrid(simulation.horizonDays, simulation.stepDays);
   const lots = simulation.lots.map((lot) => compiler.lot(lot, tree));
   const recorder = new BoxRecorder(tree, grid);
-  const daily = simulation.outcome !== "ends";
-  new Run(tree, grid, lots, daily ? { daily, listener: recorder } : { daily }).run();
+  const whole = simulation.outcome !== "ends";
+  new Run(tree, grid, lots, whole ? { daily: "state", listener: recorder } : { daily: "nothing" }).run();
   return { lots: lots.map(lotOutcome), boxes: recorder.outcome() };
 }

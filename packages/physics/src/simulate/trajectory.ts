@@ -63,8 +63,9 @@ export function trajectory(
     throw new RangeError("A record is of whole lots. Use simulate where something is withheld.");
   }
   const running = simulation.lots.map((lot) => compiler.lot(lot, tree));
+  const daily = simulation.outcome === "ends" ? "nothing" : "state";
   const recorder = new TapeRecorder(tree, running, grid.steps + mostCuts(running));
-  new Run(tree, grid, running, { daily: simulation.outcome !== "ends", listener: recorder }).run();
+  new Run(tree, grid, running, { daily, listener: recorder }).run();
   const tape = recorder.tape();
   const samples = sampleSteps(tape, grid, 0.5);
   const steps = coarseSteps(tape);

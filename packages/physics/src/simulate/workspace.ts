@@ -3,6 +3,7 @@ import { DayAirRecorder } from "./dayAir.js";
 import { Estimator } from "./estimate.js";
 import { AirRecorder, Replay } from "./replay.js";
 import { type RunSpace, runSpace } from "./run.js";
+import { type LotRoom, lotRoom } from "./runningLot.js";
 import type { Background } from "./settleAir.js";
 import type { Trajectory } from "./trajectory.js";
 import { emptyBackground } from "./without.js";
@@ -15,6 +16,8 @@ export interface Workspace {
   readonly replay: Replay;
   readonly changes: AirChanges;
   readonly estimator: Estimator;
+  /** Room for the lots that are followed, by number. */
+  readonly room: (index: number) => LotRoom;
 }
 
 const workspaces = new WeakMap<Trajectory, Workspace>();
@@ -26,6 +29,7 @@ export function workspaceOf(base: Trajectory): Workspace {
   const { tree, grid, steps } = base.inner;
   const means = new DayAirRecorder(tree, grid);
   const air = new AirRecorder(tree, means);
+  const rooms: LotRoom[] = [];
   const made: Workspace = {
     space: runSpace(tree),
     background: emptyBackground(steps, tree),
@@ -33,6 +37,10 @@ export function workspaceOf(base: Trajectory): Workspace {
     replay: new Replay(tree, air),
     changes: noChanges(means),
     estimator: new Estimator(base),
+    room: (index) => {
+      rooms[index] ??= lotRoom();
+      return rooms[index];
+    },
   };
   workspaces.set(base, made);
   return made;

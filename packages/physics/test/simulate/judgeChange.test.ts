@@ -149,7 +149,7 @@ describe("following one lot", () => {
         const again = followLot(base, haul[0]!, [0]);
         expect(offBy(again, base.lots[0]!)).toBeLessThan(1e-6);
         expect(again.endedBy).toBe(base.lots[0]!.endedBy);
-        expect(again.daily).toHaveLength(horizonDays + 1);
+        expect(again.quality).toHaveLength(horizonDays + 1);
       }),
       { numRuns: 30 },
     );

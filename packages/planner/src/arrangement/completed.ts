@@ -1,4 +1,5 @@
 import { type Programme, programmeKey } from "../problem/programme.js";
+import { programmeEffort } from "../rules/effort.js";
 import { type Evaluation, evaluatePrepared } from "../search/evaluate.js";
 import type { Option } from "../search/options.js";
 import type { Prepared } from "../search/prepare.js";
@@ -8,11 +9,12 @@ import { asArranged, type BoundArrangement } from "./bindArrangement.js";
 /** A fixed programme as the only option there is. */
 function onlyOption({ problem, solos }: Prepared, lot: number, programme: Programme): Option {
   const { endDay, ripeDay } = solos.outcome(problem.lots[lot]!, programme);
-  return { programme, key: programmeKey(programme), soloCost: 0, endDay, ripeDay };
+  const [key, effort] = [programmeKey(programme), programmeEffort(programme, problem.lots[lot])];
+  return { programme, key, effort, soloCost: 0, endDay, ripeDay };
 }
 
 /** The problem with what the arrangement says fixed. The best life to be had stays that of the whole kitchen. */
-function withFixed(prepared: Prepared, arrangement: BoundArrangement): Prepared {
+export function withFixed(prepared: Prepared, arrangement: BoundArrangement): Prepared {
   const only = new Map(
     [...arrangement.fixed].map(([lot, parts]) => [
       lot,

@@ -65,6 +65,15 @@ function portioning({ grams, pieces, form, carried }: Lot, portion: number) {
   return { portions: Math.max(1, Math.round(grams / portion)), splitUnit: 1 };
 }
 
+const produceOf = new WeakMap<Commodity, Produce>();
+
+/** The constants of a kind, the same object each time: what is worked out about them is kept by it. */
+function produceFrom(commodity: Commodity): Produce {
+  const produce = produceOf.get(commodity) ?? produceFromCommodity(commodity);
+  produceOf.set(commodity, produce);
+  return produce;
+}
+
 function bindLot(
   lot: Lot,
   index: number,
@@ -74,7 +83,7 @@ function bindLot(
   from: CalendarDate,
 ): BoundLot {
   const commodity = catalogue.commodities.get(lot.commodity)!;
-  const produce = produceFromCommodity(commodity);
+  const produce = produceFrom(commodity);
   const form = { cut: lot.form === "cut", tops: lot.tops, wet: lot.washed && !lot.carried?.dry };
   const { portions, splitUnit } = portioning(lot, commodity.household.portion.value);
   return {

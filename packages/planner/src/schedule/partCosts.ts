@@ -46,9 +46,11 @@ function chances(
   lastSafe: number,
 ): Float64Array {
   const last = days - 1 + Math.max(eatingHabits.lateDays, eatingHabits.leftOverDays);
-  return Float64Array.from({ length: last + 1 }, (_, day) =>
-    day > lastSafe ? 1 : chancePastBy(lot, outcome, spread, day),
-  );
+  const past = new Float64Array(last + 1);
+  for (let day = 0; day <= last; day++) {
+    past[day] = day > lastSafe ? 1 : chancePastBy(lot, outcome, spread, day);
+  }
+  return past;
 }
 
 /**

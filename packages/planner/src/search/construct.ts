@@ -75,25 +75,37 @@ export type FirstOrder = "regret" | "bulk";
 /** Litres of the smallest piece of a lot that may lie apart: an uncut pumpkin fits whole or not at all. */
 const bulk = ({ litres, splitUnit, portions }: BoundLot): number => (litres * splitUnit) / portions;
 
+/** What lies already, and how the vents are set. */
+const nothingYet = ({ problem }: Prepared): Choice => ({
+  parts: [],
+  vents: problem.vents.map(() => untouchedVent),
+});
+
 /**
  * A first arrangement: the most confined lots first, then by the order asked for; each into its best option that still
  * has room.
+ *
+ * @param around lots that lie where they lie; the others are placed around them
  */
-export function construct(prepared: Prepared, by: FirstOrder = "regret"): Choice {
+export function construct(
+  prepared: Prepared,
+  by: FirstOrder = "regret",
+  around: Choice = nothingYet(prepared),
+): Choice {
   const { problem } = prepared;
   const room = Float64Array.from(problem.places, ({ place }) => place.litres);
+  for (const part of around.parts) take(room, litresOf(prepared, part));
+  const placed = new Set(around.parts.map(({ lot }) => lot));
   const urgency = (lot: BoundLot): number =>
     by === "bulk" ? bulk(lot) : regret(prepared.options(lot.index));
   const order = problem.lots
+    .filter(({ index }) => !placed.has(index))
     .map((lot) => ({
       index: lot.index,
       confined: by === "bulk" ? 0 : allowedPlaces(lot, problem.places).length,
       urgency: urgency(lot),
     }))
     .sort((a, b) => a.confined - b.confined || b.urgency - a.urgency || a.index - b.index);
-  const placed = order.map(({ index }) => placeLot(prepared, room, index));
-  return {
-    parts: placed.flat().sort((a, b) => a.lot - b.lot),
-    vents: problem.vents.map(() => untouchedVent),
-  };
+  const parts = order.flatMap(({ index }) => placeLot(prepared, room, index));
+  return { parts: [...around.parts, ...parts].sort((a, b) => a.lot - b.lot), vents: around.vents };
 }

@@ -1,11 +1,17 @@
+import { litresInStay } from "../rules/capacity.js";
+import { weights } from "../rules/weights.js";
 import { withProgramme } from "./moves.js";
-import { type RankedOption, waysOut } from "./ranked.js";
-import type { Search } from "./search.js";
+import { partWith, type RankedOption, waysOut } from "./ranked.js";
+import { leastGain, type Search } from "./search.js";
 
-/** Those that want to come, ways out of one that leaves, and exchanges judged in full: the most promising of each. */
+/** Those that want to come, ways out of one that leaves, exchanges judged together, and in full: the most promising of each. */
 const mostComing = 4;
 const mostWaysOut = 2;
-const mostTried = 6;
+const mostTogether = 12;
+const mostTried = 3;
+
+/** Share of the litres wanting that is rounding. */
+const roundingShare = 1e-9;
 
 /** A wrapped lot takes at most about this many times its bare room. */
 const mostExtraRoom = 2;
@@ -13,18 +19,41 @@ const mostExtraRoom = 2;
 interface Exchange {
   readonly comes: RankedOption;
   readonly leaves: RankedOption;
+  /** Estimated change of the objective [g]. */
   readonly change: number;
 }
 
-/** Exchanges that would make room for one that wants to come. */
+/** Litres a part takes in some places, at most. */
+function litresIn({ current, prepared }: Search, index: number, places: ReadonlySet<number>): number {
+  const part = current.choice.parts[index]!;
+  const litres = part.programme.stays.map(({ place }, stay) =>
+    places.has(place) ? litresInStay(prepared.problem, part, stay) : 0,
+  );
+  return Math.max(...litres);
+}
+
+/** Exchanges that could make room for one that wants to come: what leaves takes as much as is wanting, or more. */
 function exchangesFor(search: Search, comes: RankedOption): Exchange[] {
   const places = new Set(comes.option.programme.stays.map((stay) => stay.place));
-  return search.current.choice.parts.flatMap((part, index) => {
-    if (index === comes.part || !part.programme.stays.some((stay) => places.has(stay.place))) return [];
-    return waysOut(search, index, places, mostWaysOut)
+  const wanting = (1 - roundingShare) * (comes.overflow / weights.overflowLitre);
+  return search.current.choice.parts.flatMap((_, index) => {
+    if (index === comes.part || litresIn(search, index, places) < wanting) return [];
+    return waysOut(search, index, places, mostWaysOut, -comes.cost)
       .slice(0, 1)
       .map((leaves) => ({ comes, leaves, change: comes.cost + leaves.cost }));
   });
+}
+
+/** The same with both changes judged together: only so is it seen whether the room suffices. */
+function judgedTogether(search: Search, { comes, leaves }: Exchange): Exchange {
+  const { current, judge } = search;
+  const changes = [comes, leaves].map(({ part, option }) => ({
+    part,
+    like: part,
+    to: partWith(current, part, option),
+  }));
+  const { cost, overflow } = judge.estimate(current, changes);
+  return { comes, leaves, change: cost + overflow };
 }
 
 /** Whether some place a part could lie in has too little room left for it: only then can others be in its way. */
@@ -55,6 +84,10 @@ export function exchange(search: Search): boolean {
   return coming
     .flatMap((comes) => exchangesFor(search, comes))
     .filter(({ change }) => change < 0)
+    .sort((a, b) => a.change - b.change)
+    .slice(0, mostTogether)
+    .map((one) => judgedTogether(search, one))
+    .filter(({ change }) => change < -leastGain)
     .sort((a, b) => a.change - b.change)
     .slice(0, mostTried)
     .some(({ comes, leaves }) => {

@@ -77,11 +77,30 @@ function tryKind(search: Search, kind: Kind): boolean {
  */
 const mostJudged = 200;
 
-function untilNoneHelps(search: Search, kinds: readonly Kind[]): void {
-  const most = isSmall(search.prepared.problem) ? Number.POSITIVE_INFINITY : search.judged + mostJudged;
+/** Small cases: one that helped starts again with the cheapest kind. */
+function cheapestFirst(search: Search, kinds: readonly Kind[]): void {
   let kind = 0;
-  while (kind < kinds.length && search.judged < most) kind = tryKind(search, kinds[kind]!) ? 0 : kind + 1;
+  while (kind < kinds.length) kind = tryKind(search, kinds[kind]!) ? 0 : kind + 1;
 }
+
+/**
+ * Each kind in turn for as long as it helps, until a whole round has found nothing. After each that helped the parts it stirred look
+ * around first. A kind that looks at everything so looks seldom, and not after every portion that another kind moved.
+ */
+function inTurn(search: Search, kinds: readonly Kind[]): void {
+  const most = search.judged + mostJudged;
+  let vain = 0;
+  for (let kind = 0; vain < kinds.length && search.judged < most; kind = (kind + 1) % kinds.length) {
+    vain++;
+    while (search.judged < most && tryKind(search, kinds[kind]!)) {
+      vain = 0;
+      while (search.judged < most && improveParts(search));
+    }
+  }
+}
+
+const untilNoneHelps = (search: Search, kinds: readonly Kind[]): void =>
+  isSmall(search.prepared.problem) ? cheapestFirst(search, kinds) : inTurn(search, kinds);
 
 /** Lets the parts find their places without turning a vent. */
 export function settle(search: Search): void {
@@ -107,6 +126,12 @@ const thorough: readonly Kind[] = [
 
 /** Goes downhill by the cheaper kinds of change; one that helped starts again with the cheapest. */
 export const descendQuickly = (search: Search): void => untilNoneHelps(search, quick);
+
+/** Only for what is not settled; where too little room is left, also for what is in the way. */
+export function mend(search: Search): void {
+  const crowded = search.current.objective.overflow > 0;
+  untilNoneHelps(search, crowded ? [...quick, shiftPortions, splitToFit] : [improveParts, shiftPortions]);
+}
 
 /** Also looks again at parts that were settled before others moved, and takes lots apart. */
 export const descend = (search: Search): void => untilNoneHelps(search, thorough);

@@ -1,4 +1,4 @@
-import { type JudgedLot, judgeChange, type LotChange } from "@keepwright/physics";
+import { type JudgedLot, judgeChange, type LotChange, type LotOutcome } from "@keepwright/physics";
 import type { Problem } from "../problem/problem.js";
 import type { Part } from "../problem/programme.js";
 import { simulatedPart } from "../problem/simulationOf.js";
@@ -10,7 +10,9 @@ import type { PartCosts } from "../schedule/partCosts.js";
 import { pricedCost } from "../schedule/pricedCost.js";
 import { costsOfPart, type Evaluation } from "./evaluate.js";
 import type { Prepared } from "./prepare.js";
+import { RememberedEstimates } from "./rememberedEstimates.js";
 import { litresOver } from "./roomChange.js";
+import { isSmall } from "./smallCase.js";
 
 /** A part that is changed, taken away (`to` absent), or new; a new one is eaten like the part `like`. */
 export interface PartChange {
@@ -32,40 +34,109 @@ export interface EstimatedChange {
 export class Judge {
   readonly #prepared: Prepared;
   readonly #free: Float64Array;
+  /** Costs worked out for the change at hand. */
+  readonly #costs = new Map<LotOutcome, PartCosts>();
+  readonly #remembered: RememberedEstimates;
   readonly #priced = new WeakMap<Evaluation, Float64Array>();
 
   constructor(prepared: Prepared) {
     this.#prepared = prepared;
+    this.#remembered = new RememberedEstimates(prepared);
     this.#free = new Float64Array(prepared.table.length);
   }
 
-  estimate(current: Evaluation, changes: readonly PartChange[]): EstimatedChange {
-    const { cost, overflow } = this.consider(current, changes);
+  /**
+   * @param most cost of the changed parts by themselves, effort included [g], from which a change is not worth knowing more of: what it does to
+   * others is left out then, and all it costs above `most` is given as its cost
+   */
+  estimate(current: Evaluation, changes: readonly PartChange[], most = beyondAnyCost): EstimatedChange {
+    if (isSmall(this.#prepared.problem)) return this.consider(current, changes, most);
+    const key = this.#remembered.key(current, changes);
+    const known = this.#remembered.find(key, current, changes);
+    if (known) {
+      const cost = this.#ownChange(current, changes, known.costs) + known.toOthers;
+      // What would be a gain is looked at anew.
+      if (cost >= 0) return { cost, overflow: this.#overflowChange(current, changes, known.outcomes) };
+    }
+    const { judged, cost, overflow } = this.consider(current, changes, most);
+    const outcomes = outcomesOf(current, changes, judged);
+    const kept = changes.flatMap(({ to }) => (to ? [to] : []));
+    const costs = kept.map((part, index) => this.#costsOf(part, outcomes[index]!));
+    const toOthers = cost - this.#ownChange(current, changes, costs);
+    this.#remembered.keep(key, { outcomes, costs, toOthers, air: current.trajectory.inner.air });
     return { cost, overflow };
   }
 
+  /** Change of what the changed parts cost by themselves at the table's present prices, effort included. */
+  #ownChange(current: Evaluation, changes: readonly PartChange[], costs: readonly PartCosts[]): number {
+    let change = effortChange(this.#prepared.problem, current, changes);
+    let index = 0;
+    for (const { part, to } of changes) {
+      if (part !== "new") change -= this.priceNow(current, part);
+      if (to) change += this.price(current, to, costs[index++]!);
+    }
+    return change;
+  }
+
+  #overflowChange(
+    current: Evaluation,
+    changes: readonly PartChange[],
+    outcomes: readonly LotOutcome[],
+  ): number {
+    const over = litresOver(this.#prepared, current, changes, outcomes);
+    return (over - sum(current.over)) * weights.overflowLitre;
+  }
+
   /** The estimate, with what becomes of every part the change touches. */
-  consider(current: Evaluation, changes: readonly PartChange[]): EstimatedChange & { judged: JudgedLot[] } {
+  consider(
+    current: Evaluation,
+    changes: readonly PartChange[],
+    most = beyondAnyCost,
+  ): EstimatedChange & { judged: JudgedLot[] } {
     const { problem } = this.#prepared;
     const parts = changedParts(current, changes);
+    this.#costs.clear();
+    let own = 0;
     const judged = judgeChange(
       current.trajectory,
       changes.map(({ part, to }): LotChange => {
         const lot = to && simulatedPart(problem, problem.lots[to.lot]!, to.portions, to.programme);
         return { lot: part, to: lot };
       }),
-      { daily: true },
+      {
+        daily: true,
+        worthKnowing: (changed) => {
+          own = most < beyondAnyCost ? this.#ownCost(current, parts, changed) : 0;
+          return own < most;
+        },
+      },
     );
+    const overflow = this.#overflowChange(current, changes, outcomesOf(current, changes, judged));
+    if (own >= most) return { judged, cost: own - most, overflow };
     const cost =
       this.#eatingChange(current, changes, parts, judged) +
       effortChange(problem, current, changes) +
       this.#smellChange(current, changes, parts, judged);
-    const over = litresOver(this.#prepared, current, changes, judged);
-    return { judged, cost, overflow: (over - sum(current.over)) * weights.overflowLitre };
+    return { judged, cost, overflow };
+  }
+
+  /** What changed parts cost by themselves, at the table's present prices, effort included. */
+  #ownCost(current: Evaluation, parts: readonly (Part | undefined)[], changed: readonly JudgedLot[]): number {
+    return changed.reduce((cost, { lot, outcome }) => {
+      const part = parts[lot]!;
+      const price = this.price(current, part, this.#costsOf(part, outcome));
+      return cost + price + programmeEffort(part.programme, this.#prepared.problem.lots[part.lot]);
+    }, 0);
+  }
+
+  #costsOf(part: Part, outcome: LotOutcome): PartCosts {
+    const costs = this.#costs.get(outcome) ?? costsOfPart(this.#prepared, part, outcome);
+    this.#costs.set(outcome, costs);
+    return costs;
   }
 
   /** Cost of a part by itself, at the table's present prices. */
-  price(current: Evaluation, part: Part, costs: PartCosts): number {
+  price(current: Evaluation, part: Part, costs: Pick<PartCosts, "costs" | "costLeft">): number {
     const { problem } = this.#prepared;
     const lot = problem.lots[part.lot]!;
     const prices = lot.commodity.household.seasoning ? this.#free : current.eating.dayPrices;
@@ -97,7 +168,7 @@ export class Judge {
     for (const { lot, outcome, followed } of judged) {
       const part = parts[lot]!;
       if (!followed && hardlyShifted(current.outcomes[lot]!.endDay, outcome.endDay)) continue;
-      change += this.price(current, part, costsOfPart(this.#prepared, part, outcome));
+      change += this.price(current, part, this.#costsOf(part, outcome));
       if (lot < current.choice.parts.length) change -= this.priceNow(current, lot);
     }
     return change;
@@ -123,6 +194,22 @@ export class Judge {
     );
     return smellCost(problem, after, smells) - smellCost(problem, current.choice.parts, current.smells);
   }
+}
+
+/** More than any change of a few parts can cost [g]: nothing is ruled out. */
+export const beyondAnyCost = 1e9;
+
+/** What becomes of each changed part that stays, in the order of the changes. */
+function outcomesOf(
+  current: Evaluation,
+  changes: readonly PartChange[],
+  judged: readonly JudgedLot[],
+): LotOutcome[] {
+  let next = current.choice.parts.length;
+  return changes.flatMap(({ part, to }) => {
+    const index = part === "new" ? next++ : part;
+    return to ? [judged.find(({ lot }) => lot === index)!.outcome] : [];
+  });
 }
 
 /** Shift of a life, as a share, too small to change what it costs by more than its rounding. */

@@ -1,6 +1,7 @@
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
+import { programmeEffort } from "../rules/effort.js";
 import {
   moveDays,
   onceRipe,
@@ -20,6 +21,8 @@ import type { SoloAir, Solos } from "./solos.js";
 export interface Option {
   readonly programme: Programme;
   readonly key: string;
+  /** Of the programme [g]. */
+  readonly effort: number;
   /** Cost of the whole lot, alone, in the kitchen's own air [g]; for ordering only. */
   readonly soloCost: number;
   readonly endDay: number;
@@ -36,7 +39,8 @@ function tryOut(solos: Solos, lot: BoundLot, programme: Programme, airs: readonl
   const outcomes = airs.map((air) => solos.outcome(lot, programme, air));
   const costs = outcomes.map((outcome) => soloCost(solos, lot, programme, outcome));
   const { endDay, ripeDay } = outcomes[0]!;
-  return { option: { programme, key: programmeKey(programme), soloCost: costs[0]!, endDay, ripeDay }, costs };
+  const [key, effort] = [programmeKey(programme), programmeEffort(programme, lot)];
+  return { option: { programme, key, effort, soloCost: costs[0]!, endDay, ripeDay }, costs };
 }
 
 /** Those tried that are best in some air among their like, with the runner-up in the kitchen's own air and the barest. */

@@ -1,6 +1,6 @@
 import { dairy } from "@keepwright/catalogue";
 import { carriedFrom, lifeSpread, type Trajectory, trajectory, usualSpentSpread } from "@keepwright/physics";
-import { publishedLife } from "../problem/bindHaul.js";
+import { type BoundLot, publishedLife } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
@@ -10,13 +10,16 @@ import { lastSafeDay } from "../rules/safeTime.js";
 import { weights } from "../rules/weights.js";
 import type { Pace } from "../schedule/eatingDays.js";
 import { type PartCosts, partCosts } from "../schedule/partCosts.js";
+import { interchangeable, type Kept, type KeptSpreads, nothingKept, stillHolds } from "./kept.js";
 import { type Option, optionsFor } from "./options.js";
 import { ripeningSpreadOf } from "./ripeningSpread.js";
-import { Solos } from "./solos.js";
+import type { Solos } from "./solos.js";
 
 /** A problem with what the search looks up again and again. None of it depends on the order of questions. */
 export interface Prepared {
   readonly problem: Problem;
+  /** What of it may outlive the problem. */
+  readonly kept: Kept;
   readonly solos: Solos;
   /** Portions at the table on each planned day. */
   readonly table: readonly number[];
@@ -60,8 +63,7 @@ function longestLife(options: readonly Option[]): number {
  * The spread of a lot alone; its temperature's part is half the difference in ln(life) between every place one spread warmer and colder. Of what is carried over that is the
  * life left: what it has had is taken to have gone as much faster or slower (inferred; exact where it lies in one place from first to last).
  */
-function spreadOf(solos: Solos, lotIndex: number, programme: Programme): number {
-  const lot = solos.problem.lots[lotIndex]!;
+function spreadOf(solos: Solos, lot: BoundLot, programme: Programme): number {
   const { produce, spent } = lot;
   const life = (warmer: number): number => solos.outcome(lot, programme, solos.ownAir, warmer).endDay;
   return lifeSpread({
@@ -73,16 +75,6 @@ function spreadOf(solos: Solos, lotIndex: number, programme: Programme): number 
     carried: carriedFrom(wholeLife(lot, life(0)), publishedLife(lot)),
   });
 }
-
-const rememberedSpread = (solos: Solos, find: typeof spreadOf): Prepared["spread"] => {
-  const known = new Map<string, number>();
-  return (lot, programme) => {
-    const key = `${lot} ${programmeKey(programme)}`;
-    const spread = known.get(key) ?? find(solos, lot, programme);
-    known.set(key, spread);
-    return spread;
-  };
-};
 
 function soloCostsOf(
   { problem, solos, spread, ripeningSpread, bestLife }: Prepared,
@@ -102,15 +94,35 @@ function soloCostsOf(
 const tablePortions = ({ lots }: Problem): number =>
   lots.reduce((sum, lot) => sum + (lot.commodity.household.seasoning ? 0 : lot.portions), 0);
 
-function prepareAnew(problem: Problem): Prepared {
-  const solos = new Solos(problem);
-  const options = remembered((lot: number) => optionsFor(solos, problem.lots[lot]!));
-  const spread = rememberedSpread(solos, spreadOf);
-  const soloCosts = new Map<Option, PartCosts[]>();
-  // What the first run works out about kinds and temperatures is handed on to all later ones.
-  let compiler: Trajectory["inner"]["compiler"] | undefined;
+/** Value of a key in a map, found and kept where it is not there yet. */
+function keptOr<Key, Value>(map: Map<Key, Value>, key: Key, find: () => Value): Value {
+  const known = map.get(key);
+  if (known !== undefined) return known;
+  const found = find();
+  map.set(key, found);
+  return found;
+}
+
+function prepareWith(problem: Problem, kept: Kept): Prepared {
+  const { solos } = kept;
+  const names = problem.lots.map(interchangeable);
+  const options = (lot: number): readonly Option[] =>
+    keptOr(kept.options, names[lot]!, () => optionsFor(solos, problem.lots[lot]!));
+  const rememberedSpread =
+    (known: KeptSpreads, find: typeof spreadOf): Prepared["spread"] =>
+    (lot, programme) => {
+      const name = names[lot]!;
+      // By the programme itself first, which saves spelling it out.
+      const byProgramme = keptOr(known.byProgramme, name, () => new Map<Programme, number>());
+      return keptOr(byProgramme, programme, () =>
+        keptOr(known.byName, `${name} ${programmeKey(programme)}`, () =>
+          find(solos, problem.lots[lot]!, programme),
+        ),
+      );
+    };
   const prepared: Prepared = {
     problem,
+    kept,
     solos,
     table: placesAtTable(problem.household),
     pace: {
@@ -120,17 +132,13 @@ function prepareAnew(problem: Problem): Prepared {
     smelling: smellingKinds(problem),
     options,
     bestLife: remembered((lot: number) => longestLife(options(lot))),
-    spread,
-    ripeningSpread: rememberedSpread(solos, ripeningSpreadOf),
-    soloCosts: (lot, option) => {
-      const costs = soloCosts.get(option) ?? soloCostsOf(prepared, lot, option);
-      soloCosts.set(option, costs);
-      return costs;
-    },
+    spread: rememberedSpread(kept.spreads, spreadOf),
+    ripeningSpread: rememberedSpread(kept.ripeningSpreads, ripeningSpreadOf),
+    soloCosts: (lot, option) => keptOr(kept.soloCosts, option, () => soloCostsOf(prepared, lot, option)),
     pinned: (choice) => choice,
     simulate: (choice) => {
-      const run = trajectory(simulationOf(problem, choice), compiler);
-      compiler = run.inner.compiler;
+      const run = trajectory(simulationOf(problem, choice), kept.compiler);
+      kept.compiler = run.inner.compiler;
       return run;
     },
   };
@@ -149,7 +157,15 @@ const known = new WeakMap<Problem, Prepared>();
 
 /** What belongs to a problem, made once for each. */
 export function prepare(problem: Problem): Prepared {
-  const prepared = known.get(problem) ?? prepareAnew(problem);
+  const prepared = known.get(problem) ?? prepareWith(problem, nothingKept(problem));
+  known.set(problem, prepared);
+  return prepared;
+}
+
+/** The same, with what was worked out for an earlier problem as far as it still holds. */
+export function prepareAfter(before: Prepared, problem: Problem): Prepared {
+  if (!stillHolds(before.problem, problem)) return prepare(problem);
+  const prepared = prepareWith(problem, before.kept);
   known.set(problem, prepared);
   return prepared;
 }

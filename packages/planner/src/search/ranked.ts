@@ -3,7 +3,7 @@ import { litresInStay } from "../rules/capacity.js";
 import { programmeEffort } from "../rules/effort.js";
 import { weights } from "../rules/weights.js";
 import type { Evaluation } from "./evaluate.js";
-import type { EstimatedChange } from "./judge.js";
+import { beyondAnyCost, type EstimatedChange } from "./judge.js";
 import type { Option } from "./options.js";
 import type { Search } from "./search.js";
 import { isSmall } from "./smallCase.js";
@@ -21,13 +21,20 @@ export const partWith = (current: Evaluation, index: number, option: Option): Pa
 });
 
 /**
- * The least an option could cost: the part as if alone in the kitchen, its air dry or damp as suits it best. Neighbours
+ * The least an option of a part could cost: the part as if alone in the kitchen, its air dry or damp as suits it best. Neighbours
  * only add ethylene.
  */
-function hopefulCost({ prepared, judge }: Search, current: Evaluation, part: Part, option: Option): number {
-  const costs = prepared.soloCosts(part.lot, option);
-  const effort = programmeEffort(part.programme, prepared.problem.lots[part.lot]);
-  return Math.min(...costs.map((cost) => judge.price(current, part, cost))) + effort;
+export function hopefulCost(
+  { prepared, judge }: Search,
+  current: Evaluation,
+  part: Part,
+  option: Option,
+): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const cost of prepared.soloCosts(part.lot, option)) {
+    least = Math.min(least, judge.price(current, part, cost));
+  }
+  return least + option.effort;
 }
 
 /** Ethylene [µL/h] at its most below which a part is taken to do its neighbours no harm: an apple gives off tens of times that. */
@@ -39,12 +46,8 @@ function harmsNobody({ prepared }: Search, part: Part): boolean {
   return most < harmless && !prepared.smelling.has(commodity.id);
 }
 
-/** What the part costs now, with what the others would gain if it were gone [g]. */
-function costWithHarm(search: Search, current: Evaluation, index: number): number {
-  const { judge } = search;
-  const part = current.choice.parts[index]!;
-  const lot = search.prepared.problem.lots[part.lot];
-  if (harmsNobody(search, part)) return judge.priceNow(current, index) + programmeEffort(part.programme, lot);
+/** What the part costs now, with what the others would gain if it were gone [g]: found by taking it away. */
+function costWithHarm({ judge }: Search, current: Evaluation, index: number): number {
   const gone = judge.estimate(current, [{ part: index, like: index }]);
   // Taking a part away counts as joining two, which is not meant here.
   return -gone.cost - weights.split;
@@ -53,18 +56,33 @@ function costWithHarm(search: Search, current: Evaluation, index: number): numbe
 /** Hope is judged without neighbours and at a longer step: an option may be better than hoped by this share of its grams. */
 const allowance = 0.003;
 
-/** The part's cost now with the harm it does, and a little more: an option hoped to cost less is worth a look. */
-const costToBeat = (search: Search, current: Evaluation, index: number): number => {
+function allowanceFor({ prepared }: Search, part: Part): number {
+  return allowance * part.portions * prepared.problem.lots[part.lot]!.gramsPerPortion;
+}
+
+type ByPart = Map<number, number>;
+const costsWithHarm = new WeakMap<Evaluation, ByPart>();
+
+/** The part's cost now with the harm it does, and a little more: an option that costs less by itself is worth knowing in full. */
+function costToBeat(search: Search, current: Evaluation, index: number): number {
+  const known: ByPart = costsWithHarm.get(current) ?? new Map();
+  costsWithHarm.set(current, known);
+  const cost = known.get(index) ?? costWithHarm(search, current, index);
+  known.set(index, cost);
+  return cost + allowanceFor(search, current.choice.parts[index]!);
+}
+
+/** The same for hopes, taking the word of a part that gives off next to nothing: an option hoped to cost less is worth a look. */
+function costToHopeFor(search: Search, current: Evaluation, index: number): number {
   const part = current.choice.parts[index]!;
-  const { gramsPerPortion } = search.prepared.problem.lots[part.lot]!;
-  return costWithHarm(search, current, index) + allowance * part.portions * gramsPerPortion;
-};
+  if (!harmsNobody(search, part)) return costToBeat(search, current, index);
+  const lot = search.prepared.problem.lots[part.lot];
+  const now = search.judge.priceNow(current, index) + programmeEffort(part.programme, lot);
+  return now + allowanceFor(search, part);
+}
 
 /** Options looked at in earnest: the most hopeful for every last place, and the most hopeful of all. Small cases: all. */
 const mostHopeful = 3;
-
-/** More than any option can cost [g]: nothing is ruled out. */
-const beyondAnyCost = 1e9;
 
 /**
  * Whether a part is wanted for a day, or gives off the gas that ripens one that is. What is hoped of an option leaves the neighbours out, and here
@@ -77,11 +95,13 @@ function mayServeWish({ current, prepared: { problem } }: Search, index: number)
 }
 
 /** What an option must be hoped to cost less than: nothing is ruled out in small hauls, nor for what lies in an overfull place or may serve a wish. */
-function limitOfHope(search: Search, index: number): number {
+export function limitOfHope(search: Search, index: number): number {
   const { current, prepared } = search;
   const crowded = current.choice.parts[index]!.programme.stays.some((stay) => current.over[stay.place]! > 0);
   const small = isSmall(prepared.problem);
-  return crowded || small || mayServeWish(search, index) ? beyondAnyCost : costToBeat(search, current, index);
+  return crowded || small || mayServeWish(search, index)
+    ? beyondAnyCost
+    : costToHopeFor(search, current, index);
 }
 
 interface Hopeful {
@@ -118,7 +138,9 @@ class Worth {
 /** Estimates the hopeful ones, until the rest could not be better than the best found that has room. */
 function estimated(search: Search, index: number, hopeful: readonly Hopeful[], now: number): RankedOption[] {
   const ranked: RankedOption[] = [];
+  if (hopeful.length === 0) return ranked;
   const worth = new Worth(search);
+  const most = now < beyondAnyCost ? Math.max(now, costToBeat(search, search.current, index)) : now;
   let least = 0;
   for (const { option, to, hope } of hopeful) {
     if (hope - now >= least) break;
@@ -126,7 +148,7 @@ function estimated(search: Search, index: number, hopeful: readonly Hopeful[], n
     const { place } = to.programme.stays[last]!;
     const litres = litresInStay(search.prepared.problem, to, last);
     if (!worth.estimating(place, litres)) continue;
-    const change = search.judge.estimate(search.current, [{ part: index, like: index, to }]);
+    const change = search.judge.estimate(search.current, [{ part: index, like: index, to }], most);
     ranked.push({ part: index, option, ...change });
     worth.learnt(place, litres, change.overflow <= 0);
     if (change.overflow <= 0) least = Math.min(least, change.cost + change.overflow);
@@ -140,13 +162,13 @@ export function rankedOptions(search: Search, index: number): RankedOption[] {
   const part = current.choice.parts[index]!;
   const own = programmeKey(part.programme);
   const now = limitOfHope(search, index);
-  const hopeful = prepared
-    .options(part.lot)
-    .filter((option) => option.key !== own)
-    .map((option) => ({ option, to: partWith(current, index, option) }))
-    .map((one) => ({ ...one, hope: hopefulCost(search, current, one.to, one.option) }))
-    .filter(({ hope }) => hope < now)
-    .sort((a, b) => a.hope - b.hope);
+  const hopeful: Hopeful[] = [];
+  for (const option of prepared.options(part.lot)) {
+    if (option.key === own) continue;
+    const hope = hopefulCost(search, current, part, option);
+    if (hope < now) hopeful.push({ option, to: partWith(current, index, option), hope });
+  }
+  hopeful.sort((a, b) => a.hope - b.hope);
   return estimated(search, index, hopeful, now);
 }
 
@@ -154,26 +176,36 @@ export function rankedOptions(search: Search, index: number): RankedOption[] {
 const byChange = (a: RankedOption, b: RankedOption): number =>
   a.cost + a.overflow - b.cost - b.overflow || (a.option.key < b.option.key ? -1 : 1);
 
-/** A few options of a part away from some places, cheapest by hope, judged: for one that is to make room. */
+/**
+ * A few options of a part away from some places, cheapest by hope, judged: for one that is to make room. `gain` [g]: what that room is worth to
+ * the other; what would cost more is left out.
+ */
 export function waysOut(
   search: Search,
   index: number,
   places: ReadonlySet<number>,
   most: number,
+  gain: number,
 ): RankedOption[] {
   const { current, prepared, judge } = search;
   const { lot } = current.choice.parts[index]!;
+  const all = isSmall(prepared.problem) || mayServeWish(search, index);
+  const limit = all ? beyondAnyCost : costToHopeFor(search, current, index) + gain;
   return prepared
     .options(lot)
     .filter(({ programme }) => !programme.stays.some((stay) => places.has(stay.place)))
-    .map((option) => ({ option, to: partWith(current, index, option) }))
-    .map((one) => ({ ...one, hope: hopefulCost(search, current, one.to, one.option) }))
+    .map((option) => ({
+      option,
+      to: partWith(current, index, option),
+      hope: hopefulCost(search, current, current.choice.parts[index]!, option),
+    }))
+    .filter(({ hope }) => hope < limit)
     .sort((a, b) => a.hope - b.hope)
     .slice(0, most)
     .map(({ option, to }) => ({
       part: index,
       option,
-      ...judge.estimate(current, [{ part: index, like: index, to }]),
+      ...judge.estimate(current, [{ part: index, like: index, to }], limit),
     }))
     .sort(byChange);
 }

@@ -1,4 +1,5 @@
 import { carriedFrom, lifeSpread, usualSpentSpread } from "@keepwright/physics";
+import type { BoundLot } from "../problem/bindHaul.js";
 import type { Programme } from "../problem/programme.js";
 import { middleOfReady } from "../rules/wishes.js";
 import type { Solos } from "./solos.js";
@@ -9,8 +10,7 @@ import type { Solos } from "./solos.js";
  * Inferred: nobody publishes how far apart lots of a kind ripen, so they are taken to differ as their lives do (`lifeSpread`), with the same causes. Carried from
  * the published days to ripen at 20 °C, where a life is carried from the published storage life: in a warm kitchen that is much nearer.
  */
-export function ripeningSpreadOf(solos: Solos, lotIndex: number, programme: Programme): number {
-  const lot = solos.problem.lots[lotIndex]!;
+export function ripeningSpreadOf(solos: Solos, lot: BoundLot, programme: Programme): number {
   const { ripening, lifeSpread: biology } = lot.produce;
   if (!lot.wish || !ripening || lot.ripeness >= 1) return 0;
   const days = (warmer: number): number =>

@@ -1,4 +1,4 @@
-import type { JudgedLot, LotOutcome } from "@keepwright/physics";
+import type { LotOutcome } from "@keepwright/physics";
 import type { Part } from "../problem/programme.js";
 import { litresInStay, stayOnDay } from "../rules/capacity.js";
 import type { Evaluation } from "./evaluate.js";
@@ -28,27 +28,29 @@ function addLitres(
   }
 }
 
-/** Litres over the room of all places after the changes, everything being eaten as it is now. */
+/**
+ * Litres over the room of all places after the changes, everything being eaten as it is now.
+ *
+ * @param outcomes of each changed part that stays, in the order of the changes
+ */
 export function litresOver(
   prepared: Prepared,
   current: Evaluation,
   changes: readonly PartChange[],
-  judged: readonly JudgedLot[],
+  outcomes: readonly LotOutcome[],
 ): number {
   const { problem } = prepared;
   const rows = new Map<number, Float64Array>();
-  const outcomes = new Map(judged.map(({ lot, outcome }) => [lot, outcome]));
-  let next = current.choice.parts.length;
+  let next = 0;
   for (const { part, like, to } of changes) {
     const eaten = current.eating.eaten[like]!;
     const { portions } = current.choice.parts[like]!;
-    const index = part === "new" ? next++ : part;
     if (part !== "new") {
       const before = current.choice.parts[part]!;
       const own = current.eating.eaten[part]!;
       addLitres(prepared, rows, current.taken, before, current.outcomes[part]!, own, before.portions, -1);
     }
-    if (to) addLitres(prepared, rows, current.taken, to, outcomes.get(index)!, eaten, portions, 1);
+    if (to) addLitres(prepared, rows, current.taken, to, outcomes[next++]!, eaten, portions, 1);
   }
   return problem.places.reduce((sum, { place, index }) => {
     const row = rows.get(index);

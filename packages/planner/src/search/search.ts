@@ -13,7 +13,7 @@ export const leastGain = 1e-6;
 const mostKept = 400;
 
 /** Change of a part's life, as a share, that makes it worth looking at again. */
-const lifeThatMatters = 0.01;
+export const lifeThatMatters = 0.01;
 
 /** Whether a part's programme changed, or its neighbours changed its life, between two evaluations. */
 function stirred(before: Evaluation, after: Evaluation, part: number): boolean {

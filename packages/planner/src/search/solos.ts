@@ -16,7 +16,7 @@ export interface SoloAir {
 const soloStep = 0.5;
 
 /** Two lots of which the same would become, as a text. */
-const alikeLots = ({ commodity, grams, form, ripeness, spent, carried }: BoundLot): string =>
+export const alikeLots = ({ commodity, grams, form, ripeness, spent, carried }: BoundLot): string =>
   `${commodity.id} ${grams} ${form.cut}${form.tops}${form.wet} ${ripeness} ${spent} ${carried?.key ?? ""}`;
 
 /** Places in which the same would become of a lone lot have the same number. */

@@ -1,9 +1,11 @@
 import { type Part, programmeKey } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
+import { programmeEffort } from "../rules/effort.js";
 import { weights } from "../rules/weights.js";
 import { stillRipens } from "./candidates.js";
 import { withJoin, withSplit } from "./moves.js";
 import type { Option } from "./options.js";
+import { hopefulCost, limitOfHope } from "./ranked.js";
 import { leastGain, type Search } from "./search.js";
 import { isSmall } from "./smallCase.js";
 
@@ -55,16 +57,26 @@ interface Split {
   readonly change: number;
 }
 
-/** A split of a part with its estimated change. */
-function estimatedSplit(search: Search, index: number, option: Option, amount: number): Split {
-  const part = search.current.choice.parts[index]!;
+/** A split of a part with its estimated change; none where the two parts by themselves could not cost less than the one does now. */
+function estimatedSplit(search: Search, index: number, option: Option, amount: number): Split[] {
+  const { current, judge } = search;
+  const part = current.choice.parts[index]!;
   const rest: Part = { ...part, portions: part.portions - amount };
   const own: Part = { ...part, portions: amount, programme: option.programme };
-  const { cost, overflow } = search.judge.estimate(search.current, [
-    { part: index, like: index, to: rest },
-    { part: "new", like: index, to: own },
-  ]);
-  return { option, amount, change: cost + overflow };
+  const most = limitOfHope(search, index) - weights.split;
+  const atRest =
+    judge.price(current, rest, current.costs[index]!) +
+    programmeEffort(rest.programme, search.prepared.problem.lots[rest.lot]);
+  if (atRest + hopefulCost(search, current, own, option) >= most) return [];
+  const { cost, overflow } = judge.estimate(
+    current,
+    [
+      { part: index, like: index, to: rest },
+      { part: "new", like: index, to: own },
+    ],
+    most,
+  );
+  return [{ option, amount, change: cost + overflow }];
 }
 
 const byChange = (a: Split, b: Split): number => a.change - b.change;
@@ -83,7 +95,7 @@ function splitsThatFit(search: Search, index: number): Split[] {
     const litres = litresInStay(problem, { ...part, programme: option.programme }, last);
     const share = 1 - overflow / weights.overflowLitre / litres;
     const amount = Math.floor((part.portions * share) / splitUnit) * splitUnit;
-    return amount > 0 && amount < part.portions ? [estimatedSplit(search, index, option, amount)] : [];
+    return amount > 0 && amount < part.portions ? estimatedSplit(search, index, option, amount) : [];
   });
 }
 
@@ -94,7 +106,9 @@ function splitsOf(search: Search, index: number): Split[] {
   const options = search.prepared.options(part.lot).filter((option) => option.key !== own);
   const few = (list: readonly Option[]): Split[] =>
     list.flatMap((option) =>
-      amounts(part.portions, splitUnit, false).map((amount) => estimatedSplit(search, index, option, amount)),
+      amounts(part.portions, splitUnit, false).flatMap((amount) =>
+        estimatedSplit(search, index, option, amount),
+      ),
     );
   if (!isSmall(search.prepared.problem)) return few(options.slice(0, mostOptions));
   const promising = new Set(
@@ -105,7 +119,9 @@ function splitsOf(search: Search, index: number): Split[] {
   return [...promising]
     .slice(0, mostPromising)
     .flatMap((option) =>
-      amounts(part.portions, splitUnit, true).map((amount) => estimatedSplit(search, index, option, amount)),
+      amounts(part.portions, splitUnit, true).flatMap((amount) =>
+        estimatedSplit(search, index, option, amount),
+      ),
     );
 }
 
@@ -160,17 +176,26 @@ function shifted(search: Search, first: number, second: number, amount: number):
   return search.attempt({ ...choice, parts: choice.parts.with(first, less).with(second, more) });
 }
 
+/** Goes on moving portions from one part of a lot to another, twice as many each time, for as long as that helps. */
+function shiftedOnwards(search: Search, first: number, second: number, amount: number): boolean {
+  if (!shifted(search, first, second, amount)) return false;
+  let more = 2 * amount;
+  while (more < search.current.choice.parts[first]!.portions && shifted(search, first, second, more))
+    more *= 2;
+  return true;
+}
+
 /** Shares a lot that is in parts out anew where that helps. */
 export function shiftPortions(search: Search): boolean {
   const { parts } = search.current.choice;
   const { problem } = search.prepared;
+  const small = isSmall(problem);
+  const shift = small ? shifted : shiftedOnwards;
   return parts.some((part, first) =>
     parts.some((other, second) => {
       if (second === first || other.lot !== part.lot) return false;
       const { splitUnit } = problem.lots[part.lot]!;
-      return amounts(part.portions, splitUnit, isSmall(problem)).some((amount) =>
-        shifted(search, first, second, amount),
-      );
+      return amounts(part.portions, splitUnit, small).some((amount) => shift(search, first, second, amount));
     }),
   );
 }

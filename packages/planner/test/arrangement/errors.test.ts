@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { judgementSchema } from "../../src/arrangement/judgement.js";
 import { ventSettings } from "../../src/problem/kitchen.js";
-import { wrapIds } from "../../src/problem/plan.js";
+import { wrapIds } from "../../src/problem/wraps.js";
 import { lot, request, smallKitchen } from "../support.js";
 import { arrangement, complaint, judged, small, threeLots } from "./support.js";
 
