@@ -1,4 +1,7 @@
+import { loadSolver } from "@keepwright/planner";
 import { nodeDoor } from "./door/nodeDoor.js";
 import { run } from "./run.js";
 
-process.exitCode = run(process.argv.slice(2), nodeDoor());
+const words = process.argv.slice(2);
+const solver = words.includes("--prove") ? await loadSolver() : undefined;
+process.exitCode = run(words, { ...nodeDoor(), solver });

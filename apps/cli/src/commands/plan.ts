@@ -15,8 +15,11 @@ import {
   type LotReason,
   type Plan,
   type PlanRequest,
+  type Problem,
+  type Proof,
   planDraws,
   planProblem,
+  provePlan,
 } from "@keepwright/planner";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
@@ -37,12 +40,14 @@ Examples:
   keepwright plan haul.txt --why
   keepwright plan haul.txt --why-lot broccoli --json
   keepwright plan haul.txt --draws 1000
+  keepwright plan haul.txt --prove
 `;
 
 interface PlanOptions extends HouseholdOptions {
   readonly why?: true;
   readonly whyLot?: string;
   readonly draws?: number;
+  readonly prove?: true;
 }
 
 /** Draws that can be asked for: more would tell nothing more, and take minutes. */
@@ -63,6 +68,7 @@ export function planCommand(program: Command, door: Door, outcome: CommandOutcom
       "carry the plan out so many times with temperatures, ages and biology drawn, and tell how sure it is",
       wholeOption("--draws", { least: 1, most: mostDraws }),
     )
+    .option("--prove", "also say how much better any other plan could be at most (takes some seconds more)")
     .addHelpText("after", help)
     .action((words: string[], options: PlanOptions) => {
       outcome.code = runPlan(door, words, options) ? exitCodes.partlyUnderstood : exitCodes.done;
@@ -75,14 +81,26 @@ function reasonsFor(request: PlanRequest, plan: Plan, options: PlanOptions): Lot
   return options.why ? explainPlan({ ...request, plan }) : undefined;
 }
 
-function makePlan(door: Door, request: PlanRequest, count: number | undefined): Plan {
+function makePlan(door: Door, request: PlanRequest, options: PlanOptions): Plan {
   const problem = bindProblem(request);
   const plan = whileTelling(door, "Working out the plan …", () => planProblem(problem));
-  if (count === undefined) return plan;
-  const draws = whileTelling(door, `Carrying it out ${count} times …`, () =>
-    planDraws(problem, plan, count, problem.seed),
+  const { draws: count } = options;
+  const draws =
+    count === undefined
+      ? undefined
+      : whileTelling(door, `Carrying it out ${count} times …`, () =>
+          planDraws(problem, plan, count, problem.seed),
+        );
+  const proof = options.prove && proofOf(door, problem, plan);
+  return { ...plan, ...(draws && { draws }), ...(proof && { proof }) };
+}
+
+function proofOf(door: Door, problem: Problem, plan: Plan): Proof {
+  const { solver } = door;
+  if (!solver) throw new Error("The solver of linear programmes has not been loaded.");
+  return whileTelling(door, "Looking for how much better it could be …", () =>
+    provePlan(problem, plan.objective.total, solver),
   );
-  return { ...plan, draws };
 }
 
 /** Plans and prints. True when some words were not understood. */
@@ -91,7 +109,7 @@ function runPlan(door: Door, words: readonly string[], options: PlanOptions): bo
   const read = readHaulArgument(door, context, words);
   const kitchen = kitchenFor(door, options.kitchen);
   const request = planRequest(door, options, read.lots, kitchen);
-  const plan = makePlan(door, request, options.draws);
+  const plan = makePlan(door, request, options);
   const why = whileTelling(door, "Looking at other places …", () => reasonsFor(request, plan, options));
   if (options.json) {
     door.out(jsonText(writtenPlan(plan, read.reading, why)));

@@ -1,3 +1,5 @@
+import type { Solver } from "@keepwright/planner";
+
 /** The only way in and out: everything a command reads from the machine and prints to it. Tests bring their own. */
 export interface Door {
   /** Print to standard output and standard error. */
@@ -11,6 +13,8 @@ export interface Door {
   readStandardInput(): Uint8Array;
   /** Today on this machine's calendar, year-month-day. */
   today(): string;
+  /** Solves linear programmes; there only where the words ask for a proof, since loading it takes its time and cannot be done at once. */
+  readonly solver?: Solver | undefined;
   /** Shows a line while something long is worked out; the function returned takes it away again. */
   showProgress(line: string): () => void;
 }

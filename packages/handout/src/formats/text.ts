@@ -95,6 +95,13 @@ export function planText(context: HandoutContext, view: PlanView): string {
       [view.waste, speaker.say("waste.note")].flatMap((line) => wrapped(line, "  ")),
     ),
     ...(view.draws ? drawsText(context, view.draws) : []),
+    ...(view.proof
+      ? section(
+          speaker,
+          "heading.proof",
+          view.proof.flatMap((line) => wrapped(line, "  ")),
+        )
+      : []),
     ...section(
       speaker,
       "heading.cautions",

@@ -13,6 +13,7 @@ import { type MoveView, moveViews } from "./moves.js";
 import { lotNames, placeNames } from "./names.js";
 import { type PlaceView, placeViews } from "./places.js";
 import { type PreparationView, preparationViews } from "./preparation.js";
+import { proofLines } from "./proofView.js";
 import { type ReadingView, readingView } from "./readingView.js";
 import { wasteLine } from "./waste.js";
 import { type WishView, wishViews } from "./wishes.js";
@@ -34,6 +35,8 @@ export interface PlanView {
   readonly waste: string;
   /** What becomes of it over many draws, where they were made. */
   readonly draws: DrawsView | undefined;
+  /** How far it can be from the best there is, where that was asked for. */
+  readonly proof: readonly string[] | undefined;
   readonly cautions: readonly string[];
   /** Those of the cautions that must be read before anything is put away. */
   readonly pressing: readonly string[];
@@ -86,6 +89,7 @@ export function planView(context: HandoutContext, plan: Plan, around: PlanSurrou
     lives: lifeViews(context, plan, names),
     waste: wasteLine(context, plan),
     draws: drawsView(context, plan, names),
+    proof: proofLines(context, plan),
     cautions: cautionLines(context, plan, places, names),
     pressing: pressingCautionLines(context, plan, names),
     throwAway: throwAwayLines(context, plan, names),

@@ -6,6 +6,7 @@ import { improveWords } from "./english/improve.js";
 import { itemWords } from "./english/item.js";
 import { judgementWords } from "./english/judgement.js";
 import { planWords } from "./english/plan.js";
+import { proofWords } from "./english/proof.js";
 import { readingWords } from "./english/reading.js";
 import { reasonsWords } from "./english/reasons.js";
 import { safetyWords } from "./english/safety.js";
@@ -31,5 +32,6 @@ export const english = {
   ...carryOnWords,
   ...whyWords,
   ...drawsWords,
+  ...proofWords,
   ...wishWords,
 } as const satisfies Messages;

@@ -128,7 +128,10 @@ export class Optimist {
  * In air drier than the lot's own surface: through its wrap in series, or at saturation where the wrap holds water of its own. Only in damper air does water condense in a
  * wrap that is not wet.
  */
-function givenVapour({ closed, wet, exchange, surfaceDensity, saturationDensity }: CompiledStay, surface: number): GivenVapour {
+function givenVapour(
+  { closed, wet, exchange, surfaceDensity, saturationDensity }: CompiledStay,
+  surface: number,
+): GivenVapour {
   if (wet) return { conductance: exchange, density: saturationDensity };
   const conductance = closed ? (exchange * surface) / (exchange + surface) : surface;
   return { conductance, density: surfaceDensity };

@@ -64,14 +64,17 @@ class Course {
     while (this.#day < horizonDays || !Number.isFinite(this.endDay)) {
       if (this.#day > furthestDay) return;
       const beyond = this.#day >= horizonDays;
-      this.#stepTo(this.#nextStop(beyond ? this.#day + Math.max(stepDays, growth * this.#day) : nextOnGrid(this.#day)));
+      this.#stepTo(
+        this.#nextStop(beyond ? this.#day + Math.max(stepDays, growth * this.#day) : nextOnGrid(this.#day)),
+      );
       if (!beyond && Number.isInteger(this.#day)) this.#noteQuality();
     }
   }
 
   #noteQuality(): void {
     const low = this.#least[ripeness]!;
-    for (let entry = 0; entry < this.#least.length; entry++) this.#others[entry] = this.#least[entry]! * (1 - rounding);
+    for (let entry = 0; entry < this.#least.length; entry++)
+      this.#others[entry] = this.#least[entry]! * (1 - rounding);
     this.#others[ripeness] = Math.min(Math.max(1, low), this.#ripest);
     this.quality.push(quality(this.#lot.lot.produce, this.#others));
   }
@@ -80,7 +83,8 @@ class Course {
   #stand(): void {
     const { from, to } = this.#ripens;
     if (this.#lot.ripens && this.#day >= from) this.#ripest = Math.max(1, this.#ripest);
-    if (this.#lot.ripens && to > 0 && this.#day >= to) this.#least[ripeness] = Math.max(1, this.#least[ripeness]!);
+    if (this.#lot.ripens && to > 0 && this.#day >= to)
+      this.#least[ripeness] = Math.max(1, this.#least[ripeness]!);
     while (this.#leaves(this.#quick, from)) this.#quick++;
     while (this.#leaves(this.#slow, to)) this.#slow++;
   }
@@ -124,7 +128,8 @@ class Course {
 
   #fullHarm(): number {
     let most = 0;
-    for (let stay = this.#slow; stay <= this.#quick; stay++) most = Math.max(most, this.#stays[stay]!.leastFullHarm);
+    for (let stay = this.#slow; stay <= this.#quick; stay++)
+      most = Math.max(most, this.#stays[stay]!.leastFullHarm);
     return most;
   }
 

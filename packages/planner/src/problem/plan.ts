@@ -1,5 +1,6 @@
 import { endings } from "@keepwright/physics";
 import { z } from "zod";
+import { proofSchema } from "../proof/proof.js";
 import { placeKinds, ventSettings } from "./kitchen.js";
 import { planDrawsSchema } from "./planDraws.js";
 import { plannedWishSchema } from "./plannedWish.js";
@@ -179,5 +180,7 @@ export const planSchema = z.strictObject({
   cautions: z.array(z.string()),
   /** The plan carried out many times over, where that was asked for. */
   draws: planDrawsSchema.optional(),
+  /** How far it can be from the best there is, where that was asked for. */
+  proof: proofSchema.optional(),
 });
 export type Plan = z.infer<typeof planSchema>;

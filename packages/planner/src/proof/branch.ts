@@ -95,9 +95,15 @@ export class Brancher {
       const most = mostDensity[box]!;
       const reached = Math.max(this.#reached(supposition, solved, box), supposition.mostAtLeast[box]!);
       if (most < reached * (1 + leastDifference)) return [];
-      const drierThan = (level: number): Supposition => ({ ...supposition, mostDensity: withEntry(mostDensity, box, level) });
+      const drierThan = (level: number): Supposition => ({
+        ...supposition,
+        mostDensity: withEntry(mostDensity, box, level),
+      });
       const level = most + splitShare * (reached - most);
-      const wetter: Supposition = { ...supposition, mostAtLeast: withEntry(supposition.mostAtLeast, box, level) };
+      const wetter: Supposition = {
+        ...supposition,
+        mostAtLeast: withEntry(supposition.mostAtLeast, box, level),
+      };
       const promise = this.#rise(solved, supposition, drierThan(reached), new Set([box]));
       return [{ promise, parts: [drierThan(level), wetter] }];
     });
@@ -129,9 +135,7 @@ export class Brancher {
         .filter((setting) => allowed.includes(setting))
         .map((setting) => ({ ...supposition, vents: supposition.vents.with(vent, [setting]) }));
       const box = this.#kitchen.boxOf(problem.vents[vent]!);
-      const rises = parts.map((part) =>
-        this.#rise(solved, supposition, part, this.#kitchen.behind[box]!),
-      );
+      const rises = parts.map((part) => this.#rise(solved, supposition, part, this.#kitchen.behind[box]!));
       return [{ promise: Math.min(...rises), parts }];
     });
   }

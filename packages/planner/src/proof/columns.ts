@@ -103,7 +103,9 @@ export class Columns {
     }
     return [...groups.values()].flatMap(undominated).map((column) => ({
       ...column,
-      needs: Math.min(...column.members.map(({ way }) => this.#optimist.needs(way.whole, air, column.readyDay))),
+      needs: Math.min(
+        ...column.members.map(({ way }) => this.#optimist.needs(way.whole, air, column.readyDay)),
+      ),
       haste: Math.max(...column.members.map(({ way }) => this.#optimist.fastestRipening(way.whole, air))),
     }));
   }

@@ -62,7 +62,8 @@ export function baseCosts({ levels, costs }: CostsByLevel, slopes: Float64Array)
     if (!at) return;
     const above = levels[step + 1]! - levels[0]!;
     base ??= new Float64Array(at.length).fill(Number.POSITIVE_INFINITY);
-    for (let day = 0; day < at.length; day++) base[day] = Math.min(base[day]!, at[day]! - slopes[day]! * above);
+    for (let day = 0; day < at.length; day++)
+      base[day] = Math.min(base[day]!, at[day]! - slopes[day]! * above);
   });
   return base;
 }

@@ -16,7 +16,8 @@ export function ethyleneColumns(
       box === size ? model.column(0, room, room) : model.column(0, leastAtMost[window]![box]!, least[box]!),
     ),
   );
-  const laterMost = (box: number): number => Math.min(...leastAtMost.slice(1, -1).map((levels) => levels[box]!));
+  const laterMost = (box: number): number =>
+    Math.min(...leastAtMost.slice(1, -1).map((levels) => levels[box]!));
   const together = (most: (box: number) => number): number[] =>
     Array.from({ length: size + 1 }, (_, box) =>
       box === size ? model.column(0, room, room) : model.column(0, most(box)),
@@ -33,7 +34,9 @@ export function emissionRows(
   ethylene: readonly (readonly number[])[],
   placed: readonly Placed[],
 ): void {
-  const spans = windows.map((from, window) => [from, windows[window + 1] ?? Number.POSITIVE_INFINITY] as const);
+  const spans = windows.map(
+    (from, window) => [from, windows[window + 1] ?? Number.POSITIVE_INFINITY] as const,
+  );
   const later = [windows[1] ?? 0, Number.POSITIVE_INFINITY] as const;
   const always = [0, Number.POSITIVE_INFINITY] as const;
   for (const [which, [from, to]] of [...spans, later, always].entries()) {
@@ -72,7 +75,10 @@ export function hasteRows(
       }
       return ethylene > 0 ? [[portions, ethylene / column.way.lot.portions]] : [];
     });
-  const groups = new Map<string, { readonly wants: Entry[]; readonly lot: number; readonly box: number; readonly day: number }>();
+  const groups = new Map<
+    string,
+    { readonly wants: Entry[]; readonly lot: number; readonly box: number; readonly day: number }
+  >();
   for (const { column, portions } of placed) {
     if (!(column.needs > base * (1 + 1e-6))) continue;
     const box = column.way.boxes[0]!;

@@ -61,7 +61,11 @@ export function mostVapour({ members }: Column, boxes: ReadonlySet<number>): Vap
  * Ethylene [µL/h] that a lot dealt with by a column gives off into the boxes of a set, at the most up to a day [d]. What has not been able to ripen far by then gives off what its ripeness at the most gives
  * off: straight in the logarithm (physics' `productionAtRipeness`).
  */
-export function mostEmission({ way, ripens, haste }: Column, boxes: ReadonlySet<number>, until: number): number {
+export function mostEmission(
+  { way, ripens, haste }: Column,
+  boxes: ReadonlySet<number>,
+  until: number,
+): number {
   const { ripeness } = way.lot;
   const ripening = ripens.to > 0 && ripeness < 1;
   const share = ripening ? Math.min(1, (haste * until) / (1 - ripeness)) : 1;

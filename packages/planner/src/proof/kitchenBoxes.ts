@@ -28,9 +28,7 @@ export class KitchenBoxes {
     this.problem = problem;
     this.boxes = problem.boxes(problem.vents.map(() => ventSettings[0]!));
     this.size = this.boxes.length;
-    this.neighbour = this.boxes.map(({ exchange }) =>
-      exchange.with === "room" ? this.size : exchange.with,
-    );
+    this.neighbour = this.boxes.map(({ exchange }) => (exchange.with === "room" ? this.size : exchange.with));
     const behind = this.boxes.map((_, box) => new Set([box]));
     for (let box = this.size - 1; box >= 0; box--) {
       const next = this.neighbour[box]!;

@@ -39,8 +39,7 @@ export function leastCosts(
     const onTime = gramCost(past(day), good(day));
     const late = gramCost(past(day + lateDays), good(day + lateDays));
     onDay[day] =
-      lot.gramsPerPortion *
-      ((1 - lateShare) * onTime + lateShare * late + weights.lifeLostEaten * lost);
+      lot.gramsPerPortion * ((1 - lateShare) * onTime + lateShare * late + weights.lifeLostEaten * lost);
   }
   const left =
     gramCost(past(days - 1 + leftOverDays), good(days)) + weights.lifeLostLeft * lost + weights.uneatenLeft;

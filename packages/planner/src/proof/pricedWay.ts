@@ -44,14 +44,7 @@ export class PricedWay {
     const { problem, spread, bestLife } = this.#prepared;
     const { lot, programme, whole } = this.way;
     return optimist.ways(whole, air, problem.household.days).map((one) => ({
-      ...leastCosts(
-        problem,
-        lot,
-        one,
-        spread(lot.index, programme),
-        bestLife(lot.index),
-        this.#lastSafe,
-      ),
+      ...leastCosts(problem, lot, one, spread(lot.index, programme), bestLife(lot.index), this.#lastSafe),
       readyDay: one.readyDay,
       ripens: one.ripens,
     }));

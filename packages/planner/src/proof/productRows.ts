@@ -29,7 +29,10 @@ export function productRows(
     const meals = placed.flatMap(({ eaten }) => eaten.filter((meal) => meal.day === day));
     // On no day more than the portions of the day in the most ethylene.
     if (day < days) {
-      model.row(Number.NEGATIVE_INFINITY, 0, [[product, 1], ...meals.map(({ index }): Entry => [index, -width])]);
+      model.row(Number.NEGATIVE_INFINITY, 0, [
+        [product, 1],
+        ...meals.map(({ index }): Entry => [index, -width]),
+      ]);
       uneaten.push(...meals.map(({ index }): Entry => [index, width]));
     } else {
       model.row(Number.NEGATIVE_INFINITY, 0, [[product, 1], ...uneaten]);

@@ -12,8 +12,11 @@ export class ProofError extends Error {
   override readonly name = "ProofError";
 }
 
+/** What solves linear programmes: HiGHS. */
+export type Solver = Highs;
+
 /** The solver of linear programmes, loaded when it is first asked for: a page or a command that proves nothing never fetches it. */
-export async function loadSolver(): Promise<Highs> {
+export async function loadSolver(): Promise<Solver> {
   // Its types are those of its CommonJS build, in which the loader is the module itself.
   const { default: load } = (await import("highs")) as unknown as { default: () => Promise<Highs> };
   return load();
@@ -31,7 +34,7 @@ export async function loadSolver(): Promise<Highs> {
 export function provePlan(
   problem: Problem,
   value: number,
-  solver: Highs,
+  solver: Solver,
   options: {
     readonly mostRelaxations?: number;
     readonly progress?: (bound: number, relaxations: number) => void;

@@ -137,7 +137,9 @@ export class Relaxation {
     const { size, neighbour, behind } = this.#kitchen;
     const { windows } = this.#air;
     const { most } = this.#kitchen.exchange(vents);
-    const always = leastEthylene[0]!.map((_, box) => Math.min(...leastEthylene.map((levels) => levels[box]!)));
+    const always = leastEthylene[0]!.map((_, box) =>
+      Math.min(...leastEthylene.map((levels) => levels[box]!)),
+    );
     return [...windows, 0].map((from, window) => {
       const to = windows[window + 1] ?? Number.POSITIVE_INFINITY;
       const found = (leastEthylene[window] ?? always).slice();

@@ -6,7 +6,6 @@ import type { Way } from "./ways.js";
 /** Days [d] on which windows begin in which the least ethylene of a box is told apart. Inferred: what ripens comes into the refrigerator in the first days, and then stays. */
 export const windowsFor = (days: number): number[] => [0, 2, 4].filter((day) => day < days);
 
-
 /** What holds in every branch. */
 export class RootAir {
   readonly #kitchen: KitchenBoxes;
@@ -139,9 +138,7 @@ export class RootAir {
     const coil = tree.coilExchange[box]!;
     const coilDensity = tree.coilDensity[box]!;
     const settled =
-      coil > 0 && gained / lost > coilDensity
-        ? (gained + coil * coilDensity) / (lost + coil)
-        : gained / lost;
+      coil > 0 && gained / lost > coilDensity ? (gained + coil * coilDensity) / (lost + coil) : gained / lost;
     return Math.min(settled, tree.saturationDensity[box]!);
   }
 }

@@ -55,7 +55,9 @@ export class StretchPlanes {
     const least = Math.min(...leastEthylene.slice(1).map((levels) => levels[box]!));
     const most = Math.min(mostEthylene[box]!, ...leastAtMost.slice(1, -1).map((levels) => levels[box]!));
     const air = `${least} ${most} ${airKey(boxes, ranges)}`;
-    const known = own.map((column) => this.#costs(column, air, () => costsByLevel(this.#columns, column, ranges, boxes, least, most)));
+    const known = own.map((column) =>
+      this.#costs(column, air, () => costsByLevel(this.#columns, column, ranges, boxes, least, most)),
+    );
     const slopes = Float64Array.from({ length: this.#days + 1 }, (_, day) => slopeOfCheapest(known, day));
     const bases = new Map(own.map((column, which) => [column, baseCosts(known[which]!, slopes)]));
     return { slopes, bases, least, most };

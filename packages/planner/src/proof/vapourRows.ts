@@ -16,7 +16,8 @@ export const driestSurfaces = (columns: readonly Column[], { behind }: KitchenBo
     let least = Number.POSITIVE_INFINITY;
     for (const { members } of columns) {
       for (const { way } of members) {
-        for (const given of way.gives) if (boxes.has(given.box)) least = Math.min(least, given.vapour.density);
+        for (const given of way.gives)
+          if (boxes.has(given.box)) least = Math.min(least, given.vapour.density);
       }
     }
     return least;

@@ -49,14 +49,19 @@ describe.each(groups)("against every choice of $name", ({ name, size, parted, se
     console.info(`${name}: ${tally}; gap to the bound in the middle ${(100 * middle).toFixed(1)} %`);
   });
 
-  it.each(seeds)("the plan is as good as the best of all, and that no better than the bound (seed %i)", (seed) => {
-    const { gap, best, value, problem, difference } = judgedByAll(randomRequest(seed, size), parted);
-    tally.add(gap);
-    const proof = provePlan(problem, value, solver, { mostRelaxations: relaxations });
-    gaps.push(proof.gap);
-    expect(proof.bound, `bound above the best of all: ${difference}`).toBeLessThanOrEqual(best * (1 + 1e-9));
-    expect(gap, difference).toBeLessThanOrEqual(worstGap);
-  });
+  it.each(seeds)(
+    "the plan is as good as the best of all, and that no better than the bound (seed %i)",
+    (seed) => {
+      const { gap, best, value, problem, difference } = judgedByAll(randomRequest(seed, size), parted);
+      tally.add(gap);
+      const proof = provePlan(problem, value, solver, { mostRelaxations: relaxations });
+      gaps.push(proof.gap);
+      expect(proof.bound, `bound above the best of all: ${difference}`).toBeLessThanOrEqual(
+        best * (1 + 1e-9),
+      );
+      expect(gap, difference).toBeLessThanOrEqual(worstGap);
+    },
+  );
 
   it("the plan is the best of all in at least 98 of 100 cases", () => {
     expect(tally.found, `${name}: ${tally}`).toBeGreaterThanOrEqual(leastFound * seeds.length);

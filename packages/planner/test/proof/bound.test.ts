@@ -3,8 +3,8 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { bindProblem } from "../../src/problem/problem.js";
 import { boundOf } from "../../src/proof/boundOf.js";
 import { loadSolver, ProofError, provePlan } from "../../src/proof/index.js";
-import { prepare } from "../../src/search/prepare.js";
 import { planProblem } from "../../src/search/planHaul.js";
+import { prepare } from "../../src/search/prepare.js";
 import { randomRequest } from "../cases/randomRequest.js";
 
 const size = { lots: [6, 14], places: [4, 8], wraps: [1, 5], days: [4, 9] } as const;
@@ -46,7 +46,13 @@ describe("the bound on hauls too large to try every choice", () => {
   it("counts what is wanted for a day as nothing, so that the bound holds for it too", () => {
     const { haul, ...rest } = randomRequest(406, size);
     const { lots } = haul as { lots: object[] };
-    const pears = { id: "pears", commodity: "pear", grams: 800, ripeness: "unripe", wanted: { when: "by", day: 2 } };
+    const pears = {
+      id: "pears",
+      commodity: "pear",
+      grams: 800,
+      ripeness: "unripe",
+      wanted: { when: "by", day: 2 },
+    };
     const problem = bindProblem({ ...rest, haul: { lots: [...lots, pears] } });
     const { total } = planProblem(problem).objective;
     const known = { mostRelaxations: 6, value: Number.POSITIVE_INFINITY };

@@ -39,25 +39,30 @@ function anyChoice(seed: number) {
 const seeds = Array.from({ length: 300 }, (_, index) => 1000 + index);
 
 describe("the best that can become of a lot in air known only within bounds", () => {
-  it.each(seeds)("is no worse than what the simulation makes of it, wherever everything lies (seed %i)", (seed) => {
-    const { problem, choice, kitchen, air, evaluation } = anyChoice(seed);
-    const { days } = problem.household;
-    choice.parts.forEach(({ portions, programme, lot: index }, part) => {
-      const lot = problem.lots[index]!;
-      const outcome = evaluation.outcomes[part]!;
-      const ready = firstReadyDay(outcome.ripeDay);
-      const ways = kitchen.optimist.ways(
-        simulatedPart(problem, lot, portions, programme),
-        air.ranges(air.root(), index),
-        days,
-      );
-      const what = `${lot.commodity.id} ${JSON.stringify(programme)} ready ${outcome.ripeDay}`;
-      const way = ways.find(({ readyDay }) => readyDay === (ready < days ? ready : Number.POSITIVE_INFINITY));
-      expect(way, what).toBeDefined();
-      expect(way!.endDay * (1 + rounding), what).toBeGreaterThanOrEqual(Math.min(outcome.endDay, 400));
-      outcome.quality.forEach((quality, day) => {
-        expect(way!.quality[day]! + rounding, `${what} day ${day}`).toBeGreaterThanOrEqual(quality);
+  it.each(seeds)(
+    "is no worse than what the simulation makes of it, wherever everything lies (seed %i)",
+    (seed) => {
+      const { problem, choice, kitchen, air, evaluation } = anyChoice(seed);
+      const { days } = problem.household;
+      choice.parts.forEach(({ portions, programme, lot: index }, part) => {
+        const lot = problem.lots[index]!;
+        const outcome = evaluation.outcomes[part]!;
+        const ready = firstReadyDay(outcome.ripeDay);
+        const ways = kitchen.optimist.ways(
+          simulatedPart(problem, lot, portions, programme),
+          air.ranges(air.root(), index),
+          days,
+        );
+        const what = `${lot.commodity.id} ${JSON.stringify(programme)} ready ${outcome.ripeDay}`;
+        const way = ways.find(
+          ({ readyDay }) => readyDay === (ready < days ? ready : Number.POSITIVE_INFINITY),
+        );
+        expect(way, what).toBeDefined();
+        expect(way!.endDay * (1 + rounding), what).toBeGreaterThanOrEqual(Math.min(outcome.endDay, 400));
+        outcome.quality.forEach((quality, day) => {
+          expect(way!.quality[day]! + rounding, `${what} day ${day}`).toBeGreaterThanOrEqual(quality);
+        });
       });
-    });
-  });
+    },
+  );
 });

@@ -35,7 +35,9 @@ it("the stepper is off by no more than the bound allows it where fruit ripens", 
   expect(lots.length).toBeGreaterThan(100);
   for (const { usual, fine } of lots) {
     if (Number.isFinite(usual.ripeDay) && Number.isFinite(fine.ripeDay)) {
-      expect(Math.abs(usual.ripeDay - fine.ripeDay)).toBeLessThanOrEqual(stepperError.ripening * fine.ripeDay);
+      expect(Math.abs(usual.ripeDay - fine.ripeDay)).toBeLessThanOrEqual(
+        stepperError.ripening * fine.ripeDay,
+      );
     }
     expect(usual.endDay).toBeLessThanOrEqual(fine.endDay * (1 + stepperError.end));
   }
