@@ -12,7 +12,8 @@ const outside: Record<string, readonly string[]> = {
   quantities: [],
   catalogue: ["zod"],
   physics: [],
-  planner: ["zod"],
+  // The solver stands behind the proof alone, and is loaded when it is first asked for.
+  planner: ["highs", "zod"],
   handout: [],
 };
 

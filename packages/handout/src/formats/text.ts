@@ -43,6 +43,16 @@ const drawsText = ({ speaker }: HandoutContext, view: DrawsView): string[] =>
     ...wrapped(view.note, "  "),
   ]);
 
+/** How far a plan can be from the best there is. */
+const proofText = ({ speaker }: HandoutContext, { proof }: PlanView): string[] =>
+  proof
+    ? section(
+        speaker,
+        "heading.proof",
+        proof.flatMap((line) => wrapped(line, "  ")),
+      )
+    : [];
+
 /** A plan as plain text, in the order it is needed: what to do now, then later, then why. */
 export function planText(context: HandoutContext, view: PlanView): string {
   const { speaker } = context;
@@ -95,13 +105,7 @@ export function planText(context: HandoutContext, view: PlanView): string {
       [view.waste, speaker.say("waste.note")].flatMap((line) => wrapped(line, "  ")),
     ),
     ...(view.draws ? drawsText(context, view.draws) : []),
-    ...(view.proof
-      ? section(
-          speaker,
-          "heading.proof",
-          view.proof.flatMap((line) => wrapped(line, "  ")),
-        )
-      : []),
+    ...proofText(context, view),
     ...section(
       speaker,
       "heading.cautions",

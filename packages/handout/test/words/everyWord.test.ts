@@ -64,6 +64,7 @@ describe("the parts of the English words", () => {
         "carryOn",
         "why",
         "draws",
+        "proof",
         "buying",
         "wishes",
       ].map((name) => import(`../../src/words/english/${name}.ts`) as Promise<Record<string, object>>),

@@ -35,8 +35,8 @@ export function costsByLevel(
 ): CostsByLevel {
   const levels = levelsBetween(least, most);
   const costs = levels.slice(0, -1).map((level) => {
-    const leastEthylene = air.leastEthylene.map((window, index) =>
-      index === 0 ? window : window.map((now, box) => (boxes.has(box) ? Math.max(now, level) : now)),
+    const leastEthylene = air.leastEthylene.map((levelsNow, window) =>
+      window === 0 ? levelsNow : levelsNow.map((now, box) => (boxes.has(box) ? Math.max(now, level) : now)),
     );
     const found = columns.costs(column, { ...air, leastEthylene });
     return found && flatCosts(found);
