@@ -47,7 +47,7 @@ const drawsText = ({ speaker }: HandoutContext, view: DrawsView): string[] =>
 export function planText(context: HandoutContext, view: PlanView): string {
   const { speaker } = context;
   const moves = view.moves.length > 0 ? view.moves.map(({ line }) => line) : [speaker.say("move.none")];
-  const eating = [...eatingDays(view), ...view.eating.ready, ...view.eating.left];
+  const eating = [...eatingDays(view), ...view.eating.cutOpen, ...view.eating.ready, ...view.eating.left];
   const lines = [
     view.title,
     ...view.summary.flatMap((line) => wrapped(line)),
