@@ -16,7 +16,7 @@ function refrigeratorTooWarm({ kitchen, catalogue }: Problem): boolean {
  *
  * @param planned the parts of the plan, where there is one: whole pieces that it has eaten over several days are cut too
  */
-export function cautions(problem: Problem, planned: readonly Pick<PlannedLot, "cutOpen">[]): string[] {
+export function cautions(problem: Problem, planned: readonly Pick<PlannedLot, "cutOpen">[] = []): string[] {
   const open = planned.flatMap(({ cutOpen = [] }) => cutOpen);
   const cut = (lot: BoundLot): boolean => lot.form.cut;
   const whole = (lot: BoundLot): boolean => !lot.form.cut;
