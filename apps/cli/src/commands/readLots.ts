@@ -27,13 +27,31 @@ export const lotsOf = (reading: Reading): Lot[] =>
     }),
   );
 
-/** Reads a haul. Throws UserError when it is empty or when nothing in it was understood; the questions go with it. */
+/** Is it the data of a file rather than words: an object of JSON? */
+function isData(text: string): boolean {
+  if (!text.trimStart().startsWith("{")) return false;
+  try {
+    JSON.parse(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Reads a haul. Throws UserError when it is empty, holds data instead of words, or when nothing in it was understood; the questions go with it. */
 export function readLots(context: HandoutContext, catalogue: Catalogue, text: string): ReadLots {
   if (text.trim() === "") {
     throw userError(
       "haul",
       "it is empty",
       "Write what came home, for example: 2 lb apples, a bunch of kale.",
+    );
+  }
+  if (isData(text)) {
+    throw userError(
+      "haul",
+      "it holds JSON data, not words",
+      "Write what came home in words. A plan printed with --json is given to keepwright carry-on.",
     );
   }
   const reading = readHaul(text, catalogue);

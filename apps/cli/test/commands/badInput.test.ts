@@ -18,6 +18,12 @@ describe("input nothing can be made of ends with 2 and says what would work", ()
   it.each<[string, string[], FakeMachine, RegExp]>([
     ["an empty haul", ["plan", ""], {}, /haul: it is empty/],
     ["an empty file", ["plan", "h.txt"], { files: { "h.txt": " \n" } }, /haul: it is empty/],
+    ...["plan", "improve", "buy"].map((command): [string, string[], FakeMachine, RegExp] => [
+      `a plan in place of a haul: ${command}`,
+      [command, "p.json"],
+      { files: { "p.json": JSON.stringify({ version: 1, lots: [{ commodity: "apple" }] }) } },
+      /JSON data, not words.*carry-on/,
+    ]),
     ["an unknown kind", ["plan", "3 zorbulons"], {}, /zorbulons/],
     ["a lot that is not there", ["plan", "2 kg apples", "--why-lot", "kale"], {}, /lot "kale".*2 kg apples/],
     ["a missing file", ["plan", "gone.txt"], {}, /no such file/],

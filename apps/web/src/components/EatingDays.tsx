@@ -29,6 +29,7 @@ export function EatingDays({ heading, eating }: EatingDaysProps) {
           </li>
         ))}
       </ol>
+      <Lines lines={eating.cutOpen} />
       <Lines lines={eating.ready} />
       <Lines lines={eating.left} />
     </section>

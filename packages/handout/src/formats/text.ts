@@ -57,7 +57,7 @@ const proofText = ({ speaker }: HandoutContext, { proof }: PlanView): string[] =
 export function planText(context: HandoutContext, view: PlanView): string {
   const { speaker } = context;
   const moves = view.moves.length > 0 ? view.moves.map(({ line }) => line) : [speaker.say("move.none")];
-  const eating = [...eatingDays(view), ...view.eating.ready, ...view.eating.left];
+  const eating = [...eatingDays(view), ...view.eating.cutOpen, ...view.eating.ready, ...view.eating.left];
   const lines = [
     view.title,
     ...view.summary.flatMap((line) => wrapped(line)),

@@ -177,7 +177,15 @@ export function carriedOnView(
           reason: change.reasons.map((reason) => reasonWords(naming, reason)).join(" "),
         }),
       ),
-    begun: told.begun.map((id) => speaker.say("carryOn.begun", { name: namesOfLots(naming, [id]) })),
+    begun: [
+      ...(told.takenAsCut ?? []).map((one) =>
+        speaker.say("carryOn.takenAsCut", {
+          name: speaker.capital(namesOfLots(naming, [one.lot])),
+          date: dayWords(speaker, one.date),
+        }),
+      ),
+      ...told.begun.map((id) => speaker.say("carryOn.begun", { name: namesOfLots(naming, [id]) })),
+    ],
     plan: planView(context, told.plan, around),
   };
 }

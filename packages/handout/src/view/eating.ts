@@ -19,6 +19,8 @@ export interface EatingView {
   readonly days: readonly EatingDay[];
   /** What is still there at the end, each in a sentence. */
   readonly left: readonly string[];
+  /** Whole pieces that last for several days: they are cut once begun, each in a sentence. */
+  readonly cutOpen: readonly string[];
   /** When unripe lots should be ready, or that they will not be. */
   readonly ready: readonly string[];
 }
@@ -66,6 +68,22 @@ function readyLines(context: HandoutContext, plan: Plan, names: Names): string[]
   });
 }
 
+function cutOpenLines({ speaker }: HandoutContext, plan: Plan, names: Names): string[] {
+  return plan.lots.flatMap((lot) =>
+    (lot.cutOpen ?? []).map(({ date, safeUntil, portionsAfter }) => {
+      const values = {
+        name: speaker.capital(names.get(lot.id) ?? lot.id),
+        date: dayWords(speaker, date),
+      };
+      if (safeUntil === undefined) return speaker.say("eat.cutOpen", values);
+      const limited = { ...values, last: dayWords(speaker, safeUntil) };
+      return portionsAfter > 0
+        ? speaker.say("eat.cutOpenTooLong", { ...limited, count: portionsAfter })
+        : speaker.say("eat.cutOpenUntil", limited);
+    }),
+  );
+}
+
 /** What is still there at the end, or has to be thrown away before. */
 function leftLine({ speaker }: HandoutContext, plan: Plan, names: Names, lot: PlannedLot): string {
   const values = { name: names.get(lot.id) ?? lot.id, count: lot.leftPortions };
@@ -82,6 +100,7 @@ export function eatingView(context: HandoutContext, plan: Plan, names: Names): E
     left: plan.lots
       .filter((lot) => lot.leftPortions > 0 && !isPast(lot))
       .map((lot) => leftLine(context, plan, names, lot)),
+    cutOpen: cutOpenLines(context, plan, names),
     ready: readyLines(context, plan, names),
   };
 }

@@ -71,5 +71,5 @@ export function togetherLines(
   const span = about(context, lifeAlone.value);
   if (span === about(context, life)) return [];
   const { say } = context.speaker;
-  return [say("why.noNeighbours", { span }), ...(joint ? [say("why.joint")] : [])];
+  return [say("why.noNeighbours", { span, now: about(context, life) }), ...(joint ? [say("why.joint")] : [])];
 }

@@ -44,6 +44,7 @@ function told(change: CarriedOn["changes"][number]["change"], reasons: ChangeRea
     ],
     vents: [{ place: place!.place, from: "open", to: "closed" }],
     begun: [first!.lot],
+    takenAsCut: [{ lot: first!.lot, date: "2026-06-13" }],
   };
 }
 

@@ -107,7 +107,7 @@ describe("why here, in few lines", () => {
     expect(all[0]).toBe(
       "Without dawnfruits in the kitchen only about 5 days instead of about 10 days: the damp that comes off helps.",
     );
-    expect(all[1]).toBe("With no neighbour at all: about 3 days.");
+    expect(all[1]).toBe("With no neighbour at all: about 3 days instead of about 10 days.");
     expect(all[2]).toMatch(/act together/);
   });
 

@@ -66,6 +66,7 @@ function stateFindings(
   said: HappenedLot,
   parts: readonly number[],
   thing: string,
+  cutSince: boolean,
 ): Finding[] {
   const lots = parts.map((part) => problem.lots.find(({ lot }) => lot.id === plan.lots[part]!.lot)!);
   const findings: Finding[] = [];
@@ -76,7 +77,7 @@ function stateFindings(
   if (said.cut !== undefined && lots.some(({ form }) => form.cut)) {
     findings.push({ thing, value: "it came cut", remedy: `Take "cut" out: its safe time runs already.` });
   }
-  if (said.hoursOut !== undefined && said.cut === undefined && lots.some(({ form }) => !form.cut)) {
+  if (said.hoursOut !== undefined && !cutSince && lots.some(({ form }) => !form.cut)) {
     const remedy = `Say "cut" with the day it was cut, or take "hoursOut" out.`;
     findings.push({ thing, value: "hours out of the refrigerator count for cut produce only", remedy });
   }
@@ -90,11 +91,21 @@ function stateFindings(
 
 const isFinding = (one: unknown): one is Finding => typeof one === "object" && !Array.isArray(one);
 
-function bindLot(previous: Previous, on: string, said: HappenedLot): BoundHappening | Finding[] {
+function bindLot(
+  previous: Previous,
+  on: string,
+  said: HappenedLot,
+  all: readonly HappenedLot[],
+): BoundHappening | Finding[] {
   const thing = thingOf(said.lot);
   const parts = partsNamed(previous, said.lot);
   if (isFinding(parts)) return [parts];
-  const findings = stateFindings(previous, said, parts, thing);
+  const cutToo = all
+    .filter(({ cut }) => cut !== undefined)
+    .map(({ lot }) => partsNamed(previous, lot))
+    .flatMap((named) => (isFinding(named) ? [] : named));
+  const cutSince = parts.every((part) => cutToo.includes(part));
+  const findings = stateFindings(previous, said, parts, thing, cutSince);
   const place = said.place === undefined ? undefined : placeNamed(previous.problem, said.place);
   if (said.place !== undefined && !place) findings.push(unknownPlace(previous.problem, thing, said.place));
   const days = (["since", "cut"] as const).map((field) => {
@@ -133,7 +144,7 @@ function bindVents({ problem }: Previous, { vents }: Happened) {
 
 /** Binds what happened to a plan. Throws HappenedError with everything that names what is not there or cannot have been. */
 export function bindHappened(previous: Previous, on: string, happened: Happened): BoundHappened {
-  const lots = happened.lots.map((said) => bindLot(previous, on, said));
+  const lots = happened.lots.map((said) => bindLot(previous, on, said, happened.lots));
   const vents = bindVents(previous, happened);
   const findings = [...lots.flatMap((one) => (Array.isArray(one) ? one : [])), ...vents.findings];
   if (findings.length > 0) throw new HappenedError(findings);

@@ -6,6 +6,7 @@ import { wrapIds } from "../problem/wraps.js";
 
 const days = z.number().describe("d");
 const grams = z.strictObject({ value: z.number(), unit: z.literal("g") });
+const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const place = z.string().describe("Id of the place");
 const lots = z.array(z.string()).describe("Ids of lots in the new haul");
 const lying = z.strictObject({ place, wrap: z.enum(wrapIds) });
@@ -79,5 +80,9 @@ export const carriedOnSchema = z.strictObject({
   changes: z.array(lotChangeSchema),
   vents: z.array(ventChangeSchema).describe("Vents that are turned"),
   begun: lots.describe("Whole pieces of which some has been eaten, so that the rest is cut: see the caution"),
+  takenAsCut: z
+    .array(z.strictObject({ lot: z.string(), date }))
+    .default([])
+    .describe("Melons that were begun, with the day from which they are taken as cut since none was told"),
 });
 export type CarriedOn = z.infer<typeof carriedOnSchema>;

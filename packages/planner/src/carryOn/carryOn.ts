@@ -15,6 +15,7 @@ import type { Happened } from "./happened.js";
 import { type Past, pastOf } from "./past.js";
 import { type Previous, type PreviousRequest, previousFrom } from "./previous.js";
 import { type Remaining, remainingParts } from "./remaining.js";
+import { withBegunCut } from "./takenAsCut.js";
 
 /** What is asked: a plan with what it was made for, what happened since, and the day it is now. */
 export interface CarryOnRequest extends PreviousRequest {
@@ -33,7 +34,7 @@ const longestCarried = 60;
 export interface Carrying {
   readonly previous: Previous;
   readonly happened: Happened;
-  readonly bound: ReturnType<typeof bindHappened>;
+  readonly bound: ReturnType<typeof withBegunCut>;
   readonly past: Past;
   readonly remaining: readonly Remaining[];
   readonly now: CarriedHaul;
@@ -98,8 +99,9 @@ function carrying(request: CarryOnRequest): Carrying {
   const previous = previousFrom(request);
   const happened = happenedFrom(request.happened ?? { version: 1 });
   const day = elapsedDays(previous, request.on);
-  const bound = bindHappened(previous, request.on, happened);
-  const remaining = remainingParts(previous, bound, day);
+  const asTold = bindHappened(previous, request.on, happened);
+  const remaining = remainingParts(previous, asTold, day);
+  const bound = withBegunCut(previous, asTold, remaining, day);
   const past = pastOf(previous, bound, day);
   const now = carriedHaul(previous, past, remaining, bound, happened, day);
   return { previous, happened, bound, past, remaining, now, day };

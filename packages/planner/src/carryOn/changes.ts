@@ -43,6 +43,7 @@ export function unchanged({ plan, haul }: Previous): CarriedOn {
     })),
     vents: [],
     begun: [],
+    takenAsCut: [],
   };
 }
 
@@ -110,13 +111,21 @@ function begun({ previous, now, remaining }: Carrying): string[] {
   });
 }
 
+/** Melons that were begun, with the day they are taken to be cut. */
+const takenAsCut = ({ bound, now }: Carrying): CarriedOn["takenAsCut"] =>
+  bound.takenAsCut.map((part) => ({
+    lot: now.lotOfPart[part]!,
+    date: bound.happenings.find(({ parts, cutDay }) => parts.includes(part) && cutDay !== undefined)!.said
+      .cut!,
+  }));
+
 /** What changed against the earlier plan, and why, lot by lot in the order of the earlier plan, then what came home. */
 export function changesOf(
   carrying: Carrying,
   prepared: Prepared,
   evaluation: Evaluation,
   plan: Plan,
-): Pick<CarriedOn, "changes" | "vents" | "begun"> {
+): Pick<CarriedOn, "changes" | "vents" | "begun" | "takenAsCut"> {
   const old = carrying.previous.plan.lots.map((_, part) =>
     changeOfPart(carrying, prepared, evaluation, plan, part),
   );
@@ -124,5 +133,6 @@ export function changesOf(
     changes: [...old, ...carrying.now.newLots.map((id) => changeOfNew(plan, id))],
     vents: ventChanges(prepared, evaluation),
     begun: begun(carrying),
+    takenAsCut: takenAsCut(carrying),
   };
 }

@@ -84,7 +84,15 @@ function amountsOf(context: HappenedContext, phrase: string): { lot: string; amo
   const id = byWords(context, rest);
   if (id !== undefined) return [{ lot: id, amount: told ?? "all" }];
   return understood(context, rest).map((item) => {
-    const { grams, pieces } = item.lot;
+    const { grams, pieces, wanted } = item.lot;
+    if (wanted !== undefined || item.questions.some(({ ask }) => ask === "when wanted"))
+      throw new Unreadable(
+        `${shownValue(phrase)} tells of a day to come`,
+        "Write what has happened by now; a day it is wanted for is told when it comes home.",
+      );
+    const strange = item.questions.find(({ ask }) => ask === "what is this");
+    if (strange && "word" in strange)
+      throw new Unreadable(`${shownValue(strange.word)} is not understood`, examples);
     const counted: HappenedAmount = pieces === undefined ? { grams } : { pieces, grams };
     const amount = told ?? (item.assumed.includes("usual amount") ? "all" : counted);
     return { lot: kindInPlan(context, item), amount };

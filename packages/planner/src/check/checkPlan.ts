@@ -1,4 +1,5 @@
 import { grams, portions, stateOnArrival } from "./amounts.js";
+import { cutOpen } from "./cutOpen.js";
 import { readyToEat, sameThing, table } from "./eating.js";
 import type { PlanFault } from "./fault.js";
 import { chances, life, safeUntil } from "./life.js";
@@ -27,6 +28,7 @@ const rules: readonly ((subject: Subject) => PlanFault[])[] = [
   readyToEat,
   cutInRefrigerator,
   safetyLimit,
+  cutOpen,
   freezing,
   cautionsGiven,
   life,

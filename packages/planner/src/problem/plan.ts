@@ -112,6 +112,21 @@ export const plannedLotSchema = z.strictObject({
       quality: z.number().min(0).max(1).optional(),
     }),
   ),
+  /** Whole pieces that are begun and not eaten up on the same day: what is left of each is cut from then on. */
+  cutOpen: z
+    .array(
+      z.strictObject({
+        date: date.describe("The day of its first portion"),
+        safeUntil: date
+          .optional()
+          .describe("Last day what is left of it may be eaten, for food safety; absent: no limit"),
+        portionsAfter: z
+          .number()
+          .int()
+          .describe("Portions of it planned after that, or left over: to be frozen or given away before"),
+      }),
+    )
+    .optional(),
   /** Portions left at the end of the planned days. */
   leftPortions: z.number().int(),
   /** Edible grams expected to be past their best before they are eaten. */

@@ -22,6 +22,10 @@ const saysSomething = (element: Element) => element.type !== "connective" && ele
 const unclear = (element: Element) =>
   element.type === "unknown" || (element.type === "not fresh" && !element.remark);
 
+/** What is said to be cut or begun is never taken for whole because of a word beside it that is not understood. */
+const tellsCut = (element: Element) =>
+  element.type === "state" && (element.change.form === "cut" || element.change.begun === true);
+
 interface Segment {
   readonly elements: Element[];
   readonly bracketed: boolean;
@@ -152,7 +156,7 @@ export function clausesOf(elements: readonly Element[]): Clause[] {
       if (!words.some(isAmount)) waiting = [...leftAroundMarkUp(clauses), ...waiting];
       clauses.push(...clausesOfRun([...waiting, ...words], afterHard));
       waiting = [];
-    } else if (last?.name && (bracketed || !words.some(unclear)) && !afterHard) {
+    } else if (last?.name && (bracketed || !words.some(unclear) || words.some(tellsCut)) && !afterHard) {
       if (mayBelongToNext(words, segments[index + 1])) last.doubtful = true;
       last.after.push(parted(words), ...words);
     } else if (words.some(unclear) || last) {

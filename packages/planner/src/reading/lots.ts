@@ -56,7 +56,9 @@ function draft(
   );
   const ripens = commodity.ripening !== undefined;
   const cut =
-    state.form === "cut" || (state.form === undefined && (weighed.partOfOne || weighed.cut === true));
+    state.form === "cut" ||
+    (state.form === undefined &&
+      (weighed.partOfOne || weighed.cut === true || (state.begun === true && weighed.pieces !== undefined)));
   const wish = wishIn(states, ripens);
   const assumed = [...weighed.assumed];
   if (cut && state.form === undefined && weighed.partOfOne) assumed.push("cut, because half of one");

@@ -33,7 +33,7 @@ export const joiningMarks: ReadonlySet<string> = new Set([
 export const descriptors: ReadonlySet<string> = new Set(
   (
     "fresh organic local nice good lovely raw loose orange baby young new old fashioned big huge little tiny " +
-    "crisp juicy vine leaf leaves seedless tender mixed assorted about approximately approx roughly around nearly almost still so very just more each bit slightly somewhat partly " +
+    "crisp juicy vine leaf leaves seedless tender mixed assorted about approximately approx roughly around nearly almost still so very just more each bit slightly somewhat partly other another otro otra otros otras " +
     "fresco fresca frescos frescas organico organica grande grandes medianos"
   ).split(" "),
 );

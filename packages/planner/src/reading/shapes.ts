@@ -32,6 +32,6 @@ export const shapePhrases: readonly string[] = [
 
 /** Words for one piece, cut or whole: behind a name and without a count of their own they mean pieces cut from it. */
 const cutBehindName: ReadonlySet<string> = new Set(
-  "piece pieces stick sticks spear spears palito palitos".split(" "),
+  "piece pieces pieza piezas stick sticks spear spears palito palitos".split(" "),
 );
 export const isCutBehindName = (word: string): boolean => cutBehindName.has(word);

@@ -1,4 +1,5 @@
 import type { RipenessWord } from "../problem/lot.js";
+import { begunPhrases } from "./begunWords.js";
 import { shapePhrases } from "./shapes.js";
 import type { SaidWish } from "./wishWords.js";
 
@@ -6,6 +7,8 @@ import type { SaidWish } from "./wishWords.js";
 export interface StateChange {
   readonly ripeness?: RipenessWord;
   readonly form?: "whole" | "cut";
+  /** Some of it has been eaten: a piece is cut then, a bag of pieces is not. */
+  readonly begun?: true;
   readonly tops?: boolean;
   readonly washed?: boolean;
   readonly extraDays?: number;
@@ -154,7 +157,6 @@ export const statePhrases: readonly [StateChange, readonly string[]][] = [
       "deshuesadas",
       "leftover",
       "left over",
-      "half eaten",
       "cut up",
       "precut",
       "pre cut",
@@ -183,6 +185,7 @@ export const statePhrases: readonly [StateChange, readonly string[]][] = [
     ],
   ],
   [{ form: "cut" }, shapePhrases],
+  [{ begun: true }, begunPhrases],
   [{ form: "whole" }, ["whole", "uncut", "entero", "entera", "enteros", "enteras"]],
   [
     { washed: true },
@@ -235,7 +238,20 @@ export const statePhrases: readonly [StateChange, readonly string[]][] = [
   ...["red rojo roja rojos rojas", "yellow amarillo amarilla amarillos amarillas"].map(coloured),
   ...["white blanco blanca blancos blancas", "purple morado morada morados moradas"].map(coloured),
   ...["black", "golden", "pink", "brown"].map(coloured),
-  [{ extraDays: 1 }, ["from yesterday", "bought yesterday", "yesterdays", "de ayer"]],
+  [
+    { extraDays: 1 },
+    [
+      "yesterday",
+      "from yesterday",
+      "bought yesterday",
+      "yesterdays",
+      "last night",
+      "ayer",
+      "de ayer",
+      "anoche",
+    ],
+  ],
+  [{ extraDays: 0 }, ["this morning", "esta manana"]],
   // How it came, or what variety it is: it only tells one part from another.
   [{ colour: "on the vine" }, ["on the vine", "on vine", "en rama", "en racimo", "en racimos", "en la rama"]],
   [{ colour: "with seeds" }, ["with seeds", "con semilla", "con semillas"]],

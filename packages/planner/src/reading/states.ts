@@ -1,3 +1,4 @@
+import { type Degree, degreeAt, weakened } from "./degrees.js";
 import { numberAt } from "./numbers.js";
 import { type StateChange, statePhrases } from "./stateWords.js";
 import type { Token } from "./tokens.js";
@@ -36,6 +37,16 @@ function ageAt(tokens: readonly Token[], at: number): { change: StateChange; nex
     : undefined;
 }
 
+/** "A bit green": how ripe it is, by degree. Before a name it may be another thing ("a little green apple"). */
+function ofDegree(
+  tokens: readonly Token[],
+  degree: Degree,
+): { change: StateChange; next: number } | undefined {
+  const state = stateAt(tokens, degree.next);
+  if (state?.change.ripeness === undefined || tokens[state.next]?.kind === "word") return undefined;
+  return { change: weakened(state.change, degree), next: state.next };
+}
+
 /** The state that begins at a token, longest phrase first; words may be joined by hyphens. */
 export function stateAt(
   tokens: readonly Token[],
@@ -45,6 +56,8 @@ export function stateAt(
   if (age) return age;
   const wish = wishAt(tokens, at);
   if (wish) return { change: { wanted: wish.wish }, next: wish.next };
+  const degree = degreeAt(tokens, at);
+  if (degree) return ofDegree(tokens, degree);
   let text = "";
   let found: { change: StateChange; next: number } | undefined;
   let index = at;

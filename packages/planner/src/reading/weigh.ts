@@ -64,6 +64,10 @@ const countedPieces = new Set([...wholePieces, "stalk", "clove", "spear", "pod",
 /** A piece this heavy that weighs less than this share of one whole was cut: the safe reading. Inferred. */
 const heavyPiece = { grams: 800, share: 0.6 };
 
+/** "A piece of watermelon" is no whole one. */
+const isCutFrom = (commodity: Commodity, found: FoundUnit | undefined): boolean =>
+  commodity.organ === "melon" && found !== undefined && found.grams >= heavyPiece.grams;
+
 interface FoundUnit {
   readonly name: string;
   readonly grams: number;
@@ -215,7 +219,7 @@ export function weigh(
       : unit.name;
   const found = unitOf(commodity, name, amount.size);
   // Three sticks are no three carrots.
-  const another = found?.how === "like it" && isCutBehindName(unit.word);
+  const another = isCutBehindName(unit.word) && (found?.how === "like it" || isCutFrom(commodity, found));
   if (found && !another) return byPieces(commodity, amount, found);
   return unit.name === "handful"
     ? byVolume(commodity, amount, litresInHandful, sureOf.handful)

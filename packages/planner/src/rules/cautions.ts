@@ -1,5 +1,6 @@
 import type { BoundLot } from "../problem/bindHaul.js";
 import { warmestSafeRefrigerator } from "../problem/kitchenWarnings.js";
+import type { PlannedLot } from "../problem/plan.js";
 import type { Problem } from "../problem/problem.js";
 
 const anyLot = (problem: Problem, holds: (lot: BoundLot) => boolean): boolean => problem.lots.some(holds);
@@ -12,15 +13,22 @@ function refrigeratorTooWarm({ kitchen, catalogue }: Problem): boolean {
 /**
  * Safety cautions that hold for a haul in a kitchen, by name; their words are made in handout. Always ends with the
  * reminder that local food-safety codes come first.
+ *
+ * @param planned the parts of the plan, where there is one: whole pieces that it has eaten over several days are cut too
  */
-export function cautions(problem: Problem): string[] {
+export function cautions(problem: Problem, planned: readonly Pick<PlannedLot, "cutOpen">[] = []): string[] {
+  const open = planned.flatMap(({ cutOpen = [] }) => cutOpen);
   const cut = (lot: BoundLot): boolean => lot.form.cut;
   const whole = (lot: BoundLot): boolean => !lot.form.cut;
   const holds: readonly (readonly [string, boolean])[] = [
     ["refrigerator-too-warm", refrigeratorTooWarm(problem)],
     ["no-refrigerator-for-cut-produce", anyLot(problem, cut) && !problem.places.some(({ cold }) => cold)],
-    ["cut-produce", anyLot(problem, cut)],
-    ["cut-ready-to-eat", anyLot(problem, (lot) => lot.form.cut && lot.produce.timeTemperatureControl)],
+    ["cut-produce", anyLot(problem, cut) || open.length > 0],
+    [
+      "cut-ready-to-eat",
+      anyLot(problem, (lot) => lot.form.cut && lot.produce.timeTemperatureControl) ||
+        open.some(({ safeUntil }) => safeUntil !== undefined),
+    ],
     ["washed-greens", anyLot(problem, (lot) => lot.lot.washed && lot.commodity.organ === "leaf")],
     ["green-potatoes", anyLot(problem, (lot) => lot.produce.greensInLightDays !== undefined)],
     ["garlic-in-oil", anyLot(problem, (lot) => lot.commodity.id === "garlic")],

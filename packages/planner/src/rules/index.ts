@@ -1,6 +1,7 @@
 export * from "./capacity.js";
 export * from "./cautions.js";
 export * from "./cutInRefrigerator.js";
+export * from "./cutOpen.js";
 export * from "./effort.js";
 export * from "./lifeLeft.js";
 export * from "./portionsADay.js";

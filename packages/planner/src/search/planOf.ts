@@ -91,6 +91,6 @@ export function planOf(prepared: Prepared, judged: Evaluation): Plan {
     },
     objective: evaluation.objective,
     overflow,
-    cautions: withSafeTimePast(cautions(problem), lots),
+    cautions: withSafeTimePast(cautions(problem, lots), lots),
   };
 }

@@ -1,9 +1,16 @@
-import { type LifeDays, lifeRange, lifeWithin, type SimulationOutcome } from "@keepwright/physics";
+import {
+  type LifeDays,
+  lifeRange,
+  lifeWithin,
+  type SimulationOutcome,
+  safetyLimitsFrom,
+} from "@keepwright/physics";
 import { addDays } from "@keepwright/quantities";
 import type { PlannedLot } from "../problem/plan.js";
 import type { Problem } from "../problem/problem.js";
 import type { Part } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
+import { piecesCutOpen } from "../rules/cutOpen.js";
 import { lifeLeft, wholeLifeOf } from "../rules/lifeLeft.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
 import { safeDaysLeft } from "../rules/safeTime.js";
@@ -94,6 +101,22 @@ function eatOn(problem: Problem, evaluation: Evaluation, index: number): Planned
   );
 }
 
+/** Pieces of a part that are begun and last for days, with their dates. */
+function cutOpen({ problem }: Prepared, evaluation: Evaluation, index: number): Pick<PlannedLot, "cutOpen"> {
+  const part = evaluation.choice.parts[index]!;
+  const meals = evaluation.eating.eaten[index]!.map((portions, day) => ({ day, portions }));
+  const { readyToEatDays } = safetyLimitsFrom(problem.catalogue.safety);
+  const lot = problem.lots[part.lot]!;
+  const open = piecesCutOpen(lot, part.portions, meals, problem.household.days - 1, readyToEatDays);
+  if (open.length === 0) return {};
+  const told = open.map(({ day, lastSafeDay, portionsAfter }) => ({
+    date: addDays(problem.from, day),
+    ...(lastSafeDay !== undefined && { safeUntil: addDays(problem.from, lastSafeDay) }),
+    portionsAfter,
+  }));
+  return { cutOpen: told };
+}
+
 /** The day nothing of it is left to lie anywhere: after its last meal or, with some left over, after the planned days. */
 function dayAfterLast({ problem }: Prepared, { eating }: Evaluation, index: number): number {
   if (eating.left[index]! > 0) return problem.household.days;
@@ -163,6 +186,7 @@ function plannedLot(
     endedBy: toldEnding(told, carried?.ended?.by ?? outcome.endedBy),
     readyOnDay: Number.isFinite(outcome.ripeDay) ? costs.readyDay : null,
     eatOn: eatOn(problem, evaluation, index),
+    ...cutOpen(prepared, evaluation, index),
     leftPortions: left,
     expectedWaste: { value: terms.waste, unit: "g" },
     conditions: conditions(problem, air, part, outcome.stayStarts),

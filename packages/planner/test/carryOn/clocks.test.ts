@@ -74,8 +74,43 @@ describe("the clock of cut produce", () => {
     expect(part.safeUntil).toBe(addDays(melon.plan.from, 7));
     expect(part.stays[0]!.placeKind).not.toBe("counter");
     expect(faultsOf(melon, cut)).toEqual([]);
-    const whole = later(melon, 3, { lots: [{ lot: "cantaloupe", eaten: { portions: 2 } }] });
-    expect(whole.begun).toEqual(["cantaloupe"]);
+  });
+
+  it("begins, for a melon that was begun without a word of cutting it, on the first day it can have been", () => {
+    const melon = begin(
+      request([lot("cantaloupe", 1200, { pieces: 1 }), lot("potato", 1500)], smallKitchen(), household),
+    );
+    const { from } = melon.plan;
+    const said = later(melon, 3, { lots: [{ lot: "cantaloupe", eaten: { portions: 2 } }] });
+    expect(said.takenAsCut).toEqual([{ lot: "cantaloupe", date: from }]);
+    expect(said.begun).toEqual([]);
+    expect(partOf(said, "cantaloupe")).toMatchObject({ form: "cut", safeUntil: addDays(from, 6) });
+    expect(faultsOf(melon, said)).toEqual([]);
+    const [first, second] = melon.plan.lots.find((part) => part.lot === "cantaloupe")!.eatOn;
+    const planned = later(melon, second!.day);
+    expect(planned.takenAsCut).toEqual([{ lot: "cantaloupe", date: first!.date }]);
+    expect(partOf(planned, "cantaloupe").safeUntil).toBe(addDays(first!.date, 6));
+    expect(faultsOf(melon, planned)).toEqual([]);
+    const next = later(again(melon, planned), 0, { lots: [{ lot: "cantaloupe", seenGood: true }] });
+    expect(next.takenAsCut).toEqual([]);
+    expect(partOf(next, "cantaloupe").safeUntil).toBe(addDays(first!.date, 6));
+  });
+
+  it("counts hours out that are told in another entry than the cutting", () => {
+    const melon = begin(request([lot("cantaloupe", 1200, { pieces: 1 })], smallKitchen(), household));
+    const told = later(melon, 1, {
+      lots: [
+        { lot: "cantaloupe", eaten: "none", cut: addDays(melon.plan.from, 1), place: "shelf" },
+        { lot: "cantaloupe", hoursOut: 1 },
+      ],
+    });
+    expect(carriedOf(told, "cantaloupe").safeTimeUsed).toBeCloseTo(0.5, 9);
+  });
+
+  it("says so where other pieces that were begun may be cut", () => {
+    const cabbage = begin(request([lot("cabbage", 900, { pieces: 1 })], smallKitchen(), household));
+    const after = later(cabbage, 2, { lots: [{ lot: "cabbage", eaten: { portions: 2 } }] });
+    expect(after).toMatchObject({ begun: ["cabbage"], takenAsCut: [] });
   });
 
   it("is never set back, whatever is said (any account)", () => {

@@ -27,6 +27,7 @@ describe("readHappened", () => {
     ["ate 2 apples", [{ lot: "apple", eaten: { pieces: 2 } }]],
     ["We ate 200 g kale.", [{ lot: "kale", eaten: { grams: 200 } }]],
     ["threw out the spinach", [{ lot: "lot-2", thrownOut: "all" }]],
+    ["threw out 1 apple yesterday", [{ lot: "apple", thrownOut: { pieces: 1 } }]],
     ["threw the kale away", [{ lot: "kale", thrownOut: "all" }]],
     ["avocados ripe", [{ lot: "avocado", ripeness: "ripe" }]],
     ["the avocados are not ripe yet", [{ lot: "avocado", ripeness: "unripe" }]],
@@ -79,6 +80,9 @@ describe("readHappened", () => {
     ["moved the kale to the loft", /names no place.*shelf/],
     ["the dog barked", /not understood|names no kind/],
     ["left the melon out", /how many hours/],
+    ["cut the melon tomorrow", /"tomorrow" is not understood/],
+    ["ate 2 apples for friday", /day to come.*happened by now/],
+    ["ate 2 wibbly apples", /"wibbly" is not understood/],
   ])("says why “%s” cannot be read, and what would work", (text, message) => {
     expect(() => read(text)).toThrow(message);
   });

@@ -151,6 +151,15 @@ export const planWords = {
     one: "Still there at the end: {name} ({count} portion).",
     other: "Still there at the end: {name} ({count} portions).",
   },
+  "eat.cutOpen":
+    "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once.",
+  "eat.cutOpenUntil":
+    "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}.",
+  "eat.cutOpenTooLong": {
+    one: "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}: {count} portion would be later than that. Freeze it or give it away before.",
+    other:
+      "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}: {count} portions would be later than that. Freeze them or give them away before.",
+  },
   "eat.ready": "{name}: ready to eat about {date}.",
   "eat.notReady": "{name}: no ripening in this place.",
 

@@ -15,7 +15,7 @@ export const readingWords = {
   "assumed.usual ripeness": "as ripe as usual",
   "assumed.whole": "whole",
   "assumed.spelling": "the spelling",
-  "assumed.cut, because half of one": "cut, because it is half of one",
+  "assumed.cut, because half of one": "cut, because it is part of one",
   "assumed.rounded amount": "a rounded amount",
   "assumed.weight from volume": "the weight, from its volume",
   "ask.which commodity": "“{word}”: which kind is it? It could be {candidates}.",

@@ -48,7 +48,7 @@ export const whyWords = {
     "Without the damp alone it would be {damp} more; the ripening gas (ethylene) saves {gas}.",
   "why.helper": "Without {name} in the kitchen only {span} instead of {now}: the damp that comes off helps.",
   "why.helperOther": "Without {name} in the kitchen only {span} instead of {now}.",
-  "why.noNeighbours": "With no neighbour at all: {span}.",
+  "why.noNeighbours": "With no neighbour at all: {span} instead of {now}.",
   "why.joint": "The neighbours act together: what each takes by itself does not add up to what they take.",
   "why.nobody": "No neighbour does much to it.",
   "why.theRest": "the rest of it",
