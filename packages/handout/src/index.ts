@@ -7,6 +7,7 @@ export * from "./formats/judgementText.js";
 export * from "./formats/text.js";
 export * from "./formats/whyText.js";
 export * from "./formats/worthBuyingText.js";
+export * from "./takeHome/index.js";
 export * from "./view/amount.js";
 export * from "./view/carriedOnView.js";
 export * from "./view/context.js";

@@ -25,7 +25,7 @@ export interface LifeView {
 }
 
 /** When to look at it, and until when it may be kept at most; one sentence alone where safety binds at once. */
-function lookByLine(context: HandoutContext, plan: Plan, lot: PlannedLot, date: CalendarDate): string {
+export function lookByLine(context: HandoutContext, plan: Plan, lot: PlannedLot, date: CalendarDate): string {
   const { speaker } = context;
   const { life, safeUntil } = lot;
   if (safeUntil === "past") return speaker.say("life.past");

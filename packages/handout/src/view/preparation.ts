@@ -37,6 +37,9 @@ const keptAsItIs: readonly Preparation[] = [
   "leave whole",
 ];
 
+/** Whether a task is one to keep to while it lies there, and nothing to be done at once. */
+export const isKeptAsItIs = (task: Preparation): boolean => keptAsItIs.includes(task);
+
 const isPreparation = (name: string): name is Preparation =>
   (preparations as readonly string[]).includes(name);
 
@@ -96,7 +99,7 @@ export function preparationViews(
       task: task.task,
       lots,
       ...whatAndWhy(context, task, named),
-      now: !keptAsItIs.includes(task.task),
+      now: !isKeptAsItIs(task.task),
       commonPractice: task.commonPractice,
       line: taskLine(context, task, named),
     };

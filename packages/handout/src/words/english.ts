@@ -10,6 +10,7 @@ import { proofWords } from "./english/proof.js";
 import { readingWords } from "./english/reading.js";
 import { reasonsWords } from "./english/reasons.js";
 import { safetyWords } from "./english/safety.js";
+import { takeHomeWords } from "./english/takeHome.js";
 import { whyWords } from "./english/why.js";
 import { wishWords } from "./english/wishes.js";
 import type { Messages } from "./message.js";
@@ -34,4 +35,5 @@ export const english = {
   ...drawsWords,
   ...proofWords,
   ...wishWords,
+  ...takeHomeWords,
 } as const satisfies Messages;

@@ -67,6 +67,7 @@ describe("the parts of the English words", () => {
         "proof",
         "buying",
         "wishes",
+        "takeHome",
       ].map((name) => import(`../../src/words/english/${name}.ts`) as Promise<Record<string, object>>),
     );
     const keys = parts.flatMap((part) => Object.values(part).flatMap((words) => Object.keys(words)));

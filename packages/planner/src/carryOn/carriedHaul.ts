@@ -36,7 +36,7 @@ function idsOfNew(count: number, { problem, plan }: Previous, taken: Set<string>
 }
 
 function standing(previous: Previous, { vents }: BoundHappened): NonNullable<Haul["standing"]> {
-  const { problem, choice } = previous;
+  const { problem, choice, haul, plan } = previous;
   const setting = (vent: number): VentSetting => vents.get(vent) ?? choice.vents[vent]!;
   return {
     vents: problem.vents.map((place, vent) => ({
@@ -44,6 +44,7 @@ function standing(previous: Previous, { vents }: BoundHappened): NonNullable<Hau
       setting: setting(vent),
     })),
     pace: prepare(problem).pace.portions,
+    began: haul.standing?.began ?? plan.from,
   };
 }
 

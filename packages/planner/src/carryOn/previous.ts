@@ -1,13 +1,13 @@
 import type { Catalogue } from "@keepwright/catalogue";
-import { calendarDate } from "@keepwright/quantities";
 import { choiceOfPlan } from "../explain/choiceOfPlan.js";
 import { haulFrom } from "../problem/checkHaul.js";
 import { type Finding, PlanError } from "../problem/inputError.js";
 import type { Haul } from "../problem/lot.js";
-import { type Plan, planSchema } from "../problem/plan.js";
+import type { Plan } from "../problem/plan.js";
+import { planFrom } from "../problem/planFrom.js";
 import { bindProblem, type Problem } from "../problem/problem.js";
 import type { Choice } from "../problem/programme.js";
-import { schemaFindings, shownValue } from "../problem/schemaFindings.js";
+import { shownValue } from "../problem/schemaFindings.js";
 
 /** The plan that is carried on, with what it was made for. */
 export interface PreviousRequest {
@@ -24,30 +24,6 @@ export interface Previous {
   readonly haul: Haul;
   readonly problem: Problem;
   readonly choice: Choice;
-}
-
-/** What stands in a plan's own figures that no plan can have: a first day that is none, meals of less than nothing, a part of nothing. */
-function spoiltFigures(plan: Plan): Finding[] {
-  const date = isDate(plan.from)
-    ? []
-    : [{ thing: "plan from", value: shownValue(plan.from), remedy: "Write a day of the calendar." }];
-  const parts = plan.lots.flatMap(({ id, eatOn, leftPortions }): Finding[] => {
-    const counts = [leftPortions, ...eatOn.map(({ portions }) => portions)];
-    const all = counts.reduce((sum, portions) => sum + portions, 0);
-    if (all >= 1 && counts.every((portions) => portions >= 0)) return [];
-    const value = `portions ${shownValue(counts)}`;
-    return [{ thing: `plan part ${shownValue(id)}`, value, remedy: "Give the plan as it was printed." }];
-  });
-  return [...date, ...parts];
-}
-
-function isDate(text: string): boolean {
-  try {
-    calendarDate(text);
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 const remedy = "Give the plan with the haul and the kitchen it was made for.";
@@ -100,11 +76,7 @@ function choiceFrom(problem: Problem, plan: Plan): Choice {
  * The plan that is carried on, bound to its haul and kitchen. Throws PlanError naming what does not fit, KitchenError or HaulError.
  */
 export function previousFrom({ plan: given, haul, kitchen, catalogue }: PreviousRequest): Previous {
-  const parsed = planSchema.safeParse(given);
-  if (!parsed.success) throw new PlanError(schemaFindings(given, "plan", parsed.error));
-  const plan = parsed.data;
-  const spoilt = spoiltFigures(plan);
-  if (spoilt.length > 0) throw new PlanError(spoilt);
+  const plan = planFrom(given);
   const checked = haulFrom(haul, catalogue);
   const problem = bindProblem({
     haul: checked,

@@ -45,9 +45,14 @@ export const carriedSchema = z.strictObject({
 });
 export type Carried = z.infer<typeof carriedSchema>;
 
-/** What else stands from the earlier plan: its vents, and the pace it kept to. */
+/** What else stands from the earlier plan: its vents, the pace it kept to, and when the first of the plans began. */
 export const standingSchema = z.strictObject({
   vents: z.array(z.strictObject({ place, setting: z.enum(ventSettings) })).max(15),
   pace: z.number().int().min(1).describe("Portions a day at the table that it kept to"),
+  began: z
+    .string()
+    .regex(/^\d{4}-\d{2}-\d{2}$/)
+    .optional()
+    .describe("First day of the first plan, from which this one was carried on; absent in older files"),
 });
 export type Standing = z.infer<typeof standingSchema>;

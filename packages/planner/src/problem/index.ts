@@ -13,6 +13,7 @@ export * from "./lot.js";
 export * from "./ordinaryKitchens.js";
 export * from "./plan.js";
 export * from "./planDraws.js";
+export { planFrom } from "./planFrom.js";
 export * from "./problem.js";
 export * from "./programme.js";
 export * from "./simulationOf.js";

@@ -1,0 +1,50 @@
+import type { Plan } from "@keepwright/planner";
+import type { CalendarDate } from "@keepwright/quantities";
+import type { HandoutContext } from "../../view/context.js";
+import { lotNames } from "../../view/names.js";
+import { eventUid, type Succession } from "./calendarUid.js";
+import { eatEvents } from "./eatEvents.js";
+import { moveEvents } from "./moveEvents.js";
+import { untilEvents } from "./untilEvents.js";
+
+/** What an event is about: eating on a day; until when a part keeps; what is left over and unsafe; a move. */
+export type EventSort = "eat" | "until" | "left" | "move";
+
+/** Something for a whole day, before it has its identity: `key` is the same in every plan that still has it. */
+export interface DayEvent {
+  readonly sort: EventSort;
+  readonly key: readonly (string | number)[];
+  readonly date: CalendarDate;
+  readonly summary: string;
+  readonly description: string;
+}
+
+/** An event of a calendar. It lasts a day and carries no clock, so no time zone can shift it. */
+export interface CalendarEvent extends Omit<DayEvent, "key"> {
+  readonly uid: string;
+}
+
+/** Names of parts that last when a plan is carried on: there “lot-1/2” becomes the lot “lot-1.2”. */
+export function partKeys(plan: Plan): ReadonlyMap<string, string> {
+  const ids = new Set(plan.lots.map(({ id }) => id));
+  return new Map(
+    plan.lots.map(({ id }) => {
+      const later = id.replaceAll("/", ".");
+      return [id, later !== id && ids.has(later) ? id : later];
+    }),
+  );
+}
+
+/** Every event of a plan, in order of date: what to eat on which day, what to move, by when to eat each part, and what to throw away. */
+export function calendarEvents(context: HandoutContext, plan: Plan, succession: Succession): CalendarEvent[] {
+  const names = lotNames(context, plan);
+  const keys = partKeys(plan);
+  const events = [
+    ...untilEvents(context, plan, names, keys),
+    ...eatEvents(context, plan, names),
+    ...moveEvents(context, plan, names, keys),
+  ];
+  return events
+    .map(({ key, ...event }) => ({ uid: eventUid(succession, event.sort, ...key), ...event }))
+    .sort((one, other) => (one.date < other.date ? -1 : one.date > other.date ? 1 : 0));
+}

@@ -1,0 +1,74 @@
+import type { Plan, PlannedLot } from "@keepwright/planner";
+import type { CalendarDate } from "@keepwright/quantities";
+import { type CountedLots, lotAmount } from "../../view/amount.js";
+import type { HandoutContext } from "../../view/context.js";
+import { lotNames, placeNames } from "../../view/names.js";
+import { isKeptAsItIs, toldTasks } from "../../view/preparation.js";
+import { dayWords } from "../../words/dates.js";
+import { type GoodUntil, goodUntil } from "../goodUntil.js";
+
+/** What stands on a label, in words. */
+export interface LabelRow {
+  readonly lot: string;
+  readonly name: string;
+  /** Why it is to be eaten by then, and the sentence that says so. */
+  readonly why: GoodUntil["why"];
+  readonly date: CalendarDate;
+  readonly until: string;
+  readonly putAway: string;
+  /** Where it lies and in what, and where it goes later; empty for what is thrown away. */
+  readonly places: readonly string[];
+  /** One thing to know about keeping it. */
+  readonly how: string | undefined;
+}
+
+function placeLines({ speaker }: HandoutContext, lot: PlannedLot, places: ReadonlyMap<string, string>) {
+  const [first, ...later] = lot.stays;
+  const wrapWords = (stay: PlannedLot["stays"][number]) => speaker.say(`wrap.${stay.wrap}`);
+  if (!first) return [];
+  const named = (id: string) => places.get(id) ?? id;
+  return [
+    speaker.say("label.place", { place: named(first.place), wrap: wrapWords(first) }),
+    ...later.map((stay, index) => {
+      const before = lot.stays[index];
+      const values = { date: dayWords(speaker, stay.from), place: named(stay.place), wrap: wrapWords(stay) };
+      if (before?.place === stay.place) return speaker.say("label.then.rewrap", values);
+      return speaker.say(before?.moveWhen === "ripe" ? "label.then.ripe" : "label.then.day", values);
+    }),
+  ];
+}
+
+/** What to keep to while it lies there comes before what is done once. */
+function howLine({ speaker }: HandoutContext, lot: PlannedLot): string | undefined {
+  const tasks = toldTasks(lot.preparation);
+  const task = tasks.find(isKeptAsItIs) ?? tasks[0];
+  return task && speaker.capital(speaker.say(`prepare.do.${task}`));
+}
+
+/** A label for each part of a plan, in its order. What is past its safe day gets one that says to throw it away, and nothing else. */
+export function labelRows(
+  context: HandoutContext,
+  plan: Plan,
+  counted?: CountedLots,
+  carried: ReadonlySet<string> = new Set(),
+): LabelRow[] {
+  const { speaker } = context;
+  const names = lotNames(context, plan);
+  const places = placeNames(plan);
+  return plan.lots.map((lot) => {
+    const { why, date } = goodUntil(context, plan, lot);
+    const away = why === "throw away";
+    const name = speaker.capital(names.get(lot.id) ?? lot.id);
+    const from = { date: dayWords(speaker, plan.from) };
+    return {
+      lot: lot.id,
+      name: away ? name : speaker.say("label.name", { name, amount: lotAmount(context, lot, counted) }),
+      why,
+      date,
+      until: speaker.say(`label.until.${why}`, { date: dayWords(speaker, date) }),
+      putAway: carried.has(lot.lot) ? speaker.say("label.carried", from) : speaker.say("label.putAway", from),
+      places: away ? [] : placeLines(context, lot, places),
+      how: away ? undefined : howLine(context, lot),
+    };
+  });
+}

@@ -1,0 +1,36 @@
+import type { Messages } from "../message.js";
+
+/** Things to take home besides the page: calendar, labels. */
+export const takeHomeWords = {
+  // Titles of days in a calendar
+  "calendar.name": "What to eat and move",
+  "calendar.eat": "Eat today: {names}",
+  "calendar.eatMore": {
+    one: "Eat today: {names}, and {count} more",
+    other: "Eat today: {names}, and {count} more",
+  },
+  "calendar.eatBy": "Best eaten by today: {name}",
+  "calendar.lastSafeDay": "Last safe day: {name}",
+  "calendar.atOnce": "Eat within two hours: {name}",
+  "calendar.throwAway": "Throw away, do not eat: {name}",
+  "calendar.left": "Throw away what is left: {name}",
+  "calendar.move": "Move {name} to “{to}”",
+  "calendar.moveRipe": "If ripe, move {name} to “{to}”",
+  "calendar.rewrap": "Wrap {name} in another way",
+  "calendar.meals": "The plan eats it on {dates}.",
+  "calendar.cancelled": "No longer: {summary}",
+
+  // Labels for bags and boxes
+  "label.title": "Labels",
+  "label.name": "{name}, {amount}",
+  "label.putAway": "Put away {date}",
+  "label.carried": "There on {date}",
+  "label.until.quality": "Good until about {date}",
+  "label.until.for safety": "Eat by {date}, then throw away",
+  "label.until.at once": "Eat within two hours, then throw away",
+  "label.until.throw away": "Throw away, do not eat",
+  "label.place": "{place}: {wrap}",
+  "label.then.day": "From {date}: {place}",
+  "label.then.ripe": "When ripe, about {date}: {place}",
+  "label.then.rewrap": "From {date}: {wrap}",
+} as const satisfies Messages;
