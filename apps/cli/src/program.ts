@@ -1,11 +1,14 @@
 import { Command } from "commander";
 import { buyCommand } from "./commands/buy.js";
+import { calendarCommand } from "./commands/calendar.js";
 import { carryOnCommand } from "./commands/carryOn.js";
 import { improveCommand } from "./commands/improve.js";
 import { itemCommand } from "./commands/item.js";
 import { judgeCommand } from "./commands/judge.js";
 import { kitchenCommand } from "./commands/kitchen.js";
+import { labelsCommand } from "./commands/labels.js";
 import { planCommand } from "./commands/plan.js";
+import { rowsCommand } from "./commands/rows.js";
 import type { Door } from "./door/door.js";
 import { type ExitCode, exitCodesHelp } from "./exitCodes.js";
 import { version } from "./version.js";
@@ -22,6 +25,9 @@ Examples:
   keepwright improve "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe"
   keepwright buy "1 kg spinach, 3 heads romaine, 5 kg potatoes" --people 2 --days 7
   keepwright carry-on plan.json --happened "ate 2 apples; avocados ripe"
+  keepwright calendar plan.json > plan.ics
+  keepwright labels plan.json > labels.html
+  keepwright rows plan.json --csv > stays.csv
   keepwright item carrots
   keepwright kitchen
 `;
@@ -42,6 +48,9 @@ export function keepwrightProgram(door: Door, outcome: CommandOutcome): Command 
   improveCommand(program, door, outcome);
   buyCommand(program, door, outcome);
   carryOnCommand(program, door, outcome);
+  calendarCommand(program, door, outcome);
+  labelsCommand(program, door, outcome);
+  rowsCommand(program, door, outcome);
   itemCommand(program, door);
   kitchenCommand(program, door);
   return program;

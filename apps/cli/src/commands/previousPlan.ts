@@ -19,25 +19,29 @@ export interface PreviousPlan {
   readonly haul: unknown;
 }
 
-const remedy = "Give the file that keepwright plan --json or keepwright carry-on --json printed.";
+export const planFileRemedy =
+  "Give the file that keepwright plan --json or keepwright carry-on --json printed.";
 
-const isObject = (value: unknown): value is Record<string, unknown> =>
+export const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** The plan in a file that `plan --json` or `carry-on --json` printed. Throws UserError when it is neither. */
 export function previousPlan(door: Door, path: string): PreviousPlan {
-  const given = readJsonFile(door, path, "plan file", remedy);
-  const thing = `plan file ${quoted(path)}`;
-  if (!isObject(given)) throw userError(thing, "it holds no plan", remedy);
+  return previousPlanFrom(readJsonFile(door, path, "plan file", planFileRemedy), `plan file ${quoted(path)}`);
+}
+
+/** The plan in what such a file holds. Throws UserError naming the thing when there is none. */
+export function previousPlanFrom(given: unknown, thing: string): PreviousPlan {
+  if (!isObject(given)) throw userError(thing, "it holds no plan", planFileRemedy);
   if (isObject(given.plan) && isObject(given.haul) && "changes" in given) {
     const { plan, haul } = carriedOnSchema.pick({ plan: true, haul: true }).safeParse(given).data ?? given;
     return { plan, haul };
   }
-  const { reading, ...plan } = given;
+  const { reading, why: _, ...plan } = given;
   const read = readingSchema.safeParse(reading);
   if (!read.success) {
     const value = reading === undefined ? "the haul it was made for is not in it" : "its reading is spoilt";
-    throw userError(thing, value, remedy);
+    throw userError(thing, value, planFileRemedy);
   }
   const lots: Lot[] = lotsOf(read.data as Reading);
   return { plan: planSchema.safeParse(plan).data ?? plan, haul: { lots } };

@@ -15,6 +15,8 @@ export interface Door {
   today(): string;
   /** Solves linear programmes; there only where the words ask for a proof, since loading it takes its time and cannot be done at once. */
   readonly solver?: Solver | undefined;
+  /** This moment, UTC to the second, as in ISO 8601: 2026-06-13T08:00:00Z. */
+  now(): string;
   /** Shows a line while something long is worked out; the function returned takes it away again. */
   showProgress(line: string): () => void;
 }

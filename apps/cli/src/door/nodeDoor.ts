@@ -48,6 +48,7 @@ export function nodeDoor(): Door {
     readFile: (path) => readFileSync(path),
     readStandardInput: () => readFileSync(standardInput),
     today,
+    now: () => `${new Date().toISOString().slice(0, 19)}Z`,
     showProgress,
   };
 }

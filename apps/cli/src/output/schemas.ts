@@ -14,6 +14,7 @@ import { z } from "zod";
 import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
 import { readingSchema } from "./readingSchema.js";
+import { calendarSchema, labelsSchema, rowsSchema } from "./takeHomeSchemas.js";
 
 /** What `keepwright plan --json` prints: the plan and, beside it, what was understood of the haul and, where asked, why things lie where they do. */
 export const writtenPlanSchema = planSchema.extend({
@@ -69,6 +70,17 @@ export const published: Readonly<Record<string, Published>> = {
     schema: carriedOnSchema,
     io: "output",
   },
+  calendar: {
+    title: "Days of a plan, as keepwright calendar --json prints them",
+    schema: calendarSchema,
+    io: "output",
+  },
+  labels: {
+    title: "Labels of a plan, as keepwright labels --json prints them",
+    schema: labelsSchema,
+    io: "output",
+  },
+  rows: { title: "Rows of a plan, as keepwright rows --json prints them", schema: rowsSchema, io: "output" },
   item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },
   error: { title: "A failure, as every command prints it with --json", schema: errorSchema, io: "output" },
 };

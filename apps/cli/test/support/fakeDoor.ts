@@ -36,6 +36,7 @@ export function fakeDoor({
     readFile: (path) => bytes(files[path] ?? ""),
     readStandardInput: () => bytes(input),
     today: () => today,
+    now: () => `${today}T08:00:00Z`,
     showProgress: () => () => undefined,
   };
 }

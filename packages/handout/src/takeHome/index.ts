@@ -2,6 +2,7 @@ export {
   type CalendarEvent,
   calendarEvents,
   type EventSort,
+  madeMoves,
 } from "./calendar/calendarEvents.js";
 export {
   type CalendarMaking,
@@ -25,6 +26,7 @@ export {
   usualSheets,
 } from "./labels/labelSheet.js";
 export { isMeasured, textWidth } from "./labels/textWidth.js";
+export { type LyingLots, lyingLots } from "./lyingLots.js";
 export {
   type Column,
   type ColumnType,
@@ -35,3 +37,4 @@ export {
 } from "./rows/columns.js";
 export { csvText, textOfCell } from "./rows/csv.js";
 export { type Cell, type MealRow, type PlanRows, planRows, type StayRow } from "./rows/planRows.js";
+export { writtenCalendar, writtenLabels } from "./written.js";

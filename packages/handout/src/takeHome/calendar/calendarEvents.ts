@@ -2,6 +2,7 @@ import type { Plan } from "@keepwright/planner";
 import type { CalendarDate } from "@keepwright/quantities";
 import type { HandoutContext } from "../../view/context.js";
 import { lotNames } from "../../view/names.js";
+import type { LyingLots } from "../lyingLots.js";
 import { eventUid, type Succession } from "./calendarUid.js";
 import { eatEvents } from "./eatEvents.js";
 import { moveEvents } from "./moveEvents.js";
@@ -36,15 +37,32 @@ export function partKeys(plan: Plan): ReadonlyMap<string, string> {
 }
 
 /** Every event of a plan, in order of date: what to eat on which day, what to move, by when to eat each part, and what to throw away. */
-export function calendarEvents(context: HandoutContext, plan: Plan, succession: Succession): CalendarEvent[] {
+export function calendarEvents(
+  context: HandoutContext,
+  plan: Plan,
+  succession: Succession,
+  lies: LyingLots = new Map(),
+): CalendarEvent[] {
   const names = lotNames(context, plan);
   const keys = partKeys(plan);
   const events = [
     ...untilEvents(context, plan, names, keys),
     ...eatEvents(context, plan, names),
-    ...moveEvents(context, plan, names, keys),
+    ...moveEvents(context, plan, names, keys, lies),
   ];
   return events
     .map(({ key, ...event }) => ({ uid: eventUid(succession, event.sort, ...key), ...event }))
     .sort((one, other) => (one.date < other.date ? -1 : one.date > other.date ? 1 : 0));
+}
+
+/**
+ * Identities of the moves that a plan carried on takes as made: of what lies where it stays, the one before those still to come. Foreseen for its
+ * first day, such a move has not fallen away.
+ */
+export function madeMoves(plan: Plan, succession: Succession, lies: LyingLots): ReadonlySet<string> {
+  const keys = partKeys(plan);
+  const made = plan.lots
+    .filter((lot) => lies.get(lot.lot)?.place === lot.stays[0]?.place)
+    .map((lot) => eventUid(succession, "move", keys.get(lot.id) ?? lot.id, lot.commodity, lot.stays.length));
+  return new Set(made);
 }

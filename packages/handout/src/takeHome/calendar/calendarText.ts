@@ -13,6 +13,8 @@ export interface CalendarMaking {
   readonly reminders?: readonly Reminder[];
   /** The calendar given out before, by which what fell away is cancelled. */
   readonly earlier?: EarlierCalendar | undefined;
+  /** Moves made already (see `madeMoves`): on the first day they are not cancelled. */
+  readonly madeMoves?: ReadonlySet<string>;
 }
 
 /** First moment a revision is counted from: any that lies before all plans. Declared, no source. */
@@ -92,6 +94,19 @@ function eventLines(body: readonly string[], made: string, before: EarlierEvent 
   ];
 }
 
+/** Events of an earlier calendar that are no longer there, from the first day that may still be changed. */
+export function fallenAway(
+  earlier: EarlierCalendar | undefined,
+  events: readonly CalendarEvent[],
+  from: CalendarDate,
+  made: ReadonlySet<string> = new Set(),
+): EarlierEvent[] {
+  const now = new Set(events.map(({ uid }) => uid));
+  const first = dateValue(from);
+  const open = ({ uid, date }: EarlierEvent) => date > first || (date === first && !made.has(uid));
+  return (earlier?.events ?? []).filter((event) => !now.has(event.uid) && open(event));
+}
+
 /**
  * A calendar as an iCalendar file (RFC 5545, with the calendar's own UID and NAME of RFC 7986). Days are DATE values without a time zone. Of an earlier calendar, what lies on
  * or after `from` and is no longer among the events stands as cancelled; what lies before has happened and is left alone.
@@ -104,13 +119,12 @@ export function calendarText(
   succession: Succession,
   events: readonly CalendarEvent[],
   from: CalendarDate,
-  { made, reminders = [], earlier }: CalendarMaking,
+  { made, reminders = [], earlier, madeMoves }: CalendarMaking,
 ): string {
   const uid = calendarUid(succession);
   if (earlier && earlier.uid !== uid) throw new RangeError("The earlier calendar is of other plans.");
   const before = new Map(earlier?.events.map((event) => [event.uid, event]));
-  const now = new Set(events.map((event) => event.uid));
-  const gone = [...before.values()].filter((event) => !now.has(event.uid) && event.date >= dateValue(from));
+  const gone = fallenAway(earlier, events, from, madeMoves);
   const lines = [
     "BEGIN:VCALENDAR",
     "VERSION:2.0",

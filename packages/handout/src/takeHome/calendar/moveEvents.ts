@@ -1,35 +1,80 @@
-import type { Plan } from "@keepwright/planner";
+import type { Plan, PlannedLot } from "@keepwright/planner";
 import type { HandoutContext } from "../../view/context.js";
 import { moveViews } from "../../view/moves.js";
 import { placeNames } from "../../view/names.js";
+import { isPast } from "../../view/safeTime.js";
+import { dayWords } from "../../words/dates.js";
+import type { LyingLots } from "../lyingLots.js";
 import type { DayEvent } from "./calendarEvents.js";
 
 type Words = ReadonlyMap<string, string>;
 
+/** Something to move, as it is told and in full. */
+interface Told {
+  readonly date: string;
+  readonly summary: string;
+  readonly line: string;
+}
+
+/** What a plan that was carried on moves at once: there a lot lies somewhere already. */
+function atOnce(
+  context: HandoutContext,
+  plan: Plan,
+  lot: PlannedLot,
+  name: string,
+  places: Words,
+  lies: LyingLots,
+) {
+  const { speaker } = context;
+  const before = lies.get(lot.lot);
+  const [to] = lot.stays;
+  if (!before || !to || isPast(lot)) return [];
+  if (before.place === to.place && before.wrap === to.wrap) return [];
+  const placeName = (id: string) => places.get(id) ?? id;
+  const values = {
+    date: dayWords(speaker, plan.from),
+    from: placeName(before.place),
+    to: placeName(to.place),
+    wrap: speaker.say(`wrap.${to.wrap}`),
+  };
+  const same = before.place === to.place;
+  return [
+    {
+      date: plan.from,
+      summary: speaker.say(same ? "calendar.rewrap" : "calendar.move", { name, to: values.to }),
+      line: speaker.say(same ? "move.rewrap" : "move.day", { ...values, name: speaker.capital(name) }),
+    },
+  ];
+}
+
 /**
- * Every move after the first putting away. Counted from the last one: those that are still to come keep their identity when a plan is
- * carried on after the first ones were made.
+ * Every move after the first putting away, and what a plan that was carried on moves at once. Counted from the last one: those that are still to come keep their
+ * identity when a plan is carried on after the first ones were made.
  */
-export function moveEvents(context: HandoutContext, plan: Plan, names: Words, keys: Words): DayEvent[] {
+export function moveEvents(
+  context: HandoutContext,
+  plan: Plan,
+  names: Words,
+  keys: Words,
+  lies: LyingLots,
+): DayEvent[] {
   const { speaker } = context;
   const places = placeNames(plan);
   const views = moveViews(context, plan, names, places);
   return plan.lots.flatMap((lot) => {
-    const own = views.filter((move) => move.lot === lot.id);
-    return own.map(({ date, whenRipe, line }, index): DayEvent => {
-      const to = lot.stays[index + 1];
-      const same = to?.place === lot.stays[index]?.place;
-      const name = names.get(lot.id) ?? lot.id;
-      const words = same ? "calendar.rewrap" : whenRipe ? "calendar.moveRipe" : "calendar.move";
-      const summary = speaker.say(words, { name, to: places.get(to?.place ?? "") ?? "" });
-      const fromLast = own.length - index;
-      return {
-        sort: "move",
-        key: [keys.get(lot.id) ?? lot.id, lot.commodity, fromLast],
-        date,
-        summary,
-        description: line,
-      };
+    const name = names.get(lot.id) ?? lot.id;
+    const later = views
+      .filter((move) => move.lot === lot.id)
+      .map(({ date, whenRipe, line }, index): Told => {
+        const to = lot.stays[index + 1];
+        const same = to?.place === lot.stays[index]?.place;
+        const words = same ? "calendar.rewrap" : whenRipe ? "calendar.moveRipe" : "calendar.move";
+        return { date, summary: speaker.say(words, { name, to: places.get(to?.place ?? "") ?? "" }), line };
+      });
+    const moves: Told[] = [...atOnce(context, plan, lot, name, places, lies), ...later];
+    return moves.map(({ date, summary, line }, index): DayEvent => {
+      const key = [keys.get(lot.id) ?? lot.id, lot.commodity, moves.length - index];
+      return { sort: "move", key, date, summary, description: line };
     });
   });
 }

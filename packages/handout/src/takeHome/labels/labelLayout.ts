@@ -33,6 +33,8 @@ const lineHeight = 1.2;
 const ascent = 0.8;
 /** Types are drawn smaller where words are many, down to this share; read at arm's length they are still 6 pt. Declared, no source. */
 const scales = [1, 0.95, 0.9, 0.85, 0.8, 0.75];
+/** Where there is room on every label all of them are drawn larger, alike, up to this. */
+const largerScales = [1.6, 1.5, 1.4, 1.3, 1.2, 1.1];
 
 const types: Readonly<Record<LabelRole, Type>> = {
   name: { size: 12 * point, bold: true },
@@ -120,26 +122,40 @@ function asFits(pieces: readonly Piece[], width: number, height: number): Line[]
   return pieces.flatMap((piece) => kept.get(piece) ?? []);
 }
 
-/** The lines of a label, in the largest type in which all of them fit. */
-function linesFor(row: LabelRow, width: number, height: number): Line[] {
+/** The lines of a label, in the largest type, up to the one for all, in which all of them fit. */
+function linesFor(row: LabelRow, width: number, height: number, common: number): Line[] {
   const pieces = piecesOf(row);
-  for (const scale of scales) {
+  for (const scale of [common, ...scales]) {
     const lines = inFull(pieces, width, height, scale);
     if (lines) return lines;
   }
   return asFits(pieces, width, height);
 }
 
-function placed(row: LabelRow, sheet: LabelSheet, position: LabelPosition): PlacedLabel {
-  const width = sheet.labelWidth - 2 * edge;
-  const height = sheet.labelHeight - 2 * edge;
+function placed(row: LabelRow, sheet: LabelSheet, position: LabelPosition, common: number): PlacedLabel {
+  const { width, height } = inner(sheet);
   let top = position.y + edge;
-  const lines = linesFor(row, width, height).map(({ role, text, type: { size, bold } }): PlacedLine => {
-    const y = top + (lineHeight - 1) * 0.5 * size + ascent * size;
-    top += size * lineHeight;
-    return { role, text, x: position.x + edge, y, size, bold, width: textWidth(text, size, bold) };
-  });
+  const lines = linesFor(row, width, height, common).map(
+    ({ role, text, type: { size, bold } }): PlacedLine => {
+      const y = top + (lineHeight - 1) * 0.5 * size + ascent * size;
+      top += size * lineHeight;
+      return { role, text, x: position.x + edge, y, size, bold, width: textWidth(text, size, bold) };
+    },
+  );
   return { ...position, lot: row.lot, width: sheet.labelWidth, height: sheet.labelHeight, lines };
+}
+
+const inner = ({ labelWidth, labelHeight }: LabelSheet) => ({
+  width: labelWidth - 2 * edge,
+  height: labelHeight - 2 * edge,
+});
+
+/** The largest type in which every label says everything; the ordinary one where there is none above it. */
+function commonScale(rows: readonly LabelRow[], sheet: LabelSheet): number {
+  const { width, height } = inner(sheet);
+  const all = rows.map(piecesOf);
+  const fits = (scale: number) => all.every((pieces) => inFull(pieces, width, height, scale) !== undefined);
+  return largerScales.find(fits) ?? 1;
 }
 
 /**
@@ -147,5 +163,7 @@ function placed(row: LabelRow, sheet: LabelSheet, position: LabelPosition): Plac
  *
  * @param start the first free label of the first sheet, counted along the rows from 1
  */
-export const labelLayout = (rows: readonly LabelRow[], sheet: LabelSheet, start = 1): PlacedLabel[] =>
-  rows.map((row, index) => placed(row, sheet, labelPosition(sheet, start - 1 + index)));
+export function labelLayout(rows: readonly LabelRow[], sheet: LabelSheet, start = 1): PlacedLabel[] {
+  const common = commonScale(rows, sheet);
+  return rows.map((row, index) => placed(row, sheet, labelPosition(sheet, start - 1 + index), common));
+}

@@ -1,11 +1,12 @@
 import type { Plan, PlannedLot } from "@keepwright/planner";
-import type { CalendarDate } from "@keepwright/quantities";
+import { addDays, type CalendarDate } from "@keepwright/quantities";
 import { type CountedLots, lotAmount } from "../../view/amount.js";
 import type { HandoutContext } from "../../view/context.js";
 import { lotNames, placeNames } from "../../view/names.js";
 import { isKeptAsItIs, toldTasks } from "../../view/preparation.js";
 import { dayWords } from "../../words/dates.js";
 import { type GoodUntil, goodUntil } from "../goodUntil.js";
+import type { LyingLots } from "../lyingLots.js";
 
 /** What stands on a label, in words. */
 export interface LabelRow {
@@ -45,12 +46,19 @@ function howLine({ speaker }: HandoutContext, lot: PlannedLot): string | undefin
   return task && speaker.capital(speaker.say(`prepare.do.${task}`));
 }
 
+/** A figure and the word after it stay on one line: “500 g”, “13 June”. */
+const bound = (text: string): string => text.replace(/(\d) (?=\p{L})/gu, "$1\u00a0");
+
+/** The day it was put away; of what was cut since, the day it was cut. */
+const cameHome = (plan: Plan, lot: PlannedLot, lies: LyingLots): CalendarDate =>
+  addDays(plan.from, -Math.floor(lies.get(lot.lot)?.daysBefore ?? 0));
+
 /** A label for each part of a plan, in its order. What is past its safe day gets one that says to throw it away, and nothing else. */
 export function labelRows(
   context: HandoutContext,
   plan: Plan,
   counted?: CountedLots,
-  carried: ReadonlySet<string> = new Set(),
+  lies: LyingLots = new Map(),
 ): LabelRow[] {
   const { speaker } = context;
   const names = lotNames(context, plan);
@@ -59,15 +67,16 @@ export function labelRows(
     const { why, date } = goodUntil(context, plan, lot);
     const away = why === "throw away";
     const name = speaker.capital(names.get(lot.id) ?? lot.id);
-    const from = { date: dayWords(speaker, plan.from) };
     return {
       lot: lot.id,
-      name: away ? name : speaker.say("label.name", { name, amount: lotAmount(context, lot, counted) }),
+      name: away
+        ? name
+        : bound(speaker.say("label.name", { name, amount: lotAmount(context, lot, counted) })),
       why,
       date,
-      until: speaker.say(`label.until.${why}`, { date: dayWords(speaker, date) }),
-      putAway: carried.has(lot.lot) ? speaker.say("label.carried", from) : speaker.say("label.putAway", from),
-      places: away ? [] : placeLines(context, lot, places),
+      until: bound(speaker.say(`label.until.${why}`, { date: dayWords(speaker, date) })),
+      putAway: bound(speaker.say("label.putAway", { date: dayWords(speaker, cameHome(plan, lot, lies)) })),
+      places: away ? [] : placeLines(context, lot, places).map(bound),
       how: away ? undefined : howLine(context, lot),
     };
   });

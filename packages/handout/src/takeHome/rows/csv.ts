@@ -1,3 +1,4 @@
+import { plainText } from "../../words/plainText.js";
 import type { Cell } from "./planRows.js";
 
 /**
@@ -12,9 +13,13 @@ const quotedWhere = /[",;\t\r\n]|^\s|\s$/u;
 /** The mark before a text that a spreadsheet would take for a formula. */
 const mark = "'";
 
-/** A text made harmless: with an apostrophe before it where it begins like a formula or with an apostrophe. Half a character cannot be written as UTF-8. */
+/** A text made harmless: with an apostrophe before it where it begins like a formula or with an apostrophe. Other control characters and halves of characters are made visible. */
 const harmless = (text: string): string => {
-  const whole = text.replace(/\p{Cs}/gu, "\ufffd");
+  const whole = text
+    .split(/([\t\r\n]+)/)
+    .map((part, index) => (index % 2 === 1 ? part : plainText(part)))
+    .join("")
+    .replace(/\p{Cs}/gu, "\ufffd");
   return formula.test(whole) ? mark + whole : whole;
 };
 

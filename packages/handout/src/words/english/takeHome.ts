@@ -24,7 +24,6 @@ export const takeHomeWords = {
   "label.title": "Labels",
   "label.name": "{name}, {amount}",
   "label.putAway": "Put away {date}",
-  "label.carried": "There on {date}",
   "label.until.quality": "Good until about {date}",
   "label.until.for safety": "Eat by {date}, then throw away",
   "label.until.at once": "Eat within two hours, then throw away",

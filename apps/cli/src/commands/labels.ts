@@ -1,0 +1,80 @@
+import { catalogue } from "@keepwright/catalogue";
+import {
+  handoutContext,
+  jsonText,
+  type LabelSheet,
+  labelLayout,
+  labelPage,
+  labelRows,
+  usualSheets,
+  writtenLabels,
+} from "@keepwright/handout";
+import type { Command } from "commander";
+import type { Door } from "../door/door.js";
+import { exitCodes } from "../exitCodes.js";
+import { type HouseholdOptions, withHouseholdOptions } from "../options/household.js";
+import { gridOption } from "../options/labelGrid.js";
+import { wholeOption } from "../options/numbers.js";
+import type { CommandOutcome } from "../program.js";
+import { userError } from "../userError.js";
+import { planToTake, planToTakeHelp } from "./planToTake.js";
+
+interface LabelsOptions extends HouseholdOptions {
+  readonly grid: LabelSheet;
+  readonly start: number;
+  readonly outlines?: true;
+}
+
+const help = `${planToTakeHelp}
+GRID is one of these, named by page, columns by rows, and label size in mm (from memory: measure your sheet first):
+  ${Object.keys(usualSheets).join("\n  ")}
+or your own in mm, five pairs: page, columns and rows, label, left and top margin, gaps across and down:
+  "210x297 3x7 63.5x38.1 7.25x15.15 2.5x0"
+
+Print at true size (100 %), with no margins added. Examples:
+  keepwright labels haul.txt --people 4 > labels.html
+  keepwright labels plan.json --grid letter-3x10-66.7x25.4 --start 8 > labels.html
+  keepwright labels plan.json --grid "210x297 2x5 90x50 15x20 0x2" --outlines > labels.html
+`;
+
+/** `keepwright labels`: a label for each bag and box of a plan. */
+export function labelsCommand(program: Command, door: Door, outcome: CommandOutcome): void {
+  withHouseholdOptions(program.command("labels"))
+    .summary("make a sheet of labels for bags and boxes")
+    .description("Prints a page (HTML) of labels: what it is, until when it is good, where it goes and how.")
+    .argument("<haul...>", "what came home, or a plan: a file, - for standard input, or the words themselves")
+    .option("--grid <grid>", "the label sheet", gridOption, usualSheets["a4-3x7-63.5x38.1"])
+    .option(
+      "--start <number>",
+      "first free label of the sheet, counted along the rows",
+      wholeOption("--start", { least: 1, most: 2500 }),
+      1,
+    )
+    .option("--outlines", "draw the edges of the labels, to try on plain paper or to cut out")
+    .addHelpText("after", help)
+    .action((words: string[], options: LabelsOptions, command: Command) => {
+      outcome.code = runLabels(door, words, options, command) ? exitCodes.partlyUnderstood : exitCodes.done;
+    });
+}
+
+/** Prints the labels of a plan. True when some words of the haul were not understood. */
+function runLabels(door: Door, words: readonly string[], options: LabelsOptions, command: Command): boolean {
+  const { grid, start } = options;
+  const onSheet = grid.columns * grid.rows;
+  if (start > onSheet)
+    throw userError(
+      "--start",
+      String(start),
+      `The sheet has ${onSheet} labels. Give a number from 1 to ${onSheet}.`,
+    );
+  const context = handoutContext(catalogue(), { units: options.units });
+  const { plan, counted, lies, partly } = planToTake(door, context, words, options, command);
+  const rows = labelRows(context, plan, counted, lies);
+  const labels = labelLayout(rows, grid, start);
+  door.out(
+    options.json
+      ? jsonText(writtenLabels(rows, labels, grid))
+      : labelPage(context, labels, grid, options.outlines === true),
+  );
+  return partly;
+}
