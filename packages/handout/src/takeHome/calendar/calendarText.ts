@@ -63,7 +63,8 @@ function cancelledBody({ speaker }: HandoutContext, event: EarlierEvent): string
   if (event.cancelled) return [...event.body];
   // The earlier summary is escaped already; the words around it are ours and hold nothing to escape but what is escaped here.
   const mark = "\u0000";
-  const [before = "", after = ""] = speaker.say("calendar.cancelled", { summary: mark }).split(mark);
+  const told = speaker.say("calendar.cancelled", { summary: mark });
+  const [before = "", after = ""] = told.split(mark);
   const date = `${event.date.slice(0, 4)}-${event.date.slice(4, 6)}-${event.date.slice(6)}`;
   return [
     `UID:${event.uid}`,
@@ -132,7 +133,7 @@ export function calendarText(
     "CALSCALE:GREGORIAN",
     "METHOD:PUBLISH",
     `UID:${uid}`,
-    `NAME:${escapedText(succession.name === "" ? context.speaker.say("calendar.name") : succession.name)}`,
+    `NAME:${escapedText(succession.name || context.speaker.say("calendar.name"))}`,
     ...events.flatMap((event) => eventLines(bodyOf(event, reminders), made, before.get(event.uid))),
     ...gone.flatMap((event) => eventLines(cancelledBody(context, event), made, event)),
     "END:VCALENDAR",

@@ -46,8 +46,8 @@ function howLine({ speaker }: HandoutContext, lot: PlannedLot): string | undefin
   return task && speaker.capital(speaker.say(`prepare.do.${task}`));
 }
 
-/** A figure and the word after it stay on one line: “500 g”, “13 June”. */
-const bound = (text: string): string => text.replace(/(\d) (?=\p{L})/gu, "$1\u00a0");
+/** A figure and the words beside it stay on one line: “about 500 g”, “Sat 13 June”. */
+const bound = (text: string): string => text.replace(/(\d) (?=\p{L})|(\p{L}) (?=\d)/gu, "$1$2\u00a0");
 
 /** The day it was put away; of what was cut since, the day it was cut. */
 const cameHome = (plan: Plan, lot: PlannedLot, lies: LyingLots): CalendarDate =>

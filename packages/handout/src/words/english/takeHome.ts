@@ -27,7 +27,8 @@ export const takeHomeWords = {
   "label.until.quality": "Good until about {date}",
   "label.until.for safety": "Eat by {date}, then throw away",
   "label.until.at once": "Eat within two hours, then throw away",
-  "label.until.throw away": "Throw away, do not eat",
+  // Held together: a line of its own must not say “eat”.
+  "label.until.throw away": "Throw away: do\u00a0not\u00a0eat",
   "label.place": "{place}: {wrap}",
   "label.then.day": "From {date}: {place}",
   "label.then.ripe": "When ripe, about {date}: {place}",
