@@ -134,6 +134,9 @@ describe("the built command", () => {
       ["improve", "--help"],
       ["buy", "--help"],
       ["item", "--help"],
+      ["calendar", "--help"],
+      ["labels", "--help"],
+      ["rows", "--help"],
       ["kitchen", "--help"],
       ["help", "plan"],
     ]) {

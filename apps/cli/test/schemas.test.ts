@@ -136,6 +136,15 @@ describe("the published schemas", () => {
     expect(nothing).toMatchObject({ plan: null });
   });
 
+  it("hold for what is taken home, also where something is past its safe day", () => {
+    const haul = "2 kg apples, half a cut melon, half a cut cantaloupe 10 days old, 3 avocados";
+    for (const command of ["calendar", "labels", "rows"])
+      expect(validated(command, printed([command, haul, "--json", "--days", "5"]))).toBe("valid");
+    expect(printed(["rows", haul, "--json", "--days", "5"])).toMatchObject({
+      stays: expect.arrayContaining([expect.objectContaining({ action: "throw away", eat_by: null })]),
+    });
+  });
+
   it("hold for answers about kinds that ripen and kinds that do not", () => {
     for (const name of ["carrot", "banana", "strawberry"]) {
       expect(validated("item", printed(["item", name, "--json"]))).toBe("valid");
