@@ -1,4 +1,5 @@
-import { csvText, handoutContext, planRows, rowTables, textOfCell } from "@keepwright/handout";
+import { readFileSync } from "node:fs";
+import { type Column, csvText, handoutContext, planRows, rowTables, textOfCell } from "@keepwright/handout";
 import type { Plan } from "@keepwright/planner";
 import { parse } from "csv-parse/sync";
 import fc from "fast-check";
@@ -35,6 +36,19 @@ describe("rows of a plan", () => {
       );
       expect(lines).toEqual(cells);
     }
+  });
+
+  it("are explained column by column in the guide, and in nothing that is not there", () => {
+    const guide = readFileSync(new URL("../../../../docs/guide/rows.md", import.meta.url), "utf8");
+    const told = [...guide.matchAll(/^\|.*\|$/gm)]
+      .map(([line]) => line)
+      .filter((line) => line.startsWith("| `"));
+    const columns = [...rowTables.stays, ...rowTables.meals].map((column: Column) => {
+      const words = column.words ? `: ${column.words.join(", ")}` : "";
+      const { name, type, unit = "", empty = "never", meaning } = column;
+      return `| \`${name}\` | ${type}${words} | ${unit} | ${empty} | ${meaning} |`;
+    });
+    expect(told).toEqual(columns);
   });
 
   it("give what is past its safe day no place, no meal and no day to be eaten by: it is thrown away", () => {
