@@ -85,7 +85,11 @@ describe.each([...exampleNames, ...generated])("things to take home of %s", (nam
         .map(({ date }) => date)
         .sort(),
     ).toEqual(moves.sort());
-    const limits = plan.lots.flatMap(({ safeUntil }) => (safeUntil === undefined ? [] : [safeUntil]));
+    const limits = plan.lots.flatMap(({ safeUntil, cutOpen = [] }) =>
+      [safeUntil, ...(safeUntil === "past" ? [] : cutOpen.map((piece) => piece.safeUntil))].filter(
+        (limit) => limit !== undefined,
+      ),
+    );
     const left = events.filter(({ sort }) => sort === "left").map(({ date }) => date);
     const limited = limits.filter((limit) => limit !== "past").map((limit) => addDays(limit, 1));
     expect(left.sort()).toEqual(limited.sort());

@@ -6,6 +6,8 @@ import {
   earlierCalendar,
   earlierFromEvents,
   handoutContext,
+  labelRows,
+  planRows,
 } from "@keepwright/handout";
 import type { Plan } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
@@ -241,5 +243,27 @@ describe("food safety in a calendar", () => {
     expect(events).toHaveLength(1);
     expect(events[0]).toMatchObject({ uid: before?.uid, date: handMadePlan.from });
     expect(events[0]?.summary).toBe("Throw away, do not eat: duskmelon, cut");
+  });
+
+  it("says of a whole piece that is begun its last safe day, to throw away what is left, and not to eat it later", () => {
+    const cutOpen = [{ date: "2026-06-13", safeUntil: "2026-06-14", portionsAfter: 1 }];
+    const lots = handMadePlan.lots.map((lot) => (lot.id === "a" ? { ...lot, cutOpen } : lot));
+    const { events } = calendarOf({ ...handMadePlan, lots });
+    const own = events.filter(({ summary }) => /was cut|what is left/.test(summary));
+    expect(own.map(({ date, summary }) => `${date} ${summary}`)).toEqual([
+      "2026-06-14 Last safe day for what was cut: moonleaves",
+      "2026-06-15 Throw away what is left: moonleaves",
+    ]);
+    const late = events.find(({ sort, date }) => sort === "eat" && date === "2026-06-15");
+    expect(late?.description).toMatch(
+      /^Moonleaves: do not eat what was cut on Sat 13 June after Sun 14 June/,
+    );
+    expect(new Set(events.map(({ uid }) => uid)).size).toBe(events.length);
+    const [label] = labelRows(context, { ...handMadePlan, lots });
+    expect(label?.until).toMatch(/Once cut on.*13.*: eat by.*14.*, then throw away$/);
+    expect(planRows(context, { ...handMadePlan, lots }).stays[0]).toMatchObject({
+      cut_on: "2026-06-13",
+      cut_eat_by: "2026-06-14",
+    });
   });
 });

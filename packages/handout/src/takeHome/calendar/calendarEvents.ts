@@ -3,6 +3,7 @@ import type { CalendarDate } from "@keepwright/quantities";
 import type { HandoutContext } from "../../view/context.js";
 import { lotNames } from "../../view/names.js";
 import type { LyingLots } from "../lyingLots.js";
+import { begunEvents } from "./begunEvents.js";
 import { eventUid, type Succession } from "./calendarUid.js";
 import { eatEvents } from "./eatEvents.js";
 import { moveEvents } from "./moveEvents.js";
@@ -47,6 +48,7 @@ export function calendarEvents(
   const keys = partKeys(plan);
   const events = [
     ...untilEvents(context, plan, names, keys),
+    ...begunEvents(context, plan, names, keys),
     ...eatEvents(context, plan, names),
     ...moveEvents(context, plan, names, keys, lies),
   ];

@@ -54,7 +54,7 @@ interface Piece {
 function piecesOf(row: LabelRow): Piece[] {
   return [
     { role: "name", text: row.name, most: 2 },
-    { role: "until", text: row.until, most: 2 },
+    { role: "until", text: row.until, most: 3 },
     ...row.places.map((text): Piece => ({ role: "place", text, most: 2 })),
     { role: "putAway", text: row.putAway, most: 1 },
     ...(row.how === undefined ? [] : [{ role: "how", text: row.how, most: 2 } as const]),

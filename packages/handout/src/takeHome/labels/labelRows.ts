@@ -5,6 +5,7 @@ import type { HandoutContext } from "../../view/context.js";
 import { lotNames, placeNames } from "../../view/names.js";
 import { isKeptAsItIs, toldTasks } from "../../view/preparation.js";
 import { dayWords } from "../../words/dates.js";
+import { begunPieces } from "../begunPieces.js";
 import { type GoodUntil, goodUntil } from "../goodUntil.js";
 import type { LyingLots } from "../lyingLots.js";
 
@@ -53,6 +54,24 @@ const bound = (text: string): string => text.replace(/(\d) (?=\p{L})|(\p{L}) (?=
 const cameHome = (plan: Plan, lot: PlannedLot, lies: LyingLots): CalendarDate =>
   addDays(plan.from, -Math.floor(lies.get(lot.lot)?.daysBefore ?? 0));
 
+/** Until when it is good; of a whole piece that is eaten over several days also until when once it is cut. */
+function untilWords(
+  { speaker }: HandoutContext,
+  lot: PlannedLot,
+  why: LabelRow["why"],
+  day: CalendarDate,
+): string {
+  const date = dayWords(speaker, day);
+  const [piece] = begunPieces(lot);
+  if (!piece || why !== "quality") return speaker.say(`label.until.${why}`, { date });
+  const { cut, last } = piece;
+  return speaker.say("label.until.cutOpen", {
+    date,
+    cut: dayWords(speaker, cut),
+    last: dayWords(speaker, last),
+  });
+}
+
 /** A label for each part of a plan, in its order. What is past its safe day gets one that says to throw it away, and nothing else. */
 export function labelRows(
   context: HandoutContext,
@@ -74,7 +93,7 @@ export function labelRows(
         : bound(speaker.say("label.name", { name, amount: lotAmount(context, lot, counted) })),
       why,
       date,
-      until: bound(speaker.say(`label.until.${why}`, { date: dayWords(speaker, date) })),
+      until: bound(untilWords(context, lot, why, date)),
       putAway: bound(speaker.say("label.putAway", { date: dayWords(speaker, cameHome(plan, lot, lies)) })),
       places: away ? [] : placeLines(context, lot, places).map(bound),
       how: away ? undefined : howLine(context, lot),

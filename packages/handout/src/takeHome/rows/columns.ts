@@ -72,6 +72,18 @@ export const stayColumns = [
     meaning: "what says so; “at once”: within hours of the first day; “throw away”: it may not be eaten",
   },
   {
+    name: "cut_on",
+    type: "day",
+    empty: "no whole piece of it is eaten over several days under a limit",
+    meaning: "day the first such piece is begun, and so cut",
+  },
+  {
+    name: "cut_eat_by",
+    type: "day",
+    empty: "as cut_on",
+    meaning: "last safe day of that piece; what is left of it then is thrown away",
+  },
+  {
     name: "ends_by",
     type: "text",
     meaning: "what ends its life, as in plan.schema.json",

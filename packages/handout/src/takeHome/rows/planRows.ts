@@ -2,6 +2,7 @@ import type { Plan, PlannedLot } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
 import type { HandoutContext } from "../../view/context.js";
 import { lotNames, placeNames } from "../../view/names.js";
+import { begunPieces } from "../begunPieces.js";
 import { goodUntil } from "../goodUntil.js";
 import type { mealColumns, stayColumns } from "./columns.js";
 
@@ -60,11 +61,14 @@ function stayRows(
 ): StayRow[] {
   const { why, date } = goodUntil(context, plan, lot);
   const away = why === "throw away";
+  const [piece] = begunPieces(lot);
   const before = { ...shared(plan, lot, names), form: lot.form, grams: lot.grams };
   const after = {
     ready_on: lot.readyOnDay === null ? null : addDays(plan.from, lot.readyOnDay),
     eat_by: away ? null : date,
     eat_by_because: why,
+    cut_on: piece?.cut ?? null,
+    cut_eat_by: piece?.last ?? null,
     ends_by: lot.endedBy,
     left_portions: lot.leftPortions,
   };

@@ -13,6 +13,8 @@ export const takeHomeWords = {
   "calendar.lastSafeDay": "Last safe day: {name}",
   "calendar.atOnce": "Eat within two hours: {name}",
   "calendar.throwAway": "Throw away, do not eat: {name}",
+  "calendar.lastCutDay": "Last safe day for what was cut: {name}",
+  "calendar.cutTooLong": "{name}: do not eat what was cut on {cut} after {last}. Throw it away.",
   "calendar.left": "Throw away what is left: {name}",
   "calendar.move": "Move {name} to “{to}”",
   "calendar.moveRipe": "If ripe, move {name} to “{to}”",
@@ -25,6 +27,7 @@ export const takeHomeWords = {
   "label.name": "{name}, {amount}",
   "label.putAway": "Put away {date}",
   "label.until.quality": "Good until about {date}",
+  "label.until.cutOpen": "Good until about {date}. Once cut on {cut}: eat by {last}, then throw away",
   "label.until.for safety": "Eat by {date}, then throw away",
   "label.until.at once": "Eat within two hours, then throw away",
   // Held together: a line of its own must not say “eat”.
