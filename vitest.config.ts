@@ -6,7 +6,7 @@ const room = (name: string) => fileURLToPath(new URL(`./packages/${name}/src/ind
 export default defineConfig({
   resolve: {
     alias: Object.fromEntries(
-      ["quantities", "catalogue", "physics", "planner", "handout"].map((name) => [
+      ["quantities", "catalogue", "physics", "planner", "handout", "paper"].map((name) => [
         `@keepwright/${name}`,
         room(name),
       ]),

@@ -9,6 +9,7 @@ import { kitchenCommand } from "./commands/kitchen.js";
 import { labelsCommand } from "./commands/labels.js";
 import { planCommand } from "./commands/plan.js";
 import { rowsCommand } from "./commands/rows.js";
+import { sheetCommand } from "./commands/sheet.js";
 import type { Door } from "./door/door.js";
 import { type ExitCode, exitCodesHelp } from "./exitCodes.js";
 import { version } from "./version.js";
@@ -28,6 +29,7 @@ Examples:
   keepwright calendar plan.json > plan.ics
   keepwright labels plan.json > labels.html
   keepwright rows plan.json --csv > stays.csv
+  keepwright sheet haul.txt --language es --out door.pdf
   keepwright item carrots
   keepwright kitchen
 `;
@@ -51,6 +53,7 @@ export function keepwrightProgram(door: Door, outcome: CommandOutcome): Command 
   calendarCommand(program, door, outcome);
   labelsCommand(program, door, outcome);
   rowsCommand(program, door, outcome);
+  sheetCommand(program, door, outcome);
   itemCommand(program, door);
   kitchenCommand(program, door);
   return program;

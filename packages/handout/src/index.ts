@@ -26,11 +26,16 @@ export { type PlanSurroundings, type PlanView, planView } from "./view/planView.
 export * from "./view/preparation.js";
 export * from "./view/readingView.js";
 export * from "./view/reasons.js";
+export * from "./view/sheet/sheetEating.js";
+export * from "./view/sheet/sheetPlaces.js";
+export * from "./view/sheet/sheetTasks.js";
+export * from "./view/sheet/sheetView.js";
 export * from "./view/whyView.js";
 export * from "./view/worthBuyingView.js";
 export * from "./words/amounts.js";
 export * from "./words/dates.js";
 export * from "./words/message.js";
 export * from "./words/plainText.js";
+export * from "./words/spanish.js";
 export * from "./words/spans.js";
 export * from "./words/speaker.js";

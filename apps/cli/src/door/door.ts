@@ -11,6 +11,8 @@ export interface Door {
   look(path: string): "file" | "folder" | "nothing";
   readFile(path: string): Uint8Array;
   readStandardInput(): Uint8Array;
+  /** Writes a file anew, over one of that name. */
+  writeFile(path: string, bytes: Uint8Array): void;
   /** Today on this machine's calendar, year-month-day. */
   today(): string;
   /** Solves linear programmes; there only where the words ask for a proof, since loading it takes its time and cannot be done at once. */

@@ -1,4 +1,4 @@
-import { readFileSync, statSync, writeSync } from "node:fs";
+import { readFileSync, statSync, writeFileSync, writeSync } from "node:fs";
 import type { Door } from "./door.js";
 import { showProgress } from "./progress.js";
 
@@ -46,6 +46,7 @@ export function nodeDoor(): Door {
     errIsTerminal: process.stderr.isTTY === true,
     look,
     readFile: (path) => readFileSync(path),
+    writeFile: (path, bytes) => writeFileSync(path, bytes),
     readStandardInput: () => readFileSync(standardInput),
     today,
     now: () => `${new Date().toISOString().slice(0, 19)}Z`,

@@ -15,6 +15,7 @@ import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
 import { readingSchema } from "./readingSchema.js";
 import { calendarSchema, labelsSchema, rowsSchema } from "./takeHomeSchemas.js";
+import { writtenSheetSchema } from "./sheetSchema.js";
 
 /** What `keepwright plan --json` prints: the plan and, beside it, what was understood of the haul and, where asked, why things lie where they do. */
 export const writtenPlanSchema = planSchema.extend({
@@ -81,6 +82,11 @@ export const published: Readonly<Record<string, Published>> = {
     io: "output",
   },
   rows: { title: "Rows of a plan, as keepwright rows --json prints them", schema: rowsSchema, io: "output" },
+  sheet: {
+    title: "The page for the refrigerator door, as keepwright sheet --json prints it",
+    schema: writtenSheetSchema,
+    io: "output",
+  },
   item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },
   error: { title: "A failure, as every command prints it with --json", schema: errorSchema, io: "output" },
 };

@@ -3,6 +3,8 @@ import type { Door } from "../../src/door/door.js";
 /** A door onto a machine that exists only in the test: files by name, folders, and what was printed. */
 export interface FakeDoor extends Door {
   readonly printed: { out: string; err: string };
+  /** Files that were written, by name. */
+  readonly written: Record<string, Uint8Array>;
 }
 
 export interface FakeMachine {
@@ -22,8 +24,13 @@ export function fakeDoor({
   today = "2026-06-13",
 }: FakeMachine = {}): FakeDoor {
   const printed = { out: "", err: "" };
+  const written: Record<string, Uint8Array> = {};
   return {
     printed,
+    written,
+    writeFile: (path, content) => {
+      written[path] = content;
+    },
     out: (text) => {
       printed.out += text;
     },

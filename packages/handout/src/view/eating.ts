@@ -28,7 +28,7 @@ export interface EatingView {
 type Names = ReadonlyMap<string, string>;
 
 /** Chance of being past its best from which a meal is not told as a plain one [1]. */
-const moreLikelyThanNot = 0.5;
+export const moreLikelyThanNot = 0.5;
 
 function eatingDay(context: HandoutContext, plan: Plan, names: Names, day: number): EatingDay {
   const date = addDays(plan.from, day);

@@ -8,7 +8,7 @@ type Why = Preparation | "light";
 
 /** One thing to do before putting away, for all lots it holds for. */
 export interface PreparationView {
-  readonly task: string;
+  readonly task: Preparation;
   readonly lots: readonly string[];
   readonly line: string;
   /** The line in two parts, for a page that sets the reason below: what to do, and why with how well it is founded. */

@@ -11,6 +11,10 @@ const written = (speaker: Speaker, date: CalendarDate, options: Intl.DateTimeFor
 export const dayWords = (speaker: Speaker, date: CalendarDate): string =>
   written(speaker, date, { weekday: "short", day: "numeric", month: "long" }).replace(",", "");
 
+/** "Sat 13 Jun": for rows in which there is little room. */
+export const shortDayWords = (speaker: Speaker, date: CalendarDate): string =>
+  written(speaker, date, { weekday: "short", day: "numeric", month: "short" }).replace(",", "");
+
 /** "13 June 2026". */
 export const fullDateWords = (speaker: Speaker, date: CalendarDate): string =>
   written(speaker, date, { day: "numeric", month: "long", year: "numeric" });

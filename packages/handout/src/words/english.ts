@@ -11,6 +11,7 @@ import { readingWords } from "./english/reading.js";
 import { reasonsWords } from "./english/reasons.js";
 import { safetyWords } from "./english/safety.js";
 import { takeHomeWords } from "./english/takeHome.js";
+import { sheetWords } from "./english/sheet.js";
 import { whyWords } from "./english/why.js";
 import { wishWords } from "./english/wishes.js";
 import type { Messages } from "./message.js";
@@ -36,4 +37,5 @@ export const english = {
   ...proofWords,
   ...wishWords,
   ...takeHomeWords,
+  ...sheetWords,
 } as const satisfies Messages;

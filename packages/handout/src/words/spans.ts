@@ -6,7 +6,7 @@ const daysPerMonth = 365.2425 / 12;
 const daysPerYear = 365.2425;
 
 /** Up to here a span is told in days; up to the next in weeks; then in months. */
-const longestInDays = 20;
+export const longestInDays = 20;
 const longestInWeeks = 70;
 
 /**

@@ -41,6 +41,8 @@ export function sayer<Own extends Messages>(tag: string, messages: { readonly [k
   const numbers = new Intl.NumberFormat(tag);
   return <Key extends keyof Own & string>(key: Key, ...values: Values<Own[Key]>): string => {
     const given = (values[0] ?? {}) as Record<string, string | number>;
+    // A language of which only a part is written must not fall back on another unseen.
+    if (messages[key] === undefined) throw new Error(`There are no words for “${key}” in ${tag}.`);
     return chosen(messages[key], plurals, given).replace(hole, (_, name: string) => {
       const value = given[name] ?? "";
       return typeof value === "number" ? numbers.format(value) : value;

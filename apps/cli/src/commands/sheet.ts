@@ -1,0 +1,100 @@
+import { catalogue } from "@keepwright/catalogue";
+import {
+  type HandoutContext,
+  handoutContext,
+  jsonText,
+  pageWords,
+  plainText,
+  type SheetView,
+  sheetView,
+} from "@keepwright/handout";
+import { PaperError, type PaperSize, type SheetPdf, sheetPdf } from "@keepwright/paper";
+import type { Command } from "commander";
+import type { Door } from "../door/door.js";
+import { mayWritePdf, writePdf } from "../door/writePdf.js";
+import { exitCodes } from "../exitCodes.js";
+import { haulHelp } from "../options/haulArgument.js";
+import { type HouseholdOptions, withHouseholdOptions } from "../options/household.js";
+import { type LanguageName, languageFor, languageOption, paperOption, usualPaper } from "../options/paper.js";
+import type { CommandOutcome } from "../program.js";
+import { quoted, userError } from "../userError.js";
+import { tellQuestions } from "./haulCommand.js";
+import { sheetPlan } from "./sheetPlan.js";
+
+const help = `${haulHelp}
+It may also be a plan made before: a file whose name ends in .json, which keepwright plan --json or keepwright carry-on --json
+printed. The kitchen, the household and the days are then those of the plan.
+
+Examples:
+  keepwright sheet haul.txt --people 4
+  keepwright sheet "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe" --units us --out door.pdf
+  keepwright sheet haul.txt --language es --large
+  keepwright plan haul.txt --json > plan.json
+  keepwright sheet plan.json --paper letter
+`;
+
+interface SheetOptions extends HouseholdOptions {
+  readonly out: string;
+  readonly paper?: PaperSize;
+  readonly large?: true;
+  readonly language: LanguageName;
+}
+
+/** `keepwright sheet`: the page for the refrigerator door, as PDF. */
+export function sheetCommand(program: Command, door: Door, outcome: CommandOutcome): void {
+  withHouseholdOptions(program.command("sheet"))
+    .summary("print the page for the refrigerator door, as a PDF")
+    .description(
+      "Makes the page for the refrigerator door: where each thing goes, how, what to move, what to eat first. A tagged PDF (PDF/UA-1).",
+    )
+    .argument(
+      "<haul...>",
+      "what came home: a file, - for standard input, or the words; or a plan's .json file",
+    )
+    .option("-o, --out <file>", "the PDF to write", "sheet.pdf")
+    .option("--paper <size>", "a4 or letter (default: letter with --units us, else a4)", paperOption)
+    .option("--large", "large print: 18 pt, on as many pages as it takes")
+    .option("-l, --language <language>", "en (English) or es (Spanish)", languageOption, "en")
+    .addHelpText("after", help)
+    .action((words: string[], options: SheetOptions, command: Command) => {
+      outcome.code = runSheet(door, words, options, command) ? exitCodes.partlyUnderstood : exitCodes.done;
+    });
+}
+
+/** The page as PDF. Throws UserError where a name has a character that cannot be printed. */
+function printed(context: HandoutContext, view: SheetView, options: SheetOptions): SheetPdf {
+  try {
+    return sheetPdf(view, {
+      paper: options.paper ?? usualPaper(options.units),
+      large: options.large === true,
+      pageWords: (page, pages) => pageWords(context, page, pages),
+    });
+  } catch (error) {
+    if (!(error instanceof PaperError) || error.characters.length === 0) throw error;
+    throw userError(
+      "sheet",
+      `there are no letters to print ${error.characters.map(quoted).join(", ")}`,
+      "Name the kitchen and its places in Latin or Cyrillic letters.",
+    );
+  }
+}
+
+/** Plans where need be, and writes the page. True when some words were not understood. */
+function runSheet(door: Door, words: readonly string[], options: SheetOptions, command: Command): boolean {
+  const { units, out } = options;
+  mayWritePdf(door, out);
+  const spoken = handoutContext(catalogue(), { units });
+  const { plan, counted, read } = sheetPlan(door, spoken, words, options, command);
+  const context = handoutContext(catalogue(), { units, language: languageFor(options.language, units) });
+  const view = sheetView(context, plan, counted);
+  const { bytes, pages, textSize } = printed(context, view, options);
+  writePdf(door, out, bytes);
+  const told = { file: plainText(out), count: pages, size: textSize };
+  door.out(
+    options.json
+      ? jsonText({ file: out, pages, textSize, sheet: view })
+      : `${spoken.speaker.say("sheet.written", told)}\n`,
+  );
+  if (read) tellQuestions(door, spoken, read, true);
+  return read?.partly === true;
+}

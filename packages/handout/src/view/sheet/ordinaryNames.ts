@@ -1,0 +1,19 @@
+import type { Plan } from "@keepwright/planner";
+import { plainText } from "../../words/plainText.js";
+import { englishLanguage, type MessageKey } from "../../words/speaker.js";
+import type { HandoutContext } from "../context.js";
+
+type OrdinaryKey = Extract<MessageKey, `ordinary.${string}`>;
+
+const isOrdinary = (key: string): key is OrdinaryKey =>
+  key.startsWith("ordinary.") && Object.hasOwn(englishLanguage.messages, key);
+
+/** A kitchen's or a place's name: an ordinary kitchen's in the speaker's language; one's own as it was written. */
+export function kitchenWords({ speaker }: HandoutContext, name: string): string {
+  const key = `ordinary.${name}`;
+  return isOrdinary(key) ? speaker.say(key) : plainText(name);
+}
+
+/** Names of a plan's places by their ids, told likewise. */
+export const sheetPlaceNames = (context: HandoutContext, plan: Plan): ReadonlyMap<string, string> =>
+  new Map(plan.places.map(({ place, name }) => [place, kitchenWords(context, name)]));

@@ -1,0 +1,76 @@
+import type { Plan, PlannedLot } from "@keepwright/planner";
+import { addDays } from "@keepwright/quantities";
+import { dayWords } from "../../words/dates.js";
+import type { HandoutContext } from "../context.js";
+import { moreLikelyThanNot } from "../eating.js";
+import { isPast } from "../safeTime.js";
+import { listed } from "./sheetWords.js";
+
+type Names = ReadonlyMap<string, string>;
+
+/** A day by the end of which things are to be eaten up: each thing stands on one day only, that of its last meal. */
+export interface SheetDay {
+  readonly date: string;
+  readonly words: string;
+  readonly lines: readonly string[];
+}
+
+export interface SheetEating {
+  readonly days: readonly SheetDay[];
+  /** What is left at the end, and what has to be thrown away by a day. */
+  readonly left: readonly string[];
+}
+
+const lastMeal = (lot: PlannedLot) => lot.eatOn.findLast(({ portions }) => portions > 0);
+
+const isDoubtful = (lot: PlannedLot): boolean => (lastMeal(lot)?.chancePastBest ?? 0) > moreLikelyThanNot;
+
+function dayLines({ speaker }: HandoutContext, lots: readonly PlannedLot[], names: Names): string[] {
+  const namesOf = (told: readonly PlannedLot[]): string =>
+    listed(
+      speaker,
+      told.map(({ id }) => names.get(id) ?? id),
+    );
+  const sure = lots.filter((lot) => !isDoubtful(lot));
+  const doubtful = lots.filter(isDoubtful);
+  return [
+    ...(sure.length > 0 ? [speaker.say("sheet.finish", { names: speaker.capital(namesOf(sure)) })] : []),
+    ...(doubtful.length > 0 ? [speaker.say("sheet.doubtful", { names: namesOf(doubtful) })] : []),
+  ];
+}
+
+function leftLines({ speaker }: HandoutContext, plan: Plan, names: Names): string[] {
+  const over = plan.lots.filter((lot) => lot.leftPortions > 0 && !isPast(lot));
+  const end = addDays(plan.from, plan.days);
+  const nameOf = ({ id }: PlannedLot): string => names.get(id) ?? id;
+  const keeps = over.filter(({ safeUntil }) => safeUntil === undefined || safeUntil >= end);
+  const thrown = over.flatMap((lot) =>
+    lot.safeUntil === undefined || lot.safeUntil >= end
+      ? []
+      : [
+          speaker.say("eat.throwAway", {
+            name: nameOf(lot),
+            count: lot.leftPortions,
+            date: dayWords(speaker, lot.safeUntil),
+          }),
+        ],
+  );
+  return keeps.length === 0
+    ? thrown
+    : [...thrown, speaker.say("sheet.left", { names: listed(speaker, keeps.map(nameOf)) })];
+}
+
+/** What is to be eaten up by which day, in order of days; then what is left. */
+export function sheetEating(context: HandoutContext, plan: Plan, names: Names): SheetEating {
+  const eaten = plan.lots.filter((lot) => !isPast(lot) && lot.leftPortions === 0);
+  const days = Array.from({ length: plan.days }, (_, day) => {
+    const date = addDays(plan.from, day);
+    const lots = eaten.filter((lot) => lastMeal(lot)?.day === day);
+    return {
+      date,
+      words: context.speaker.capital(dayWords(context.speaker, date)),
+      lines: dayLines(context, lots, names),
+    };
+  });
+  return { days: days.filter(({ lines }) => lines.length > 0), left: leftLines(context, plan, names) };
+}

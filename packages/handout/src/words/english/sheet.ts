@@ -1,0 +1,62 @@
+import type { Messages } from "../message.js";
+
+/** The page for the refrigerator door: short lines, read standing up. */
+export const sheetWords = {
+  "sheet.title": "Where it all goes",
+  "sheet.dates": "{from} to {to} {year}",
+  "sheet.throwAway": "Read this first",
+  "sheet.eat": "Eat it up by",
+  "sheet.moves": "Move later",
+  "sheet.prepare": "Get it ready",
+  "sheet.places": "Put it here",
+  "sheet.cautions": "Take care",
+  "sheet.note":
+    "Made by Keepwright for: {kitchen}. All dates are likely, not sure. Look, smell and feel. Tips with a star (*) are common practice and have no source.",
+  "sheet.page": "Page {page} of {pages}",
+
+  "sheet.written": {
+    one: "Written: {file} ({count} page, ordinary text of {size} pt).",
+    other: "Written: {file} ({count} pages, ordinary text of {size} pt).",
+  },
+
+  "sheet.finish": "{names}.",
+  "sheet.doubtful": "May not last till then: {names}. Eat it sooner, freeze it or give it away.",
+  "sheet.left": "Left at the end: {names}. Keep it, freeze it or share it.",
+
+  "sheet.move.day": "{date}",
+  "sheet.move.ripe": "When ripe, about {date}",
+  "sheet.move.to": "Move to “{place}”, {wrap}.",
+  "sheet.move.rewrap": "Leave in “{place}”, but from now on {wrap}.",
+  "sheet.loose": "loose",
+  "sheet.later": "From {date}: {names}.",
+  "sheet.starred": "{task} *",
+
+  "sheet.vent.open": "Vent: open",
+  "sheet.vent.half": "Vent: half open",
+  "sheet.vent.closed": "Vent: closed",
+
+  "sheet.ready": "Ready to eat about {date}.",
+  "sheet.notReady": "It will not get ripe here.",
+  "sheet.until": "Good until {from}; with luck, {to}.",
+  "sheet.until.about": "Good until about {date}.",
+  "sheet.until.today": "Eat it today.",
+  "sheet.until.upTo": "Eat it soon: good until {date} at best.",
+  "sheet.until.safe": "Look at it from {date} on. For food safety, keep it until {safe} at most.",
+  "sheet.until.safeOnly": "For food safety, keep it until {safe} at most.",
+  "sheet.until.long": "Keeps {span}.",
+
+  // Names of the ordinary kitchens and their places, so that they can be told in another language
+  "ordinary.An ordinary kitchen": "an ordinary kitchen",
+  "ordinary.A small refrigerator without drawers": "a small refrigerator without drawers",
+  "ordinary.A kitchen with a cellar": "a kitchen with a cellar",
+  "ordinary.A warm kitchen in summer": "a warm kitchen in summer",
+  "ordinary.Refrigerator shelves": "Refrigerator shelves",
+  "ordinary.Refrigerator door": "Refrigerator door",
+  "ordinary.Left drawer": "Left drawer",
+  "ordinary.Right drawer": "Right drawer",
+  "ordinary.Counter": "Counter",
+  "ordinary.Cupboard, upper shelf": "Cupboard, upper shelf",
+  "ordinary.Cupboard, lower shelf": "Cupboard, lower shelf",
+  "ordinary.Cupboard": "Cupboard",
+  "ordinary.Cellar": "Cellar",
+} as const satisfies Messages;

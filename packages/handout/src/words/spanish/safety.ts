@@ -1,0 +1,31 @@
+import type { SomeMessages } from "../spanish.js";
+
+/** Avisos. Sus cifras son los límites de seguridad del catálogo; una prueba las compara con las del inglés. */
+export const safetySpanish = {
+  "caution.no-refrigerator-for-cut-produce":
+    "No hay refrigerador para lo cortado. Come lo cortado antes de dos horas (una hora si hace más de 32 °C o 90 °F) o tíralo.",
+  "caution.must-be-cooked":
+    "{names}: cuece muy bien antes de comer. Si está a medio cocer puede hacer daño. Busca por su nombre cómo se prepara.",
+  "caution.cut-produce":
+    "Fruta y verdura cortada: tápala y ponla en el refrigerador antes de dos horas (una hora si hace más de 32 °C o 90 °F).",
+  "caution.cut-ready-to-eat":
+    "Melón, tomate y hojas, ya cortados: guarda a 5 °C (41 °F) o menos. Come antes de siete días, contando el día en que se cortó, aunque se vea bien.",
+  "caution.refrigerator-too-warm": "El refrigerador está a más de 40 °F (4.4 °C). Ponlo más frío.",
+  "caution.green-potatoes":
+    "Papas: corta las partes verdes y los brotes. Tira la papa si está verde por dentro o si amarga.",
+  "caution.mould-soft":
+    "Si hay moho en algo blando o cortado, tira toda la pieza, aunque la mancha sea chica. No la huelas. Revisa lo que está al lado.",
+  "caution.mould-firm":
+    "Si hay una mancha chica de moho en algo duro y entero, corta al menos 2.5 cm (1 pulgada) a su alrededor y por debajo. Que el cuchillo no toque el moho.",
+  "caution.garlic-in-oil":
+    "Ajo en aceite hecho en casa: ponlo en el refrigerador de inmediato, come antes de cuatro días y no lo dejes fuera del frío.",
+  "caution.washed-greens":
+    "Hojas que se venden lavadas: guarda siempre en frío y usa antes de la fecha de la bolsa.",
+  "caution.safe-time-past":
+    "Tira esto: {names}. Se cortó hace mucho y ya no es seguro, aunque todo se vea bien.",
+  "caution.wash":
+    "Lava la fruta y la verdura entera con agua de la llave justo antes de comer o cortar, también la que se pela.",
+  "caution.overflow": "{place}: está muy lleno, sobran cerca de {litres}. Come o regala algo primero.",
+  "caution.unnamed": "Ten cuidado: {name}.",
+  "caution.local": "Consulta a la autoridad de salud y alimentos de tu zona. Si dudas, tira la comida.",
+} as const satisfies SomeMessages;

@@ -1,0 +1,56 @@
+import type { SomeMessages } from "../spanish.js";
+
+/** La hoja para la puerta del refrigerador. */
+export const hojaWords = {
+  "sheet.title": "Dónde va cada cosa",
+  "sheet.dates": "{from} a {to} de {year}",
+  "sheet.throwAway": "Lee esto primero",
+  "sheet.eat": "Come a más tardar",
+  "sheet.moves": "Cambia después",
+  "sheet.prepare": "Antes de guardar",
+  "sheet.places": "Ponlo aquí",
+  "sheet.cautions": "Ten cuidado",
+  "sheet.note":
+    "Hecho con Keepwright para: {kitchen}. Las fechas son lo más probable, no son seguras. Mira, huele y toca. Lo que lleva una estrella (*) es costumbre y no tiene fuente.",
+  "sheet.page": "Página {page} de {pages}",
+
+  "sheet.finish": "{names}.",
+  "sheet.doubtful": "Quizá no dure tanto: {names}. Come antes, congela o regala.",
+  "sheet.left": "Queda al final: {names}. Guarda, congela o comparte.",
+
+  "sheet.move.day": "{date}",
+  "sheet.move.ripe": "Cuando esté a punto, cerca del {date}",
+  "sheet.move.to": "Pasa a “{place}”, {wrap}.",
+  "sheet.move.rewrap": "Deja en “{place}”, pero desde ahora {wrap}.",
+  "sheet.loose": "sin envolver",
+  "sheet.later": "Desde el {date}: {names}.",
+  "sheet.starred": "{task} *",
+
+  "sheet.vent.open": "Rejilla: abierta",
+  "sheet.vent.half": "Rejilla: a la mitad",
+  "sheet.vent.closed": "Rejilla: cerrada",
+
+  "sheet.ready": "A punto cerca del {date}.",
+  "sheet.notReady": "Aquí no va a madurar.",
+  "sheet.until": "Dura hasta el {from}; con suerte, hasta el {to}.",
+  "sheet.until.about": "Dura hasta el {date}, más o menos.",
+  "sheet.until.today": "Come hoy.",
+  "sheet.until.upTo": "Come pronto: dura hasta el {date} si todo va bien.",
+  "sheet.until.safe": "Revisa desde el {date}. Por salud, guarda hasta el {safe} y no más.",
+  "sheet.until.safeOnly": "Por salud, guarda hasta el {safe} y no más.",
+  "sheet.until.long": "Dura {span}.",
+
+  "ordinary.An ordinary kitchen": "una cocina común",
+  "ordinary.A small refrigerator without drawers": "un refrigerador chico sin cajones",
+  "ordinary.A kitchen with a cellar": "una cocina con sótano",
+  "ordinary.A warm kitchen in summer": "una cocina calurosa en verano",
+  "ordinary.Refrigerator shelves": "Repisas del refrigerador",
+  "ordinary.Refrigerator door": "Puerta del refrigerador",
+  "ordinary.Left drawer": "Cajón izquierdo",
+  "ordinary.Right drawer": "Cajón derecho",
+  "ordinary.Counter": "Mesa de la cocina",
+  "ordinary.Cupboard, upper shelf": "Alacena, repisa de arriba",
+  "ordinary.Cupboard, lower shelf": "Alacena, repisa de abajo",
+  "ordinary.Cupboard": "Alacena",
+  "ordinary.Cellar": "Sótano",
+} as const satisfies SomeMessages;

@@ -1,0 +1,2 @@
+export * from "./paperError.js";
+export * from "./sheetPdf.js";

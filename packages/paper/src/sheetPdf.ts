@@ -1,0 +1,83 @@
+import type { SheetView } from "@keepwright/handout";
+import { type Typeset, typeset } from "./typeset.js";
+
+export const paperSizes = ["a4", "letter"] as const;
+export type PaperSize = (typeof paperSizes)[number];
+
+export interface SheetOptions {
+  readonly paper: PaperSize;
+  /** Large print: never below 18 pt, on as many pages as that takes. */
+  readonly large: boolean;
+  /** The words at the foot of a page, where there are several. */
+  readonly pageWords: (page: number, pages: number) => string;
+}
+
+export interface SheetPdf {
+  readonly bytes: Uint8Array;
+  readonly pages: number;
+  /** Size of ordinary text [pt]. */
+  readonly textSize: number;
+}
+
+/** Typst's names of the papers. */
+const typstPapers: Readonly<Record<PaperSize, string>> = { a4: "a4", letter: "us-letter" };
+
+/** Sizes of ordinary text [pt]. Declared preferences, no source: docs/decisions on the page for the refrigerator door. */
+const largest = 15;
+const smallest = 9.5;
+const step = 0.25;
+const largePrint = 18;
+
+const sizes: readonly number[] = Array.from(
+  { length: (largest - smallest) / step + 1 },
+  (_, index) => largest - index * step,
+);
+
+interface Setting {
+  readonly size: number;
+  readonly columns: number;
+  /** Pages that room is left for at the foot: several where it is more than one. */
+  readonly pages: number;
+}
+
+function set(view: SheetView, options: SheetOptions, setting: Setting, feet: readonly string[]): Typeset {
+  return typeset("sheet.typ", {
+    sheet: JSON.stringify(view),
+    paper: typstPapers[options.paper],
+    size: String(setting.size),
+    columns: String(setting.columns),
+    feet: JSON.stringify(feet),
+  });
+}
+
+/** The largest text that needs no more than so many pages, by halving; undefined where even the smallest needs more. */
+function largestWithin(view: SheetView, options: SheetOptions, pages: number): Setting | undefined {
+  const setting = (size: number): Setting => ({ size, columns: 2, pages });
+  const fits = (size: number): boolean => set(view, options, setting(size), feetOf(pages)).pages <= pages;
+  let [low, high] = [0, sizes.length];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (fits(sizes[middle]!)) high = middle;
+    else low = middle + 1;
+  }
+  return low < sizes.length ? setting(sizes[low]!) : undefined;
+}
+
+/** Empty words at the foot, so that room is left for them before the number of pages is known. */
+const feetOf = (pages: number): string[] => Array.from({ length: pages }, () => "");
+
+/** One page if it can be read, else two; more only where even the smallest text does not fit on two. */
+const settingFor = (view: SheetView, options: SheetOptions): Setting =>
+  options.large
+    ? { size: largePrint, columns: 1, pages: 2 }
+    : (largestWithin(view, options, 1) ??
+      largestWithin(view, options, 2) ?? { size: smallest, columns: 2, pages: 2 });
+
+/** The page for the refrigerator door as PDF/UA-1. Throws PaperError where a character cannot be printed. */
+export function sheetPdf(view: SheetView, options: SheetOptions): SheetPdf {
+  const setting = settingFor(view, options);
+  const first = set(view, options, setting, feetOf(setting.pages));
+  const feet = Array.from({ length: first.pages }, (_, page) => options.pageWords(page + 1, first.pages));
+  const last = first.pages > 1 ? set(view, options, setting, feet) : first;
+  return { bytes: last.pdf(), pages: last.pages, textSize: setting.size };
+}
