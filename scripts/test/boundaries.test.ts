@@ -5,8 +5,10 @@ import { describe, expect, it } from "vitest";
 import { importsOf, root, sourceFiles } from "./sourceFiles.js";
 
 /** Rooms from left to right: a room may use any room to its left. Apps use every room, never one another. */
-const rooms = ["quantities", "catalogue", "physics", "planner", "handout"];
+const rooms = ["quantities", "catalogue", "physics", "planner", "handout", "paper"];
 const apps = ["cli", "web"];
+/** Rooms that need Node and a native module: nothing that runs in a browser may use them. */
+const nodeOnly = ["paper"];
 /** Rooms that must stay pure run unchanged in Node, a worker and the browser: no module but these may be imported. */
 const outside: Record<string, readonly string[]> = {
   quantities: [],
@@ -15,13 +17,16 @@ const outside: Record<string, readonly string[]> = {
   // The solver stands behind the proof alone, and is loaded when it is first asked for.
   planner: ["highs", "zod"],
   handout: [],
+  paper: ["@myriaddreamin/typst-ts-node-compiler", "node:fs", "node:module", "node:url"],
 };
 
 const folderOf = (path: string): string => path.split("/").slice(0, 2).join("/");
 const allowedRooms = (folder: string): string[] => {
   const name = folder.split("/")[1] ?? "";
   const index = rooms.indexOf(name);
-  return (index < 0 ? rooms : rooms.slice(0, index)).map((room) => `@keepwright/${room}`);
+  const left = index < 0 ? rooms : rooms.slice(0, index);
+  const allowed = name === "web" ? left.filter((room) => !nodeOnly.includes(room)) : left;
+  return allowed.map((room) => `@keepwright/${room}`);
 };
 
 const files = sourceFiles(
@@ -61,6 +66,16 @@ describe("dependencies point one way", () => {
       (name) => !allowedRooms(`packages/${room}`).includes(name) && !outside[room]?.includes(name),
     );
     expect(wrong).toEqual([]);
+  });
+});
+
+describe("the page for a browser", () => {
+  it("declares no room that needs Node, so that no typesetter gets into its bundle", () => {
+    const { dependencies } = JSON.parse(readFileSync(`${root}/apps/web/package.json`, "utf8"));
+    const allowed = allowedRooms("apps/web");
+    const own = Object.keys(dependencies).filter((name) => name.startsWith("@keepwright/"));
+    expect(own.filter((name) => !allowed.includes(name))).toEqual([]);
+    expect(allowed).not.toContain("@keepwright/paper");
   });
 });
 

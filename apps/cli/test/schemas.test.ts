@@ -43,6 +43,12 @@ describe("the published schemas", () => {
     );
   });
 
+  it("hold for a page for the refrigerator door", () => {
+    const words = ["sheet", "2 kg apples, half a cut melon, 3 hard avocados", "--json", "--days", "5"];
+    expect(validated("sheet", printed(words))).toBe("valid");
+    expect(validated("sheet", printed([...words, "--language", "es", "--large"]))).toBe("valid");
+  });
+
   it("hold for an account of what happened, and for a plan carried on", () => {
     const plan = printed([
       "plan",

@@ -41,7 +41,7 @@ interface Setting {
 }
 
 function set(view: SheetView, options: SheetOptions, setting: Setting, feet: readonly string[]): Typeset {
-  return typeset("sheet.typ", {
+  return typeset("typst/sheet.typ", {
     sheet: JSON.stringify(view),
     paper: typstPapers[options.paper],
     size: String(setting.size),

@@ -26,7 +26,7 @@ let ready: NodeCompiler | undefined;
 /** One compiler for the whole run. Fonts given as bytes go before those of the machine. */
 function compiler(): NodeCompiler {
   ready ??= loaded().NodeCompiler.create({
-    workspace: folder("typst"),
+    workspace: folder("."),
     fontArgs: [{ fontBlobs: fontFiles.map((name) => readFileSync(folder("fonts") + name)) }],
   });
   return ready;
@@ -60,10 +60,10 @@ function exported(document: NonNullable<ReturnType<NodeCompiler["compile"]>["res
   }
 }
 
-/** Sets a template of the folder typst. Throws PaperError for any error and any warning, such as a font that is not there. */
+/** Sets a template by its path in this package. Throws PaperError for any error and any warning, such as a font that is not there. */
 export function typeset(template: string, inputs: PaperInputs): Typeset {
   const compiled = compiler().compile({
-    mainFilePath: folder("typst") + template,
+    mainFilePath: folder(".") + template,
     inputs: { ...inputs },
     resetRead: true,
   });

@@ -4,9 +4,9 @@ import {
   handoutContext,
   jsonText,
   pageWords,
-  plainText,
   type SheetView,
   sheetView,
+  writtenLine,
 } from "@keepwright/handout";
 import { PaperError, type PaperSize, type SheetPdf, sheetPdf } from "@keepwright/paper";
 import type { Command } from "commander";
@@ -89,11 +89,10 @@ function runSheet(door: Door, words: readonly string[], options: SheetOptions, c
   const view = sheetView(context, plan, counted);
   const { bytes, pages, textSize } = printed(context, view, options);
   writePdf(door, out, bytes);
-  const told = { file: plainText(out), count: pages, size: textSize };
   door.out(
     options.json
       ? jsonText({ file: out, pages, textSize, sheet: view })
-      : `${spoken.speaker.say("sheet.written", told)}\n`,
+      : `${writtenLine(spoken, { file: out, pages, size: textSize })}\n`,
   );
   if (read) tellQuestions(door, spoken, read, true);
   return read?.partly === true;

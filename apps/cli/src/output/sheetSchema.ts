@@ -43,7 +43,9 @@ export const writtenSheetSchema = z.strictObject({
     }),
     pressing: lines.describe("What must be read before anything is put away"),
     eating: z.strictObject({
-      days: z.array(z.strictObject({ date: z.iso.date(), words: z.string(), lines })),
+      days: z.array(
+        z.strictObject({ date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/), words: z.string(), lines }),
+      ),
       left: lines,
     }),
     moves: z.array(z.strictObject({ when: z.string(), name: z.string(), what: z.string() })),

@@ -10,7 +10,7 @@ const messages: Record<string, Message> = englishLanguage.messages;
 const keys = Object.keys(messages);
 const folder = fileURLToPath(new URL("../../src/", import.meta.url));
 const code = (readdirSync(folder, { recursive: true }) as string[])
-  .filter((file) => file.endsWith(".ts") && !/english(\/|\.ts)/.test(file))
+  .filter((file) => file.endsWith(".ts") && !/(english|spanish)(\/|\.ts)/.test(file))
   .map((file) => readFileSync(folder + file, "utf8"))
   .join("\n");
 

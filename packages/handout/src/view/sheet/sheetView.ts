@@ -1,6 +1,7 @@
 import type { Plan } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
 import { dayWords } from "../../words/dates.js";
+import { plainText } from "../../words/plainText.js";
 import type { CountedLots } from "../amount.js";
 import { cautionLines, pressingCautionLines } from "../cautions.js";
 import type { HandoutContext } from "../context.js";
@@ -69,3 +70,9 @@ export function sheetView(context: HandoutContext, plan: Plan, counted?: Counted
 /** The number of a page, for the foot of each where there are several. */
 export const pageWords = ({ speaker }: HandoutContext, page: number, pages: number): string =>
   speaker.say("sheet.page", { page, pages });
+
+/** Tells which file a sheet was written to, on how many pages, in text of which size [pt]. */
+export const writtenLine = (
+  { speaker }: HandoutContext,
+  { file, pages, size }: { readonly file: string; readonly pages: number; readonly size: number },
+): string => speaker.say("sheet.written", { file: plainText(file), count: pages, size });
