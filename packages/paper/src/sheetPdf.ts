@@ -24,9 +24,10 @@ const typstPapers: Readonly<Record<PaperSize, string>> = { a4: "a4", letter: "us
 
 /** Sizes of ordinary text [pt]. Declared preferences, no source: docs/decisions on the page for the refrigerator door. */
 const largest = 15;
-const smallest = 9.5;
+const smallest = 9;
 const step = 0.25;
 const largePrint = 18;
+const triedAbove = 6;
 
 const sizes: readonly number[] = Array.from(
   { length: (largest - smallest) / step + 1 },
@@ -60,7 +61,9 @@ function largestWithin(view: SheetView, options: SheetOptions, pages: number): S
     if (fits(sizes[middle]!)) high = middle;
     else low = middle + 1;
   }
-  return low < sizes.length ? setting(sizes[low]!) : undefined;
+  // A box that moves on whole can let a larger size fit where a smaller did not: a few sizes above are tried too.
+  const above = sizes.slice(Math.max(0, low - triedAbove), low).find(fits) ?? sizes[low];
+  return above === undefined ? undefined : setting(above);
 }
 
 /** Empty words at the foot, so that room is left for them before the number of pages is known. */

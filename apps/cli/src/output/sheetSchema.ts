@@ -46,6 +46,7 @@ export const writtenSheetSchema = z.strictObject({
       days: z.array(
         z.strictObject({ date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/), words: z.string(), lines }),
       ),
+      cutOpen: lines.describe("What is eaten over several days once it is cut, and until when at most"),
       left: lines,
     }),
     moves: z.array(z.strictObject({ when: z.string(), name: z.string(), what: z.string() })),

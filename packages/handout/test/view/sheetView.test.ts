@@ -58,6 +58,32 @@ describe("the sheet of a plan", () => {
     expect(row!.until).not.toMatch(/with luck/);
   });
 
+  it("says of what is eaten over several days how it is kept once cut, and its last safe day", () => {
+    const [a, b, , , , melon] = handMadePlan.lots;
+    const from = handMadePlan.from;
+    const limit = { date: from, safeUntil: addDays(from, 6) };
+    const lots = [
+      { ...a!, cutOpen: [{ date: from, portionsAfter: 0 }] },
+      { ...b!, cutOpen: [{ date: from, portionsAfter: 0 }] },
+      {
+        ...melon!,
+        form: "whole" as const,
+        cutOpen: [
+          { ...limit, portionsAfter: 0 },
+          { ...limit, portionsAfter: 2 },
+        ],
+      },
+    ];
+    const told = sheetView(english, { ...handMadePlan, lots }).eating.cutOpen;
+    expect(told).toEqual([
+      expect.stringMatching(
+        /: once cut \(about .*\), cover and chill at once\. Eat it by \w{3} \d+ \w+, for food safety\.$/,
+      ),
+      expect.stringMatching(/for food safety\. There is more than that: freeze the rest/),
+      expect.stringMatching(/^Once cut, cover and chill at once: .* and .*\.$/),
+    ]);
+  });
+
   it("throws away what is past its safe time, and gives it no place, task, move or meal", () => {
     const past = { ...handMadePlan.lots[5]!, safeUntil: "past" as const, preparation: ["dry well"] };
     const sheet = sheetView(english, { ...handMadePlan, lots: [past] });

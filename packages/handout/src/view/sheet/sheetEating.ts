@@ -17,6 +17,8 @@ export interface SheetDay {
 
 export interface SheetEating {
   readonly days: readonly SheetDay[];
+  /** What is eaten over several days once it is cut: how it is kept then, and until when at most. */
+  readonly cutOpen: readonly string[];
   /** What is left at the end, and what has to be thrown away by a day. */
   readonly left: readonly string[];
 }
@@ -60,6 +62,21 @@ function leftLines({ speaker }: HandoutContext, plan: Plan, names: Names): strin
     : [...thrown, speaker.say("sheet.left", { names: listed(speaker, keeps.map(nameOf)) })];
 }
 
+function cutOpenLines({ speaker }: HandoutContext, plan: Plan, names: Names): string[] {
+  const nameOf = ({ id }: PlannedLot): string => names.get(id) ?? id;
+  const all = plan.lots.flatMap((lot) => (lot.cutOpen ?? []).map((piece) => ({ lot, ...piece })));
+  const limited = all.flatMap(({ lot, date, safeUntil, portionsAfter }) => {
+    if (safeUntil === undefined) return [];
+    const key = portionsAfter > 0 ? "sheet.cutOpenTooLong" : "sheet.cutOpenUntil";
+    const last = dayWords(speaker, safeUntil);
+    return [speaker.say(key, { name: speaker.capital(nameOf(lot)), date: dayWords(speaker, date), last })];
+  });
+  const others = all.filter(({ safeUntil }) => safeUntil === undefined).map(({ lot }) => nameOf(lot));
+  return others.length === 0
+    ? limited
+    : [...limited, speaker.say("sheet.cutOpen", { names: listed(speaker, [...new Set(others)]) })];
+}
+
 /** What is to be eaten up by which day, in order of days; then what is left. */
 export function sheetEating(context: HandoutContext, plan: Plan, names: Names): SheetEating {
   const eaten = plan.lots.filter((lot) => !isPast(lot) && lot.leftPortions === 0);
@@ -72,5 +89,9 @@ export function sheetEating(context: HandoutContext, plan: Plan, names: Names): 
       lines: dayLines(context, lots, names),
     };
   });
-  return { days: days.filter(({ lines }) => lines.length > 0), left: leftLines(context, plan, names) };
+  return {
+    days: days.filter(({ lines }) => lines.length > 0),
+    cutOpen: cutOpenLines(context, plan, names),
+    left: leftLines(context, plan, names),
+  };
 }

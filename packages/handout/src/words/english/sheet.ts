@@ -21,6 +21,11 @@ export const sheetWords = {
 
   "sheet.finish": "{names}.",
   "sheet.doubtful": "May not last till then: {names}. Eat it sooner, freeze it or give it away.",
+  "sheet.cutOpen": "Once cut, cover and chill at once: {names}.",
+  "sheet.cutOpenUntil":
+    "{name}: once cut (about {date}), cover and chill at once. Eat it by {last}, for food safety.",
+  "sheet.cutOpenTooLong":
+    "{name}: once cut (about {date}), cover and chill at once. Eat it by {last}, for food safety. There is more than that: freeze the rest or give it away first.",
   "sheet.left": "Left at the end: {names}. Keep it, freeze it or share it.",
 
   "sheet.move.day": "{date}",

@@ -16,6 +16,11 @@ export const hojaWords = {
 
   "sheet.finish": "{names}.",
   "sheet.doubtful": "Quizá no dure tanto: {names}. Come antes, congela o regala.",
+  "sheet.cutOpen": "Al cortar, tapa y enfría de inmediato: {names}.",
+  "sheet.cutOpenUntil":
+    "{name}: al cortar (cerca del {date}), tapa y enfría de inmediato. Por salud, come hasta el {last} y no más.",
+  "sheet.cutOpenTooLong":
+    "{name}: al cortar (cerca del {date}), tapa y enfría de inmediato. Por salud, come hasta el {last} y no más. Hay más que eso: congela o regala el resto antes.",
   "sheet.left": "Queda al final: {names}. Guarda, congela o comparte.",
 
   "sheet.move.day": "{date}",
