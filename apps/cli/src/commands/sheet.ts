@@ -18,13 +18,9 @@ import { type HouseholdOptions, withHouseholdOptions } from "../options/househol
 import { type LanguageName, languageFor, languageOption, paperOption, usualPaper } from "../options/paper.js";
 import type { CommandOutcome } from "../program.js";
 import { quoted, userError } from "../userError.js";
-import { tellQuestions } from "./haulCommand.js";
-import { sheetPlan } from "./sheetPlan.js";
+import { planToTake, planToTakeHelp } from "./planToTake.js";
 
-const help = `${haulHelp}
-It may also be a plan made before: a file whose name ends in .json, which keepwright plan --json or keepwright carry-on --json
-printed. The kitchen, the household and the days are then those of the plan.
-
+const help = `${haulHelp}${planToTakeHelp}
 Examples:
   keepwright sheet haul.txt --people 4
   keepwright sheet "2 lb apples, a bunch of cilantro, 3 avocados, 1 ripe" --units us --out door.pdf
@@ -47,10 +43,7 @@ export function sheetCommand(program: Command, door: Door, outcome: CommandOutco
     .description(
       "Makes the page for the refrigerator door: where each thing goes, how, what to move, what to eat first. A tagged PDF (PDF/UA-1).",
     )
-    .argument(
-      "<haul...>",
-      "what came home: a file, - for standard input, or the words; or a plan's .json file",
-    )
+    .argument("<haul...>", "what came home: a file, - for standard input, or the words; or a plan")
     .option("-o, --out <file>", "the PDF to write", "sheet.pdf")
     .option("--paper <size>", "a4 or letter (default: letter with --units us, else a4)", paperOption)
     .option("--large", "large print: 18 pt, on as many pages as it takes")
@@ -84,7 +77,7 @@ function runSheet(door: Door, words: readonly string[], options: SheetOptions, c
   const { units, out } = options;
   mayWritePdf(door, out);
   const spoken = handoutContext(catalogue(), { units });
-  const { plan, counted, read } = sheetPlan(door, spoken, words, options, command);
+  const { plan, counted, partly } = planToTake(door, spoken, words, options, command);
   const context = handoutContext(catalogue(), { units, language: languageFor(options.language, units) });
   const view = sheetView(context, plan, counted);
   const { bytes, pages, textSize } = printed(context, view, options);
@@ -94,6 +87,5 @@ function runSheet(door: Door, words: readonly string[], options: SheetOptions, c
       ? jsonText({ file: out, pages, textSize, sheet: view })
       : `${writtenLine(spoken, { file: out, pages, size: textSize })}\n`,
   );
-  if (read) tellQuestions(door, spoken, read, true);
-  return read?.partly === true;
+  return partly;
 }

@@ -14,8 +14,8 @@ import { z } from "zod";
 import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
 import { readingSchema } from "./readingSchema.js";
-import { calendarSchema, labelsSchema, rowsSchema } from "./takeHomeSchemas.js";
 import { writtenSheetSchema } from "./sheetSchema.js";
+import { calendarSchema, labelsSchema, rowsSchema } from "./takeHomeSchemas.js";
 
 /** What `keepwright plan --json` prints: the plan and, beside it, what was understood of the haul and, where asked, why things lie where they do. */
 export const writtenPlanSchema = planSchema.extend({
