@@ -15,14 +15,17 @@ const types = {
   ".webmanifest": "application/manifest+json",
 };
 
-/** Nothing but the page's own files may be loaded, and nothing may be sent anywhere. */
-const headers = {
+/**
+ * Nothing but the page's own files may be loaded, and nothing may be sent anywhere. A worker goes by what its own script came with, and one of
+ * them runs a solver that is WebAssembly: scripts come with leave for that, the page does not.
+ */
+const headersFor = (type) => ({
   "Content-Security-Policy":
-    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; " +
+    `default-src 'none'; script-src 'self'${type === types[".js"] ? " 'wasm-unsafe-eval'" : ""}; style-src 'self'; img-src 'self' data:; font-src 'self'; ` +
     "connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
   "X-Content-Type-Options": "nosniff",
   "Referrer-Policy": "no-referrer",
-};
+});
 
 function fileFor(folder, url) {
   let path;
@@ -56,14 +59,15 @@ function encoded(file, type, accepted) {
 function answer(folder, request, response) {
   const file = fileFor(folder, request.url ?? "/");
   if (!file || !["GET", "HEAD"].includes(request.method ?? "")) {
-    response.writeHead(file ? 405 : 404, { ...headers, "Content-Type": "text/plain; charset=utf-8" });
+    const type = "text/plain; charset=utf-8";
+    response.writeHead(file ? 405 : 404, { ...headersFor(type), "Content-Type": type });
     response.end(file ? "Only reading is possible here.\n" : "There is nothing at this address.\n");
     return;
   }
   const type = types[extname(file)] ?? "application/octet-stream";
   const { body, encoding } = encoded(file, type, request.headers["accept-encoding"] ?? "");
   response.writeHead(200, {
-    ...headers,
+    ...headersFor(type),
     "Content-Type": type,
     Vary: "Accept-Encoding",
     ...(encoding && { "Content-Encoding": encoding }),

@@ -13,6 +13,7 @@ let served: Awaited<ReturnType<typeof serveFolder>>;
 interface Answer {
   readonly status: number | undefined;
   readonly coding: string | undefined;
+  readonly policy: string;
   readonly body: Buffer;
 }
 
@@ -25,6 +26,7 @@ const ask = (path: string, accepted: string): Promise<Answer> =>
         resolve({
           status: response.statusCode,
           coding: response.headers["content-encoding"],
+          policy: String(response.headers["content-security-policy"]),
           body: Buffer.concat(parts),
         }),
       );
@@ -35,6 +37,7 @@ const ask = (path: string, accepted: string): Promise<Answer> =>
 
 beforeAll(async () => {
   writeFileSync(join(folder, "index.html"), text);
+  writeFileSync(join(folder, "worker.js"), "postMessage(1);");
   writeFileSync(join(folder, "dot.png"), Buffer.from([1, 2, 3]));
   served = await serveFolder(folder, { firstPort: 0 });
 });
@@ -49,6 +52,12 @@ describe("a served folder", () => {
     expect([gzip.coding, gunzipSync(gzip.body).toString()]).toEqual(["gzip", text]);
     const plain = await ask("", "identity");
     expect([plain.coding, plain.body.toString()]).toEqual([undefined, text]);
+  });
+  it("lets a worker's script run WebAssembly, and nothing else run what is not a script of its own", async () => {
+    const allowed = async (path: string) => /script-src ([^;]*)/.exec((await ask(path, "br")).policy)?.[1];
+    expect(await allowed("worker.js")).toBe("'self' 'wasm-unsafe-eval'");
+    for (const path of ["", "index.html", "dot.png", "missing.html"])
+      expect(await allowed(path)).toBe("'self'");
   });
   it("sends pictures as they are, and nothing from outside the folder", async () => {
     expect(await ask("dot.png", "br")).toMatchObject({

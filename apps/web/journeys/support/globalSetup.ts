@@ -17,7 +17,9 @@ const web = fileURLToPath(new URL("../..", import.meta.url));
 /** Builds the page once as it is shipped, and serves it the way `npm start` does. */
 export default async function setup(project: TestProject) {
   const vite = join(dirname(createRequire(import.meta.url).resolve("vite/package.json")), "bin", "vite.js");
-  execFileSync(process.execPath, [vite, "build", "--logLevel", "error"], { cwd: web, stdio: "inherit" });
+  // Within tests NODE_ENV is "test", with which the page would be built for development.
+  const env = { ...process.env, NODE_ENV: "production" };
+  execFileSync(process.execPath, [vite, "build", "--logLevel", "error"], { cwd: web, env, stdio: "inherit" });
   const { address, close } = await serveFolder(join(web, "dist"), { firstPort: 0 });
   project.provide("address", address);
   return close;

@@ -11,8 +11,16 @@ export async function planFor(page: Page, things: number): Promise<void> {
   await page.getByRole("status").filter({ hasText: words }).waitFor({ timeout: 60_000 });
 }
 
-/** The words of the plan, for comparing one with another. */
-export const planWords = (page: Page): Promise<string | null> => planRegion(page).textContent();
+/** How much better the plan could be, once it is known; it comes after everything else. */
+export const proofOf = (page: Page): Locator => planRegion(page).locator(".proof:not(.awaited)");
+
+/** The words of the plan, for comparing one with another; without its proof, which may come at any time. */
+export const planWords = (page: Page): Promise<string> =>
+  planRegion(page).evaluate((region) => {
+    const copy = region.cloneNode(true) as Element;
+    copy.querySelector(".proof")?.remove();
+    return copy.textContent;
+  });
 
 /** Most stops of the Tab key between any two controls of the page. */
 const mostStops = 150;

@@ -15,7 +15,8 @@ type Answered = (answer: PlanAnswer, asked: PlanAsked) => void;
 
 /**
  * Hands plans to be made to a worker, one at a time. A worker still busy with what nobody wants any more is let go and a
- * new one started; a worker that breaks is reported with its message, and the next question gets a new one.
+ * new one started: so a question is answered at once although the plan before it is still being proved. A worker that breaks
+ * is reported with its message, and the next question gets a new one; where only the proof was missing, it stays missing.
  */
 export function planDesk(start: () => PlanWorker, answered: Answered): PlanDesk {
   let worker: PlanWorker | undefined;
@@ -28,14 +29,23 @@ export function planDesk(start: () => PlanWorker, answered: Answered): PlanDesk 
   };
   const listen = (asked: PlanAsked, own: number) => {
     if (!worker) return;
+    let proving = false;
     worker.onmessage = ({ data }: MessageEvent<PlanAnswer>) => {
       if (data.number !== own || own !== number) return;
-      busy = data.kind === "plan";
+      busy = data.kind === "plan" || data.kind === "reasons";
+      proving = data.kind === "reasons";
       answered(data, asked);
     };
     worker.onerror = (event) => {
       letGo();
-      if (own === number) answered({ number: own, kind: "problem", message: event.message ?? "" }, asked);
+      if (own !== number) return;
+      const message = event.message ?? "";
+      answered(
+        proving
+          ? { number: own, kind: "proof", proof: undefined }
+          : { number: own, kind: "problem", message },
+        asked,
+      );
     };
   };
   return {

@@ -1,4 +1,4 @@
-import type { LotReason, Plan } from "@keepwright/planner";
+import type { LotReason, Plan, Proof } from "@keepwright/planner";
 import { useCallback, useEffect, useRef, useState } from "react";
 import { type PlanDesk, planDesk } from "./planDesk.js";
 import type { PlanAnswer, PlanAsked } from "./planMessages.js";
@@ -8,6 +8,10 @@ export interface MadePlan {
   readonly asked: PlanAsked;
   readonly plan: Plan;
   readonly reasons: readonly LotReason[];
+  /** Number of the question it answers: what comes later for another one does not belong to it. */
+  readonly number: number;
+  /** True until it is known how much better it could be, or that this stays unknown. */
+  readonly proving: boolean;
 }
 
 export interface PlanState {
@@ -52,12 +56,26 @@ export function usePlan(ask: PlanAsked | undefined): PlanState & { readonly agai
 }
 
 export function afterAnswer(before: PlanState, answer: PlanAnswer, asked: PlanAsked): PlanState {
+  const { made } = before;
+  const { number } = answer;
   switch (answer.kind) {
     case "plan":
-      return { made: { asked, plan: answer.plan, reasons: [] }, problem: undefined, working: false };
+      return {
+        made: { asked, plan: answer.plan, reasons: [], number, proving: true },
+        problem: undefined,
+        working: false,
+      };
     case "reasons":
-      return before.made ? { ...before, made: { ...before.made, reasons: answer.reasons } } : before;
+      return made?.number === number ? { ...before, made: { ...made, reasons: answer.reasons } } : before;
+    case "proof":
+      return made?.number === number ? { ...before, made: proved(made, answer.proof) } : before;
     case "problem":
-      return { ...before, problem: answer.message, working: false };
+      return { made: made && { ...made, proving: false }, problem: answer.message, working: false };
   }
 }
+
+const proved = (made: MadePlan, proof: Proof | undefined): MadePlan => ({
+  ...made,
+  plan: proof ? { ...made.plan, proof } : made.plan,
+  proving: false,
+});

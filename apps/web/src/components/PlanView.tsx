@@ -7,6 +7,7 @@ import { EatingDays } from "./EatingDays.js";
 import { KitchenDrawing } from "./KitchenDrawing.js";
 import { LifeList } from "./LifeList.js";
 import { Preparation } from "./Preparation.js";
+import { ProofLines } from "./ProofLines.js";
 import { WordList } from "./WordList.js";
 
 interface PlanViewProps {
@@ -51,7 +52,7 @@ interface SectionsProps {
 
 function PlanSections({ made, context }: SectionsProps) {
   const say = useWords();
-  const { plan, asked, reasons } = made;
+  const { plan, asked, reasons, proving } = made;
   const view = useMemo(
     () => planView(context, plan, { counted: new Map(asked.lots.map((lot) => [lot.id, lot])) }),
     [context, plan, asked.lots],
@@ -63,6 +64,7 @@ function PlanSections({ made, context }: SectionsProps) {
       <div className="in-short">
         <p className="plan-title">{view.title}.</p>
         <p className="waste">{view.waste}</p>
+        <ProofLines plan={plan} lines={view.proof} proving={proving} context={context} />
       </div>
       <Cautions heading={say("plan.pressing")} lines={view.pressing} pressing />
       <KitchenDrawing

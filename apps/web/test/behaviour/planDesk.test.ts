@@ -1,4 +1,4 @@
-import { ordinaryKitchens, type Plan } from "@keepwright/planner";
+import { ordinaryKitchens, type Plan, type Proof } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { type PlanWorker, planDesk } from "../../src/behaviour/planDesk.js";
 import type { PlanAnswer, PlanAsked, PlanRequest } from "../../src/behaviour/planMessages.js";
@@ -11,6 +11,7 @@ const asked = (from: string): PlanAsked => ({
   from,
 });
 const plan = {} as Plan;
+const proof: Proof = { value: 100, bound: 90, gap: 0.1, relaxations: 24 };
 
 /** A worker that answers when it is told to. */
 class Stand implements PlanWorker {
@@ -49,11 +50,13 @@ describe("the desk where plans are asked for", () => {
     desk.ask(asked("a"));
     stands[0]!.answer({ number: 1, kind: "plan", plan });
     stands[0]!.answer({ number: 1, kind: "reasons", reasons: [] });
+    stands[0]!.answer({ number: 1, kind: "proof", proof });
     desk.ask(asked("b"));
     stands[0]!.answer({ number: 2, kind: "plan", plan });
     expect(answers).toEqual([
       ["plan", "a"],
       ["reasons", "a"],
+      ["proof", "a"],
       ["plan", "b"],
     ]);
     expect(stands).toHaveLength(1);
@@ -66,6 +69,30 @@ describe("the desk where plans are asked for", () => {
     stands[0]!.answer({ number: 1, kind: "plan", plan });
     stands[1]!.answer({ number: 2, kind: "plan", plan });
     expect(answers).toEqual([["plan", "b"]]);
+  });
+  it("lets a worker go that still looks for a proof, and never gives that proof", () => {
+    const { desk, stands, answers } = deskWithStands();
+    desk.ask(asked("a"));
+    stands[0]!.answer({ number: 1, kind: "plan", plan });
+    stands[0]!.answer({ number: 1, kind: "reasons", reasons: [] });
+    desk.ask(asked("b"));
+    expect(stands.map(({ ended }) => ended)).toEqual([true, false]);
+    stands[0]!.answer({ number: 1, kind: "proof", proof });
+    expect(answers).toEqual([
+      ["plan", "a"],
+      ["reasons", "a"],
+    ]);
+  });
+  it("says nothing of a worker that breaks over the proof, but that there is none, and asks a new one the next time", () => {
+    const { desk, stands, answers } = deskWithStands();
+    desk.ask(asked("a"));
+    const [first] = stands;
+    first!.answer({ number: 1, kind: "plan", plan });
+    first!.answer({ number: 1, kind: "reasons", reasons: [] });
+    first!.onerror?.call(first as unknown as Worker, { message: "broke" } as ErrorEvent);
+    expect(answers.at(-1)).toEqual(["proof", "a"]);
+    desk.ask(asked("b"));
+    expect(stands.map(({ ended }) => ended)).toEqual([true, false]);
   });
   it("reports a worker that breaks, and asks a new one the next time", () => {
     const { desk, stands, answers } = deskWithStands();
@@ -95,5 +122,24 @@ describe("what the page shows after an answer", () => {
     const made = afterAnswer(before, { number: 1, kind: "plan", plan }, asked("a"));
     const failed = afterAnswer(made, { number: 2, kind: "problem", message: "x" }, asked("b"));
     expect(failed).toMatchObject({ made: { plan, asked: { from: "a" } }, problem: "x", working: false });
+  });
+  it("puts the proof into the plan it is of, and leaves all else of it", () => {
+    const made = afterAnswer(before, { number: 1, kind: "plan", plan }, asked("a"));
+    expect(made.made).toMatchObject({ proving: true });
+    const proved = afterAnswer(made, { number: 1, kind: "proof", proof }, asked("a"));
+    expect(proved).toEqual({ ...made, made: { ...made.made, plan: { ...plan, proof }, proving: false } });
+  });
+  it("passes over reasons and a proof of an older question, and those that come before any plan", () => {
+    const later = afterAnswer(before, { number: 2, kind: "plan", plan }, asked("b"));
+    for (const state of [before, later]) {
+      expect(afterAnswer(state, { number: 1, kind: "proof", proof }, asked("a"))).toBe(state);
+      expect(afterAnswer(state, { number: 1, kind: "reasons", reasons: [] }, asked("a"))).toBe(state);
+    }
+  });
+  it("keeps the plan as it is, without a word, where there is no proof", () => {
+    const made = afterAnswer(before, { number: 1, kind: "plan", plan }, asked("a"));
+    const without = afterAnswer(made, { number: 1, kind: "proof", proof: undefined }, asked("a"));
+    expect(without).toEqual({ ...made, made: { ...made.made, proving: false } });
+    expect(without.made?.plan).toBe(plan);
   });
 });

@@ -1,0 +1,60 @@
+import { figureCatalogue } from "@keepwright/catalogue";
+import {
+  bindProblem,
+  explainPlan,
+  loadSolver,
+  type Plan,
+  type Problem,
+  type Proof,
+  planProblem,
+  provePlan,
+} from "@keepwright/planner";
+import type { PlanAnswer, PlanRequest } from "./planMessages.js";
+
+/** Same seed for everybody: the same haul and kitchen give the same plan. */
+const seed = 1;
+
+/**
+ * Relaxations solved for a proof, less than a third of what the command line takes: in a browser each takes several times as long,
+ * on a telephone longer still and at the cost of its battery, and those after these lift the bound by little.
+ */
+const mostRelaxations = 24;
+
+/**
+ * Answers a question: the plan, then the reasons, and only when both are on their way how much better any plan could be.
+ * The solver is not asked for before that, and where it does not come or does not get through, the plan stands without.
+ */
+export async function answerPlan(
+  { number, lots, kitchen, household, from }: PlanRequest,
+  answer: (answer: PlanAnswer) => void,
+  load: typeof loadSolver = loadSolver,
+): Promise<void> {
+  let problem: Problem;
+  let plan: Plan;
+  try {
+    const request = {
+      haul: { lots: [...lots] },
+      kitchen,
+      household,
+      from,
+      seed,
+      catalogue: figureCatalogue(),
+    };
+    problem = bindProblem(request);
+    plan = planProblem(problem);
+    answer({ number, kind: "plan", plan });
+    answer({ number, kind: "reasons", reasons: explainPlan({ ...request, plan }) });
+  } catch (error) {
+    answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });
+    return;
+  }
+  answer({ number, kind: "proof", proof: await proofOf(problem, plan, load) });
+}
+
+async function proofOf(problem: Problem, plan: Plan, load: typeof loadSolver): Promise<Proof | undefined> {
+  try {
+    return provePlan(problem, plan.objective.total, await load(), { mostRelaxations });
+  } catch {
+    return undefined;
+  }
+}
