@@ -15,8 +15,9 @@ import type { PlanAnswer, PlanRequest } from "./planMessages.js";
 const seed = 1;
 
 /**
- * Relaxations solved for a proof, less than a third of what the command line takes: in a browser each takes several times as long,
- * on a telephone longer still and at the cost of its battery, and those after these lift the bound by little.
+ * Relaxations solved for a proof, less than a third of what the command line takes: nobody has asked for it here, and it costs a telephone time
+ * and battery. Those after these lift the bound by little: for the worked example 24 leave a gap of 18.9 %, 80 one of 17.3 % in nearly three times
+ * the work (decision 0112).
  */
 const mostRelaxations = 24;
 
