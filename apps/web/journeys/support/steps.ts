@@ -14,13 +14,11 @@ export async function planFor(page: Page, things: number): Promise<void> {
 /** How much better the plan could be, once it is known; it comes after everything else. */
 export const proofOf = (page: Page): Locator => planRegion(page).locator(".proof:not(.awaited)");
 
-/** The words of the plan, for comparing one with another; without its proof, which may come at any time. */
-export const planWords = (page: Page): Promise<string> =>
-  planRegion(page).evaluate((region) => {
-    const copy = region.cloneNode(true) as Element;
-    copy.querySelector(".proof")?.remove();
-    return copy.textContent;
-  });
+/** The words of the plan when all of them are there, for comparing one with another: the proof comes last, after the reasons. */
+export async function planWords(page: Page): Promise<string | null> {
+  await proofOf(page).waitFor({ timeout: 120_000 });
+  return planRegion(page).textContent();
+}
 
 /** Most stops of the Tab key between any two controls of the page. */
 const mostStops = 150;
