@@ -1,4 +1,4 @@
 export * from "./airRanges.js";
 export * from "./optimist.js";
 export { furthestDay, type OptimisticCourse } from "./optimisticCourse.js";
-export { type RipeningTime, stepperError } from "./ripeningTime.js";
+export { nearlyRipe, type RipeningTime, stepperError } from "./ripeningTime.js";

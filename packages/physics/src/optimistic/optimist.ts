@@ -3,6 +3,7 @@ import { type AirTree, airTree } from "../climate/airTree.js";
 import { vapourConductance } from "../produce/emission.js";
 import type { CompiledStay } from "../simulate/compiledStay.js";
 import { LotCompiler } from "../simulate/compiler.js";
+import type { RunningLot } from "../simulate/runningLot.js";
 import type { AirBox, RoomAir, SimulatedLot } from "../simulate/simulation.js";
 import type { AirRanges } from "./airRanges.js";
 import { type OptimisticCourse, optimisticCourse } from "./optimisticCourse.js";
@@ -18,7 +19,7 @@ export interface OptimisticWay extends OptimisticCourse {
   readonly ripens: RipeningTime;
 }
 
-/** Vapour given off into the box's air, supply − conductance · density [kg/s]. */
+/** Vapour given off into the box's air, conductance · (its density − that of the air) [kg/s]. */
 export interface GivenVapour {
   /** [m³/s] */
   readonly conductance: number;
@@ -33,7 +34,10 @@ export interface GivenInStay {
   /** Ethylene [µL/h] as it arrives and when ripe. */
   readonly arriving: number;
   readonly ripe: number;
-  readonly vapour: GivenVapour;
+  /** In air drier than `density`: all together, and in as small parts as may be, from which more passes. */
+  readonly vapour: GivenVapour & { readonly apart: number };
+  /** Conductance [m³/s] at the most in damper air, in as small parts as may be: what condenses within a wrap passes only the wrap. */
+  readonly taking: number;
 }
 
 /** Finds the best that can become of lots in a kitchen, one at a time, in air known only within bounds. Pure but for what it remembers of kinds. */
@@ -47,10 +51,19 @@ export class Optimist {
     this.#compiler = new LotCompiler(wraps);
   }
 
-  /** One way for each whole day before the horizon on which it may be ready first, and one for later if that may be. */
-  ways(lot: SimulatedLot, air: AirRanges, horizonDays: number): OptimisticWay[] {
+  /**
+   * One way for each whole day before the horizon on which it may be ready first, and one for later if that may be.
+   *
+   * @param leastKilograms of the lot that may lie so, where it may be split: what is found holds for any part from this to the whole
+   */
+  ways(
+    lot: SimulatedLot,
+    air: AirRanges,
+    horizonDays: number,
+    leastKilograms = lot.kilograms,
+  ): OptimisticWay[] {
     const running = this.#compiler.lot(lot, this.tree);
-    const stays = running.stays.map((stay) => new StayInRange(stay, lot.kilograms, running.state, air));
+    const stays = this.#ranges(running, air, leastKilograms);
     const whole = ripeningTime(running, stays, air);
     const way = (readyDay: number, ripens: RipeningTime): OptimisticWay => {
       const steady = !running.ripens && stays.length === 1;
@@ -78,8 +91,8 @@ export class Optimist {
     const most = air.mostEthylene[first.box]!;
     const readyWith = (ethylene: number): boolean => {
       const mostEthylene = air.mostEthylene.map((now, box) => (box === first.box ? ethylene : now));
-      const stay = new StayInRange(first, lot.kilograms, running.state, { ...air, mostEthylene });
-      return ripeningTime(running, [stay], air).from <= readyDay;
+      const stays = this.#ranges(running, { ...air, mostEthylene });
+      return ripeningTime(running, [stays[0]!], air).from <= readyDay;
     };
     let low = air.roomEthylene;
     if (first.box >= this.tree.size || !Number.isFinite(readyDay) || readyWith(low)) return low;
@@ -95,12 +108,35 @@ export class Optimist {
   /** The most a lot can ripen in a day in its first stay [1/d]. */
   fastestRipening(lot: SimulatedLot, air: AirRanges): number {
     const running = this.#compiler.lot(lot, this.tree);
-    return new StayInRange(running.stays[0]!, lot.kilograms, running.state, air).fastestRipening(1);
+    return this.#ranges(running, air)[0]!.fastestRipening(1);
   }
 
-  /** What a lot gives off in each of its stays. */
-  gives(lot: SimulatedLot): GivenInStay[] {
+  #ranges(running: RunningLot, air: AirRanges, leastKilograms = running.lot.kilograms): StayInRange[] {
+    const { lot, stays, state } = running;
+    const least =
+      leastKilograms === lot.kilograms
+        ? stays
+        : this.#compiler.lot({ ...lot, kilograms: leastKilograms }, this.tree).stays;
+    return stays.map(
+      (stay, which) =>
+        new StayInRange(
+          { stay, kilograms: lot.kilograms },
+          { stay: least[which]!, kilograms: leastKilograms },
+          state,
+          air,
+        ),
+    );
+  }
+
+  /**
+   * What a lot gives off in each of its stays.
+   *
+   * @param leastKilograms of its smallest part, where it may be split
+   */
+  gives(lot: SimulatedLot, leastKilograms = lot.kilograms): GivenInStay[] {
     const running = this.#compiler.lot(lot, this.tree);
+    const smallest = this.#compiler.lot({ ...lot, kilograms: leastKilograms }, this.tree);
+    const parts = lot.kilograms / leastKilograms;
     const nowhere: AirRanges = {
       roomEthylene: 0,
       windows: [0],
@@ -111,14 +147,19 @@ export class Optimist {
       leastResistance: new Float64Array(this.tree.size + 1),
       mostResistance: new Float64Array(this.tree.size + 1),
     };
-    return running.stays.map((stay) => {
-      const range = new StayInRange(stay, lot.kilograms, running.state, nowhere);
-      const surface = vapourConductance(stay.at, running.state) * lot.kilograms * stay.pressurePerDensity;
+    const ranges = this.#ranges(running, nowhere);
+    return running.stays.map((stay, which) => {
+      const small = smallest.stays[which]!;
+      const surface = vapourConductance(stay.at, running.state) * stay.pressurePerDensity;
       return {
         box: stay.box,
-        arriving: range.emission(lot.ripeness),
-        ripe: range.emission(1),
-        vapour: givenVapour(stay, surface),
+        arriving: ranges[which]!.emission(lot.ripeness),
+        ripe: ranges[which]!.emission(1),
+        vapour: {
+          ...givenVapour(stay, surface * lot.kilograms),
+          apart: givenVapour(small, surface * leastKilograms).conductance * parts,
+        },
+        taking: stay.closed ? small.exchange * parts : surface * lot.kilograms,
       };
     });
   }

@@ -16,7 +16,7 @@ export interface RipeningTime {
 export const stepperError = { ripening: 0.02, end: 0.01 } as const;
 
 /** A lot counts as ripe, and moves, this near 1 (see `isRipe`). */
-const nearlyRipe = 1 - 1e-4;
+export const nearlyRipe = 1 - 1e-4;
 
 /** Steps of ripeness: in each the rate at its riper end bounds ripening from above, that at its other end from below. */
 const steps = 48;

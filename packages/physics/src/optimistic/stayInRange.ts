@@ -11,42 +11,74 @@ import type { AirRanges } from "./airRanges.js";
 const secondsPerDay = 86_400;
 const { waterLost, chilling, ripeness } = position;
 
+/** Some of a lot in a stay: what passes through a wrap depends on how much lies in it. */
+export interface SizedStay {
+  readonly stay: CompiledStay;
+  readonly kilograms: number;
+}
+
+/** Ethylene given off at a ripeness [µL/h]. */
+const emissionOf = ({ stay, kilograms }: SizedStay, ripe: number): number =>
+  productionAtRipeness(stay.at.logEthyleneUnripe, stay.at.logEthyleneRipe, ripe) * kilograms;
+
+/** The air around it at densities of the boxes' air; its ethylene is left at 0. */
+function vapourAround(
+  { stay, kilograms }: SizedStay,
+  state: Float64Array,
+  density: Float64Array,
+): MutableConditions {
+  const around = blankConditions();
+  const surface = vapourConductance(stay.at, state) * kilograms * stay.pressurePerDensity;
+  airAround(stay, surface, 0, density[stay.box]!, 0, around);
+  return around;
+}
+
+/** Water lost a day [1/d] in the dampest air. */
+function waterRate(sized: SizedStay, state: Float64Array, air: AirRanges): number {
+  const { conductance, surfaceVapourPressure } = sized.stay.at;
+  const { vapourPressure, uptake } = vapourAround(sized, state, air.mostDensity);
+  return secondsPerDay * transpirationRate(conductance, surfaceVapourPressure, vapourPressure, uptake);
+}
+
 /**
  * A lot in one stay whose air is known only within bounds: how fast, at the least, each process goes on in it, and how fast it may ripen at the most.
  *
  * Sound because every rate rises or falls with each of ethylene, vapour and ripeness throughout (a test holds the simulation to it): ageing, rot, sprouting and
- * injury are least in the least ethylene and the driest air, water loss in the dampest, and chilling at the ripeness that bears cold best.
+ * injury are least in the least ethylene and the driest air, water loss in the dampest, and chilling at the ripeness that bears cold best. Where only a part of a lot may lie in the stay, its own
+ * ethylene is least around the smallest part and most around the whole; the air in a wrap lies between that around the two, for it goes one way with the mass.
  */
 export class StayInRange {
   readonly stay: CompiledStay;
-  readonly #kilograms: number;
+  /** All of the lot, and the least of it that may lie there. */
+  readonly #all: SizedStay;
+  readonly #least: SizedStay;
   readonly #air: AirRanges;
   readonly #water: number;
-  readonly #conditions: MutableConditions = blankConditions();
+  readonly #conditions: MutableConditions;
   readonly #state: Float64Array;
   readonly #rates: Float64Array;
 
-  constructor(stay: CompiledStay, kilograms: number, state: Float64Array, air: AirRanges) {
-    const { box, at } = stay;
-    this.stay = stay;
-    this.#kilograms = kilograms;
+  /**
+   * @param all of the lot in the stay
+   * @param least of it that may lie there: its rates are those of anything between the two
+   */
+  constructor(all: SizedStay, least: SizedStay, state: Float64Array, air: AirRanges) {
+    this.stay = all.stay;
+    this.#all = all;
+    this.#least = least;
     this.#air = air;
     this.#state = state.slice();
     this.#rates = new Float64Array(state.length);
-    const around = this.#conditions;
-    const surface = vapourConductance(at, state) * kilograms * stay.pressurePerDensity;
-    airAround(stay, surface, 0, air.mostDensity[box]!, 0, around);
-    const { conductance, surfaceVapourPressure } = at;
-    this.#water =
-      secondsPerDay *
-      transpirationRate(conductance, surfaceVapourPressure, around.vapourPressure, around.uptake);
-    airAround(stay, surface, 0, air.leastDensity[box]!, 0, around);
+    this.#water = Math.min(waterRate(all, state, air), waterRate(least, state, air));
+    const [driest, other] = [all, least]
+      .map((sized) => vapourAround(sized, state, air.leastDensity))
+      .sort((a, b) => a.vapourPressure - b.vapourPressure);
+    this.#conditions = { ...driest!, wetness: Math.min(driest!.wetness, other!.wetness) };
   }
 
-  /** Ethylene the lot gives off at a ripeness [µL/h]. */
+  /** Ethylene all of the lot gives off at a ripeness [µL/h]. */
   emission(ripe: number): number {
-    const { logEthyleneUnripe, logEthyleneRipe } = this.stay.at;
-    return productionAtRipeness(logEthyleneUnripe, logEthyleneRipe, ripe) * this.#kilograms;
+    return emissionOf(this.#all, ripe);
   }
 
   /**
@@ -106,9 +138,9 @@ export class StayInRange {
 
   /** Ethylene around the lot at the least, its own among it. */
   #leastEthylene(ripe: number, window: number): number {
-    const { box, closed, litresPerHour } = this.stay;
+    const { box, closed, litresPerHour } = this.#least.stay;
     const { leastEthylene, roomEthylene, leastResistance } = this.#air;
-    const own = this.emission(ripe);
+    const own = emissionOf(this.#least, ripe);
     const inBox = Math.max(leastEthylene[window]![box]!, roomEthylene + own * leastResistance[box]!);
     return closed ? inBox + own / litresPerHour : inBox;
   }

@@ -1,5 +1,6 @@
 import { ventSettings } from "../problem/kitchen.js";
 import type { Columns } from "./columns.js";
+import { leastToldApart } from "./ethylenePlane.js";
 import { mostVapour } from "./given.js";
 import type { KitchenBoxes } from "./kitchenBoxes.js";
 import type { Solved } from "./relaxation.js";
@@ -69,10 +70,11 @@ export class Brancher {
         const windows = span < leastEthylene.length ? [span] : leastEthylene.map((_, window) => window);
         const low = Math.min(...windows.map((window) => leastEthylene[window]![box]!));
         const made = Math.min(solved.ethylene[span]![box]!, caps[box]!);
-        if (made < low * (1 + leastDifference)) return [];
+        const seen = Math.max(low, leastToldApart);
+        if (made < seen * (1 + leastDifference)) return [];
         const raisedTo = (level: number): Supposition => this.#raised(supposition, windows, box, level);
         const promise = this.#rise(solved, supposition, raisedTo(made), behind[box]!);
-        const level = low ** (1 - splitShare) * made ** splitShare;
+        const level = seen ** (1 - splitShare) * made ** splitShare;
         const lowered = { ...supposition, leastAtMost: leastAtMost.with(span, withEntry(caps, box, level)) };
         return [{ promise, parts: [lowered, raisedTo(level)] }];
       }),

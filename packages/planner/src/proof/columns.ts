@@ -1,7 +1,8 @@
-import type { AirRanges, Optimist, OptimisticWay } from "@keepwright/physics";
+import type { Optimist, OptimisticWay } from "@keepwright/physics";
 import { isAirtight } from "../rules/airtight.js";
 import { weights } from "../rules/weights.js";
 import type { Prepared } from "../search/prepare.js";
+import { airOf, type LotAir } from "./lotAir.js";
 import { type Priced, PricedWay } from "./pricedWay.js";
 import type { Way } from "./ways.js";
 
@@ -27,16 +28,16 @@ export interface ColumnCosts {
 }
 
 /** Dairy that would take up the smell [g], by the way alone. */
-function smellOnDairy({ problem }: Prepared, { lot, programme }: Way, readyDay: number): number {
+function smellOnDairy({ problem }: Prepared, { lot, stays }: Way, readyDay: number): number {
   const gives = problem.catalogue.odours.some(
     ({ giver, taker }) => giver === lot.commodity.id && taker === "dairy",
   );
   if (!gives) return 0;
   const smells = (stay: number): boolean => {
-    const { place, wrap } = programme.stays[stay]!;
+    const { place, wrap } = stays[stay]!;
     return !isAirtight(wrap) && problem.places[place]!.place.refrigerator !== undefined;
   };
-  const moved = programme.stays.length > 1 && readyDay <= problem.household.days - 1;
+  const moved = stays.length > 1 && readyDay <= problem.household.days - 1;
   return smells(0) || (moved && smells(1)) ? weights.dairyGrams * weights.smellTaken : 0;
 }
 
@@ -50,7 +51,7 @@ export class Columns {
     prepared: Prepared,
     optimist: Optimist,
     ways: readonly (readonly Way[])[],
-    airFor: (lot: number) => AirRanges,
+    airFor: (lot: number) => LotAir,
   ) {
     this.#prepared = prepared;
     this.#optimist = optimist;
@@ -59,7 +60,7 @@ export class Columns {
   }
 
   /** Least costs of a portion by a column in some air; undefined where it cannot be in it. */
-  costs({ members, readyDay }: Column, air: AirRanges): ColumnCosts | undefined {
+  costs({ members, readyDay }: Column, air: LotAir): ColumnCosts | undefined {
     let least: { onDay: Float64Array; left: number } | undefined;
     for (const member of members) {
       const priced = member.prices(this.#optimist, air).find((one) => one.readyDay === readyDay);
@@ -86,16 +87,18 @@ export class Columns {
     return this.#ofLot[lot]!;
   }
 
-  #columnsOf(ways: readonly Way[], air: AirRanges): Column[] {
+  #columnsOf(ways: readonly Way[], air: LotAir): Column[] {
     const groups = new Map<string, { way: PricedWay; priced: Priced; fixed: number }[]>();
     for (const way of ways) {
       const one = new PricedWay(this.#prepared, way);
-      const { programme } = way;
-      const path = programme.stays.map(({ place }) => place).join(" > ");
+      const { programme, stays } = way;
+      const path = stays.map(({ place }) => place).join(" > ");
       for (const priced of one.prices(this.#optimist, air)) {
         const smell = smellOnDairy(this.#prepared, way, priced.readyDay);
-        const airtight = programme.stays.map(({ wrap }) => isAirtight(wrap)).join();
-        const key = `${path} ${programme.leavesOff} ${priced.readyDay} ${smell > 0} ${airtight}`;
+        const airtight = stays.map(({ wrap }) => isAirtight(wrap)).join();
+        // Parts of what ripens may do so by the gas of their like: that is told apart from the whole.
+        const apart = way.apart && priced.ripens.to > 0;
+        const key = `${path} ${programme.leavesOff} ${priced.readyDay} ${smell > 0} ${airtight} ${apart}`;
         const group = groups.get(key) ?? [];
         groups.set(key, group);
         group.push({ way: one, priced, fixed: this.#fixed(way, priced.readyDay) });
@@ -104,9 +107,11 @@ export class Columns {
     return [...groups.values()].flatMap(undominated).map((column) => ({
       ...column,
       needs: Math.min(
-        ...column.members.map(({ way }) => this.#optimist.needs(way.whole, air, column.readyDay)),
+        ...column.members.map(({ way }) => this.#optimist.needs(way.whole, airOf(way, air), column.readyDay)),
       ),
-      haste: Math.max(...column.members.map(({ way }) => this.#optimist.fastestRipening(way.whole, air))),
+      haste: Math.max(
+        ...column.members.map(({ way }) => this.#optimist.fastestRipening(way.whole, airOf(way, air))),
+      ),
     }));
   }
 }

@@ -1,8 +1,12 @@
-import type { AirRanges } from "@keepwright/physics";
+import { heldEthylene } from "@keepwright/physics";
 import type { Column, ColumnCosts, Columns } from "./columns.js";
+import type { LotAir } from "./lotAir.js";
 
 /** Steps between the least and the most ethylene, equal in the logarithm. The more, the less is lost by knowing costs only at their ends. */
 const levelSteps = 14;
+
+/** Lowest ethylene [µL/L] that rates tell apart (physics' `heldEthylene`). */
+export const leastToldApart = heldEthylene(0);
 
 /** Costs of one column at rising levels of ethylene in its stretch of air: by level (all but the last), then by day with what is left over last. */
 export interface CostsByLevel {
@@ -21,14 +25,18 @@ export const flatCosts = ({ onDay, left }: ColumnCosts): Float64Array => {
 
 function levelsBetween(least: number, most: number): number[] {
   if (!(most > least * (1 + 1e-6))) return [least, least];
-  return Array.from({ length: levelSteps + 1 }, (_, step) => least * (most / least) ** (step / levelSteps));
+  // Below the lowest level that rates tell apart nothing changes: the first step may begin in clean air.
+  const low = Math.min(most, Math.max(least, leastToldApart));
+  return Array.from({ length: levelSteps + 1 }, (_, step) =>
+    step === 0 ? least : low * (most / low) ** (step / levelSteps),
+  );
 }
 
 /** @param boxes of the stretch; its ethylene is at least the level from the second window on */
 export function costsByLevel(
   columns: Columns,
   column: Column,
-  air: AirRanges,
+  air: LotAir,
   boxes: ReadonlySet<number>,
   least: number,
   most: number,

@@ -57,7 +57,7 @@ export function emissionRows(
 
 /**
  * Fruit that is to be ripe sooner than the room's ethylene makes it needs that of others: what ever lies in its box, and in those that breathe with it, must be able to give as much
- * off, at the most and in the stillest air.
+ * off, at the most and in the stillest air. Others of a part are those of its own lot, too.
  */
 export function hasteRows(
   model: LinearModel,
@@ -66,7 +66,7 @@ export function hasteRows(
   placed: readonly Placed[],
 ): void {
   const base = problem.kitchen.room.ethylene;
-  const madeIn = (box: number, but: number, until: number): Entry[] =>
+  const madeIn = (box: number, but: number | undefined, until: number): Entry[] =>
     placed.flatMap(({ column, portions }): Entry[] => {
       if (column.way.lot.index === but) return [];
       let ethylene = 0;
@@ -77,18 +77,30 @@ export function hasteRows(
     });
   const groups = new Map<
     string,
-    { readonly wants: Entry[]; readonly lot: number; readonly box: number; readonly day: number }
+    { readonly wants: Entry[]; readonly but: number | undefined; readonly box: number; readonly day: number }
   >();
   for (const { column, portions } of placed) {
     if (!(column.needs > base * (1 + 1e-6))) continue;
     const box = column.way.boxes[0]!;
-    const lot = column.way.lot.index;
-    const key = `${lot} ${box} ${column.readyDay} ${column.needs}`;
-    const group = groups.get(key) ?? { wants: [], lot, box, day: column.readyDay };
+    const { lot, apart } = column.way;
+    const key = `${lot.index} ${apart} ${box} ${column.readyDay} ${column.needs}`;
+    const group = groups.get(key) ?? {
+      wants: [],
+      but: apart ? undefined : lot.index,
+      box,
+      day: column.readyDay,
+    };
     groups.set(key, group);
     group.wants.push([portions, -(column.needs - base) / column.way.lot.portions]);
   }
-  for (const { wants, box, lot, day } of groups.values()) {
-    model.row(0, Number.POSITIVE_INFINITY, [...madeIn(box, lot, day), ...wants]);
+  for (const { wants, box, but, day } of groups.values()) {
+    model.row(0, Number.POSITIVE_INFINITY, added([...madeIn(box, but, day), ...wants]));
   }
+}
+
+/** One entry a column: what a part's own lot makes and what the part wants are of the same. */
+function added(entries: readonly Entry[]): Entry[] {
+  const values = new Map<number, number>();
+  for (const [column, value] of entries) values.set(column, (values.get(column) ?? 0) + value);
+  return [...values];
 }

@@ -50,7 +50,7 @@ export function mostVapour({ members }: Column, boxes: ReadonlySet<number>): Vap
   for (const { way } of members) {
     for (const given of way.gives) {
       if (!boxes.has(given.box)) continue;
-      conductance = Math.max(conductance, given.vapour.conductance);
+      conductance = Math.max(conductance, way.apart ? given.vapour.apart : given.vapour.conductance);
       density = Math.max(density, given.vapour.density);
     }
   }

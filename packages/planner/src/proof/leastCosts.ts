@@ -1,6 +1,7 @@
-import { chancePastBest, type OptimisticWay } from "@keepwright/physics";
+import type { OptimisticWay } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
+import { chancePastBy } from "../rules/lifeLeft.js";
 import { eatingHabits, weights } from "../rules/weights.js";
 import { gramCost, lifeLostShare } from "../schedule/partCosts.js";
 
@@ -29,10 +30,10 @@ export function leastCosts(
   const { days, daysAway } = household;
   const { lateShare, lateDays, leftOverDays } = eatingHabits;
   // Sums in another order may differ in the last digits.
-  const life = { median: endDay * (1 + 1e-9), spread };
-  const past = (day: number): number => (day > lastSafe ? 1 : chancePastBest(life, day));
+  const longest = { endDay: endDay * (1 + 1e-9) };
+  const past = (day: number): number => (day > lastSafe ? 1 : chancePastBy(lot, longest, spread, day));
   const good = (day: number): number => Math.min(1, quality[Math.min(day, days)]! + 1e-9);
-  const lost = lifeLostShare(life.median, bestDay);
+  const lost = lifeLostShare(longest.endDay, bestDay);
   const onDay = new Float64Array(days).fill(Number.POSITIVE_INFINITY);
   for (let day = 0; day < days; day++) {
     if (day < readyDay || day > lastSafe || daysAway.includes(day)) continue;

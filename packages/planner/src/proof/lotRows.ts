@@ -1,10 +1,10 @@
-import type { AirRanges } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Household } from "../problem/kitchen.js";
 import { dailyLimit } from "../rules/portionsADay.js";
 import type { Column, Columns } from "./columns.js";
 import { flatCosts } from "./ethylenePlane.js";
 import type { Entry, LinearModel } from "./linearModel.js";
+import type { LotAir } from "./lotAir.js";
 import type { Placed } from "./placed.js";
 import { productRows } from "./productRows.js";
 import { liesIn, type Stretch, type StretchPlanes } from "./stretchPlanes.js";
@@ -39,7 +39,7 @@ export class LotRows {
   build(
     model: LinearModel,
     lot: BoundLot,
-    ranges: AirRanges,
+    ranges: LotAir,
     supposition: Supposition,
     mostEthylene: Float64Array,
     later: readonly number[],
@@ -73,7 +73,7 @@ export class LotRows {
 
   /** A column: portions cost what they do left over, and on the day they are eaten the difference. What cannot be costs nothing and holds none. */
   #place(model: LinearModel, column: Column, costs: Float64Array | undefined, shared: SharedRows): Placed {
-    const { lot, litres, programme } = column.way;
+    const { lot, litres, stays } = column.way;
     const { days } = this.#household;
     const left = costs?.[days] ?? 0;
     const portions = model.column(left, costs ? lot.portions : 0);
@@ -91,7 +91,7 @@ export class LotRows {
         ...eaten.map(({ index }): Entry => [index, 1]),
       ]);
     }
-    shared.room[programme.stays[0]!.place]!.push([portions, litres[0]! / lot.portions]);
+    shared.room[stays[0]!.place]!.push([portions, litres[0]! / lot.portions]);
     return { column, portions, eaten };
   }
 

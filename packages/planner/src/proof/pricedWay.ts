@@ -1,7 +1,8 @@
-import type { AirRanges, Optimist, OptimisticWay } from "@keepwright/physics";
+import type { Optimist, OptimisticWay } from "@keepwright/physics";
 import { lastSafeDay } from "../rules/safeTime.js";
 import type { Prepared } from "../search/prepare.js";
 import { type LeastCosts, leastCosts } from "./leastCosts.js";
+import { airOf, type LotAir } from "./lotAir.js";
 import type { Way } from "./ways.js";
 
 /** A way to deal with a lot that is first ready on one day, priced in the air known only within bounds. */
@@ -23,7 +24,7 @@ export class PricedWay {
     this.#lastSafe = lastSafeDay(prepared.problem, way.lot, way.programme, [0]);
   }
 
-  prices(optimist: Pick<Optimist, "ways">, air: AirRanges): readonly Priced[] {
+  prices(optimist: Pick<Optimist, "ways">, air: LotAir): readonly Priced[] {
     const key = this.#key(air);
     const known = this.#known.get(key) ?? this.#priced(optimist, air);
     this.#known.set(key, known);
@@ -31,7 +32,8 @@ export class PricedWay {
   }
 
   /** What of the air a way meets, as a text. */
-  #key({ leastEthylene, mostEthylene, mostDensity, leastResistance }: AirRanges): string {
+  #key(air: LotAir): string {
+    const { leastEthylene, mostEthylene, mostDensity, leastResistance } = airOf(this.way, air);
     return this.way.boxes
       .map(
         (box) =>
@@ -40,10 +42,11 @@ export class PricedWay {
       .join(" > ");
   }
 
-  #priced(optimist: Pick<Optimist, "ways">, air: AirRanges): Priced[] {
+  #priced(optimist: Pick<Optimist, "ways">, air: LotAir): Priced[] {
     const { problem, spread, bestLife } = this.#prepared;
-    const { lot, programme, whole } = this.way;
-    return optimist.ways(whole, air, problem.household.days).map((one) => ({
+    const { lot, programme, whole, leastKilograms } = this.way;
+    const { days } = problem.household;
+    return optimist.ways(whole, airOf(this.way, air), days, leastKilograms).map((one) => ({
       ...leastCosts(problem, lot, one, spread(lot.index, programme), bestLife(lot.index), this.#lastSafe),
       readyDay: one.readyDay,
       ripens: one.ripens,

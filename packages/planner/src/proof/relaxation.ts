@@ -1,4 +1,5 @@
 import type { Highs } from "highs";
+import { roundingLitres } from "../rules/capacity.js";
 import { weights } from "../rules/weights.js";
 import type { Prepared } from "../search/prepare.js";
 import type { Column, Columns } from "./columns.js";
@@ -121,7 +122,8 @@ export class Relaxation {
     }
     for (const [place, entries] of shared.room.entries()) {
       const over = model.column(weights.overflowLitre);
-      model.row(Number.NEGATIVE_INFINITY, problem.places[place]!.place.litres, [...entries, [over, -1]]);
+      const litres = problem.places[place]!.place.litres + roundingLitres;
+      model.row(Number.NEGATIVE_INFINITY, litres, [...entries, [over, -1]]);
     }
     smellRows(model, this.#prepared, kitchen, placed);
     emissionRows(model, kitchen, exchange, this.#air.windows, ethylene, placed);

@@ -1,5 +1,6 @@
-import { type AirRanges, type GivenVapour, litresPerHourInCubicMetrePerSecond } from "@keepwright/physics";
+import { type GivenInStay, type GivenVapour, litresPerHourInCubicMetrePerSecond } from "@keepwright/physics";
 import type { BoxExchange, KitchenBoxes } from "./kitchenBoxes.js";
+import type { LotAir } from "./lotAir.js";
 import type { Supposition } from "./supposition.js";
 import type { Way } from "./ways.js";
 
@@ -38,7 +39,7 @@ export class RootAir {
   }
 
   /** The air that a lot is followed in under a supposition. */
-  ranges({ vents, leastEthylene, mostDensity }: Supposition, lot: number): AirRanges {
+  ranges({ vents, leastEthylene, mostDensity }: Supposition, lot: number): LotAir {
     const { size, neighbour, problem } = this.#kitchen;
     const exchange = this.#kitchen.exchange(vents);
     const leastResistance = new Float64Array(size + 1);
@@ -52,6 +53,7 @@ export class RootAir {
       windows: this.windows,
       leastEthylene,
       mostEthylene: this.mostEthylene(exchange, lot),
+      mostWithItsParts: this.mostEthylene(exchange),
       leastDensity: this.leastDensity,
       mostDensity,
       leastResistance,
@@ -87,8 +89,8 @@ export class RootAir {
   }
 
   /**
-   * Densities between which each box's always lies: settled empty or with everything in it that gives off or takes up vapour, the air changing least or most.
-   * Between these the density goes one way as produce is added: towards that of its surface.
+   * Densities between which each box's always lies: settled empty, or with everything in it and behind it that may give off vapour doing so at the highest density of any, or with everything that
+   * may take it up doing so at the lowest; the air changing least or most. What gives at another density moves it less far, and so does less of it.
    */
   #densities(): { least: Float64Array; most: Float64Array } {
     const { size, neighbour, optimist } = this.#kitchen;
@@ -96,37 +98,59 @@ export class RootAir {
     const exchange = this.#kitchen.exchange(this.#kitchen.everyVent());
     const least = new Float64Array(size + 1).fill(tree.roomDensity);
     const most = new Float64Array(size + 1).fill(tree.roomDensity);
+    const empty = { conductance: 0, density: 0 };
     for (let box = 0; box < size; box++) {
-      const load = this.#load(box);
       const next = neighbour[box]!;
-      least[box] = Number.POSITIVE_INFINITY;
-      most[box] = 0;
-      for (const litres of [exchange.least[box]!, exchange.most[box]!]) {
-        for (const given of [load, { conductance: 0, density: 0 }]) {
-          least[box] = Math.min(least[box]!, this.settled(box, least[next]!, given, litres));
-          most[box] = Math.max(most[box]!, this.settled(box, most[next]!, given, litres));
-        }
-      }
+      const lowest = this.#taking(box, exchange);
+      const highest = this.#giving(box);
+      const settled = (around: number, loads: readonly GivenVapour[]): number[] =>
+        [exchange.least[box]!, exchange.most[box]!].flatMap((litres) =>
+          loads.map((load) => this.settled(box, around, load, litres)),
+        );
+      least[box] = Math.min(...settled(least[next]!, [lowest, empty]));
+      most[box] = Math.max(...settled(most[next]!, [highest, empty]));
     }
     return { least, most };
   }
 
-  /** All lots in a box or behind it, each the way that gives off most, at the highest density any of them gives off at. */
-  #load(box: number): GivenVapour {
-    let conductance = 0;
-    let density = 0;
-    for (const ways of this.#ways) {
-      let ofLot = 0;
-      for (const { gives } of ways) {
-        for (const given of gives) {
-          if (!this.#kitchen.behind[box]!.has(given.box)) continue;
-          ofLot = Math.max(ofLot, given.vapour.conductance);
-          density = Math.max(density, given.vapour.density);
-        }
-      }
-      conductance += ofLot;
+  /** What a box and those behind it may hold of each lot, added up by the way that has most of it. */
+  #added(box: number, of: (given: GivenInStay) => number): number {
+    return this.#ways.reduce((sum, ways) => {
+      const here = ways.flatMap(({ gives }) =>
+        gives.filter((given) => this.#kitchen.behind[box]!.has(given.box)),
+      );
+      return sum + here.reduce((most, given) => Math.max(most, of(given)), 0);
+    }, 0);
+  }
+
+  #surfaces(box: number): number[] {
+    return this.#ways.flatMap((ways) =>
+      ways.flatMap(({ gives }) =>
+        gives.flatMap((given) => (this.#kitchen.behind[box]!.has(given.box) ? [given.vapour.density] : [])),
+      ),
+    );
+  }
+
+  /** All lots in a box or behind it, each the way and the parts that give off most, at the highest density any of them gives off at. */
+  #giving(box: number): GivenVapour {
+    const density = this.#surfaces(box).reduce((most, one) => Math.max(most, one), 0);
+    return { conductance: this.#added(box, ({ vapour }) => vapour.apart), density };
+  }
+
+  /**
+   * The same at the lowest density of any, wraps as open as they are to water condensing in them. Water also condenses in a colder box behind: no more than its exchange carries there, at
+   * no less than its saturation.
+   */
+  #taking(box: number, { most }: BoxExchange): GivenVapour {
+    const { tree } = this.#kitchen.optimist;
+    let conductance = this.#added(box, ({ taking }) => taking);
+    let density = this.#surfaces(box).reduce((least, one) => Math.min(least, one), Number.MAX_VALUE);
+    for (const one of this.#kitchen.behind[box]!) {
+      if (one === box || tree.saturationDensity[one]! >= tree.saturationDensity[box]!) continue;
+      conductance += most[one]! / litresPerHourInCubicMetrePerSecond;
+      density = Math.min(density, tree.saturationDensity[one]!);
     }
-    return { conductance, density };
+    return conductance > 0 ? { conductance, density } : { conductance: 0, density: 0 };
   }
 
   /** Density [kg/m³] a box settles at, its neighbour's and its exchange given, with what gives off vapour in it. */

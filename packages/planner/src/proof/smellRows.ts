@@ -8,7 +8,7 @@ import type { Placed } from "./placed.js";
 
 /** The stretch of air a column's lot lies in at the start, as a text; nothing where its wrap keeps smells in and out. */
 function airAtStart({ way }: Column, kitchen: KitchenBoxes): string | undefined {
-  const { place, wrap } = way.programme.stays[0]!;
+  const { place, wrap } = way.stays[0]!;
   if (isAirtight(wrap)) return undefined;
   const box = way.boxes[0]!;
   return box === kitchen.size ? `room ${place}` : `box ${box}`;

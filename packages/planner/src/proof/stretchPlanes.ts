@@ -1,7 +1,7 @@
-import type { AirRanges } from "@keepwright/physics";
 import type { Column, Columns } from "./columns.js";
 import { baseCosts, type CostsByLevel, costsByLevel, slopeOn } from "./ethylenePlane.js";
 import type { KitchenBoxes } from "./kitchenBoxes.js";
+import type { LotAir } from "./lotAir.js";
 import type { Supposition } from "./supposition.js";
 
 /** A stretch of air: a box that breathes with the room, with all behind it. Nothing in it meets less ethylene than that box holds. */
@@ -47,7 +47,7 @@ export class StretchPlanes {
   plane(
     own: readonly Column[],
     { box, boxes }: Stretch,
-    ranges: AirRanges,
+    ranges: LotAir,
     { leastEthylene, leastAtMost }: Supposition,
     mostEthylene: Float64Array,
   ): Plane | undefined {
@@ -72,12 +72,13 @@ export class StretchPlanes {
   }
 }
 
-const airKey = (boxes: ReadonlySet<number>, air: AirRanges): string =>
+const airKey = (boxes: ReadonlySet<number>, air: LotAir): string =>
   [...boxes]
     .map((box) =>
       [
         ...air.leastEthylene.map((levels) => levels[box]),
         air.mostEthylene[box],
+        air.mostWithItsParts[box],
         air.mostDensity[box],
         air.leastResistance[box],
         air.mostResistance[box],

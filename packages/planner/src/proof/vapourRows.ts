@@ -10,10 +10,17 @@ import type { Supposition } from "./supposition.js";
 /** Kilograms a second in grams an hour times litres in a cubic metre: what the rows are written in, for the solver minds numbers far from 1. */
 const scale = 1000 * litresPerHourInCubicMetrePerSecond;
 
-/** By box: the lowest density [kg/m³] at which anything in it or behind it gives off no vapour. Below it, everything there only adds. */
-export const driestSurfaces = (columns: readonly Column[], { behind }: KitchenBoxes): number[] =>
+/** Share below saturation at which a box surely does not condense. */
+const rounding = 1e-9;
+
+/**
+ * By box: the lowest density [kg/m³] at which anything in it or behind it gives off no vapour, or at which water condenses in one of these boxes. Below it nothing there condenses and
+ * everything only adds: a drawer behind can then be no drier than the box, for neither what lies in it nor condensation would make it so (only main air has a coil).
+ */
+export const driestSurfaces = (columns: readonly Column[], { behind, optimist }: KitchenBoxes): number[] =>
   behind.map((boxes) => {
     let least = Number.POSITIVE_INFINITY;
+    for (const box of boxes) least = Math.min(least, optimist.tree.saturationDensity[box]! * (1 - rounding));
     for (const { members } of columns) {
       for (const { way } of members) {
         for (const given of way.gives)

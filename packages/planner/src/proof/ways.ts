@@ -1,10 +1,11 @@
-import type { GivenInStay, SimulatedLot } from "@keepwright/physics";
+import { type GivenInStay, nearlyRipe, type SimulatedLot } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
-import type { Programme } from "../problem/programme.js";
+import type { Programme, ProgrammeStay } from "../problem/programme.js";
 import { simulatedPart } from "../problem/simulationOf.js";
 import { litresInStay } from "../rules/capacity.js";
 import { programmeEffort } from "../rules/effort.js";
+import { weights } from "../rules/weights.js";
 import { everyWay } from "../search/options.js";
 import type { KitchenBoxes } from "./kitchenBoxes.js";
 
@@ -13,6 +14,15 @@ export interface Way {
   readonly lot: BoundLot;
   readonly programme: Programme;
   readonly whole: SimulatedLot;
+  /**
+   * For parts of a lot that is split: what is followed is any part from the smallest up. A small part ripens its neighbours and itself less, and more passes through its wrap for its mass, so
+   * that a part may fare better than the whole would. What it asks and gives is told as if all of the lot were in such parts.
+   */
+  readonly apart: boolean;
+  /** The least of the lot that may be dealt with so. */
+  readonly leastKilograms: number;
+  /** Stays it is ever in: what arrives as good as ripe is moved on at once. */
+  readonly stays: readonly ProgrammeStay[];
   /** By stay: box of air, litres of the whole lot, what the whole lot gives off. */
   readonly boxes: readonly number[];
   readonly litres: readonly number[];
@@ -26,19 +36,37 @@ export interface Way {
  */
 export const isFree = ({ wish }: Pick<BoundLot, "wish">): boolean => wish !== undefined;
 
-/** Every way to deal with a lot, by the rules alone, wishes left aside. */
+/** Every way to deal with a lot, by the rules alone, wishes left aside; each for the whole of it and, where it may be split, for its parts. */
 export function everyWayOf(problem: Problem, lot: BoundLot, kitchen: KitchenBoxes): Way[] {
-  return everyWay(problem, { ...lot, wish: undefined }).map((programme) => {
-    const whole = simulatedPart(problem, lot, lot.portions, programme);
-    const part = { lot: lot.index, portions: lot.portions, programme };
-    return {
-      lot,
-      programme,
-      whole,
-      boxes: programme.stays.map(({ place }) => kitchen.boxOf(place)),
-      litres: programme.stays.map((_, stay) => litresInStay(problem, part, stay)),
-      gives: kitchen.optimist.gives(whole),
-      effort: programmeEffort(programme),
-    };
-  });
+  const programmes = everyWay(problem, { ...lot, wish: undefined });
+  const whole = programmes.map((programme) => wayOf(problem, lot, kitchen, programme, false));
+  if (lot.portions < 2 * lot.splitUnit) return whole;
+  return [...whole, ...programmes.map((programme) => wayOf(problem, lot, kitchen, programme, true))];
+}
+
+function wayOf(
+  problem: Problem,
+  lot: BoundLot,
+  kitchen: KitchenBoxes,
+  programme: Programme,
+  apart: boolean,
+): Way {
+  const whole = simulatedPart(problem, lot, lot.portions, programme);
+  const part = { lot: lot.index, portions: lot.portions, programme };
+  const leastKilograms = apart ? (whole.kilograms * lot.splitUnit) / lot.portions : whole.kilograms;
+  const first = lot.ripeness >= nearlyRipe ? programme.stays.length - 1 : 0;
+  const stays = programme.stays.slice(first);
+  return {
+    lot,
+    programme,
+    whole,
+    apart,
+    leastKilograms,
+    stays,
+    boxes: stays.map(({ place }) => kitchen.boxOf(place)),
+    litres: stays.map((_, stay) => litresInStay(problem, part, first + stay)),
+    gives: kitchen.optimist.gives(whole, leastKilograms).slice(first),
+    // Shared out over its portions: of two parts or more each costs its own effort, and all but one that of splitting.
+    effort: programmeEffort(programme) + (apart ? weights.split : 0),
+  };
 }

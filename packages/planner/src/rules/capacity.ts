@@ -42,7 +42,7 @@ export function occupancy(
 }
 
 /** Litres below which a place does not count as overfull: rounding, far below what anyone can see. */
-const roundingLitres = 1e-6;
+export const roundingLitres = 1e-6;
 
 /** Hard rule where it can be kept: litres over the room of each place on its fullest day. */
 export const overfull = (problem: Problem, taken: readonly Float64Array[]): number[] =>
