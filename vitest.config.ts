@@ -19,6 +19,10 @@ export default defineConfig({
       "scripts/test/**/*.test.ts",
       "examples/**/*.test.ts",
     ],
+    // All processors: by default one is kept free, which on two is half of them.
+    maxWorkers: "100%",
     testTimeout: 120_000,
+    // What a whole file needs first is often a plan.
+    hookTimeout: 120_000,
   },
 });
