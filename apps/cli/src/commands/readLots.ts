@@ -1,7 +1,6 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import { type HandoutContext, readingView } from "@keepwright/handout";
 import { type Lot, type Reading, readHaul, type UnderstoodLot } from "@keepwright/planner";
-import type { Door } from "../door/door.js";
 import { UserError, userError } from "../userError.js";
 
 /** A haul as understood, and its lots ready for the planner. */
@@ -74,10 +73,4 @@ function nothingUnderstood(context: HandoutContext, reading: Reading): UserError
     remedy: "Write amounts and names, for example: 2 lb apples, a bunch of kale.",
   };
   return new UserError([example, ...findings], { reading });
-}
-
-/** Questions go to standard error too, unless both streams end on the same screen, which has them already. */
-export function tellQuestions(door: Door, context: HandoutContext, read: ReadLots, json: boolean): void {
-  if (!json && door.outIsTerminal && door.errIsTerminal) return;
-  for (const question of readingView(context, read.reading).questions) door.err(`${question}\n`);
 }

@@ -21,7 +21,7 @@ export interface Column {
   readonly haste: number;
 }
 
-/** What a portion costs by a column [g]: `fixed` whatever the day. Infinity everywhere: it cannot be. */
+/** What a portion costs by a column [g], on each day (Infinity where it cannot be eaten) and left over. */
 export interface ColumnCosts {
   readonly onDay: Float64Array;
   readonly left: number;
