@@ -1,15 +1,20 @@
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
-import { PutAwayPage } from "./pages/PutAwayPage.js";
+import { App } from "./App.js";
 import "./styles/page.css";
 import "./styles/haul.css";
 import "./styles/plan.css";
 import "./styles/places.css";
+import "./styles/kitchen.css";
+import "./styles/why.css";
+import "./styles/mine.css";
+import "./styles/ask.css";
+import "./styles/settings.css";
 
 const page = document.getElementById("page");
 if (!page) throw new Error("The page has no element #page to draw in.");
 createRoot(page).render(
   <StrictMode>
-    <PutAwayPage />
+    <App />
   </StrictMode>,
 );

@@ -1,7 +1,7 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import { type HandoutContext, handoutContext } from "@keepwright/handout";
-import { ordinaryKitchens } from "@keepwright/planner";
 import { useDeferredValue, useMemo } from "react";
+import { kitchenOf } from "../state/kitchenOf.js";
 import type { PlannerState } from "../state/plannerState.js";
 import { lotsToPlan, type ReadLine, readLines } from "../state/readLots.js";
 import type { PlanAsked } from "./planMessages.js";
@@ -37,12 +37,9 @@ export function useWorkedOut(state: PlannerState, catalogue: Catalogue | undefin
   return context && { lines, context, plan, again };
 }
 
-function askFor(
-  { kitchen, people, days }: PlannerState,
-  lots: PlanAsked["lots"],
-  from: string,
-): PlanAsked | undefined {
+function askFor(state: PlannerState, lots: PlanAsked["lots"], from: string): PlanAsked | undefined {
   if (lots.length === 0) return undefined;
+  const { people, days } = state;
   const household = { people, portionsPerPersonPerDay, daysAway: [], days };
-  return { lots, kitchen: ordinaryKitchens[kitchen], household, from };
+  return { lots, kitchen: kitchenOf(state), household, from };
 }

@@ -1,5 +1,6 @@
 import { type HandoutContext, kitchenView } from "@keepwright/handout";
 import { type OrdinaryKitchenKey, ordinaryKitchens } from "@keepwright/planner";
+import { kitchenOf } from "../state/kitchenOf.js";
 import { dayRange, type PlannerChange, type PlannerState, peopleRange } from "../state/plannerState.js";
 import { useWords } from "../words/words.js";
 import { WholeNumberField } from "./WholeNumberField.js";
@@ -23,13 +24,16 @@ export function KitchenChooser({ state, context, onChange }: KitchenChooserProps
           <span>{say("kitchen.choose")}</span>
           <select
             value={state.kitchen}
-            onChange={(event) =>
-              onChange({ change: "kitchen", kitchen: event.target.value as OrdinaryKitchenKey })
-            }
+            onChange={(event) => onChange({ change: "kitchen", kitchen: event.target.value })}
           >
             {keys.map((key) => (
               <option key={key} value={key}>
                 {ordinaryKitchens[key].name}
+              </option>
+            ))}
+            {state.kitchens.map(({ key, kitchen }) => (
+              <option key={key} value={key}>
+                {kitchen.name}
               </option>
             ))}
           </select>
@@ -62,7 +66,7 @@ export function KitchenChooser({ state, context, onChange }: KitchenChooserProps
       <details>
         <summary>{say("kitchen.details")}</summary>
         <ul>
-          {kitchenView(context, ordinaryKitchens[state.kitchen]).lines.map((line) => (
+          {kitchenView(context, kitchenOf(state)).lines.map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>

@@ -1,34 +1,84 @@
-import type { OrdinaryKitchenKey } from "@keepwright/planner";
+import type { WrapId } from "@keepwright/catalogue";
+import type { Kitchen } from "@keepwright/planner";
 import type { Correction, Corrections } from "./corrections.js";
+import type { LanguageChoice } from "./language.js";
+
+/** A kitchen the person described; its key begins with "own-". */
+export interface OwnKitchen {
+  readonly key: string;
+  readonly kitchen: Kitchen;
+}
+
+/** Where the person says a lot lies, and how it is wrapped. */
+export interface Lying {
+  readonly place: string;
+  readonly wrap: WrapId;
+}
 
 /** Everything the person entered. The plan is computed from it and is not kept. */
 export interface PlannerState {
-  readonly version: 1;
+  readonly version: 2;
   readonly text: string;
   readonly corrections: Corrections;
-  readonly kitchen: OrdinaryKitchenKey;
+  /** Key of an ordinary kitchen, or of one of `kitchens`. */
+  readonly kitchen: string;
+  readonly kitchens: readonly OwnKitchen[];
   readonly people: number;
   readonly days: number;
   readonly units: "metric" | "us";
+  readonly language: LanguageChoice;
+  /** Tasks ticked off, by their keys. */
+  readonly done: readonly string[];
+  /** As the person has it, by the key of the line. */
+  readonly lying: Readonly<Record<string, Lying>>;
 }
 
 export type PlannerChange =
   | { readonly change: "text"; readonly text: string }
   | { readonly change: "correct"; readonly key: string; readonly correction: Correction }
   | { readonly change: "as read"; readonly key: string }
-  | { readonly change: "kitchen"; readonly kitchen: OrdinaryKitchenKey }
+  | { readonly change: "kitchen"; readonly kitchen: string }
+  /** Adds a kitchen or replaces the one of the same key, and chooses it. */
+  | { readonly change: "own kitchen"; readonly own: OwnKitchen }
+  | { readonly change: "forget kitchen"; readonly key: string }
   | { readonly change: "people"; readonly people: number }
   | { readonly change: "days"; readonly days: number }
   | { readonly change: "units"; readonly units: PlannerState["units"] }
+  | { readonly change: "language"; readonly language: LanguageChoice }
+  | { readonly change: "done"; readonly task: string; readonly done: boolean }
+  | { readonly change: "lying"; readonly key: string; readonly at: Lying | undefined }
+  | { readonly change: "all lying"; readonly lying: PlannerState["lying"] }
   | { readonly change: "replace"; readonly state: PlannerState };
 
+/** The ordinary kitchen of a first visit. */
+export const firstKitchen = "ordinary";
 export const peopleRange = { least: 1, most: 12 } as const;
 export const dayRange = { least: 3, most: 21 } as const;
 
-function withoutKey(corrections: Corrections, key: string): Corrections {
-  const { [key]: _, ...rest } = corrections;
+function withoutKey<Value>(
+  record: Readonly<Record<string, Value>>,
+  key: string,
+): Readonly<Record<string, Value>> {
+  const { [key]: _, ...rest } = record;
   return rest;
 }
+
+const withKitchen = (state: PlannerState, own: OwnKitchen): PlannerState => {
+  const known = state.kitchens.some(({ key }) => key === own.key);
+  const kitchens = known
+    ? state.kitchens.map((each) => (each.key === own.key ? own : each))
+    : [...state.kitchens, own];
+  return { ...state, kitchens, kitchen: own.key };
+};
+
+const withoutKitchen = (state: PlannerState, key: string): PlannerState => ({
+  ...state,
+  kitchens: state.kitchens.filter((each) => each.key !== key),
+  kitchen: state.kitchen === key ? firstKitchen : state.kitchen,
+});
+
+const ticked = (done: readonly string[], task: string, now: boolean): readonly string[] =>
+  now ? [...new Set([...done, task])] : done.filter((each) => each !== task);
 
 /** Corrections of lines that are no longer in the text stay, so that undoing a deletion in the text brings them back. */
 export function plannerReducer(state: PlannerState, change: PlannerChange): PlannerState {
@@ -47,21 +97,44 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
       return { ...state, people: change.people };
     case "days":
       return { ...state, days: change.days };
+    case "own kitchen":
+      return withKitchen(state, change.own);
+    case "forget kitchen":
+      return withoutKitchen(state, change.key);
     case "units":
       return { ...state, units: change.units };
+    case "language":
+      return { ...state, language: change.language };
+    case "done":
+      return { ...state, done: ticked(state.done, change.task, change.done) };
+    case "lying":
+      return {
+        ...state,
+        lying: change.at ? { ...state.lying, [change.key]: change.at } : withoutKey(state.lying, change.key),
+      };
+    case "all lying":
+      return { ...state, lying: change.lying };
     case "replace":
       return change.state;
   }
 }
 
 /** Nothing typed yet. The kitchen, the people and the units stay: they do not change from one haul to the next. */
-export const cleared = (state: PlannerState): PlannerState => ({ ...state, text: "", corrections: {} });
+export const cleared = (state: PlannerState): PlannerState => ({
+  ...state,
+  text: "",
+  corrections: {},
+  done: [],
+  lying: {},
+});
 
-/** The example's haul and people, in the kitchen and units already chosen. */
+/** The example's haul and people, in the kitchen, units and language already chosen. */
 export const opened = (example: PlannerState, state: PlannerState): PlannerState => ({
-  ...example,
-  kitchen: state.kitchen,
-  units: state.units,
+  ...cleared(state),
+  text: example.text,
+  corrections: example.corrections,
+  people: example.people,
+  days: example.days,
 });
 
 /** Whether what is on the page is still the example, untouched. */

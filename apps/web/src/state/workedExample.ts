@@ -1,13 +1,17 @@
 import haul from "virtual:worked-example";
-import type { PlannerState } from "./plannerState.js";
+import { firstKitchen, type PlannerState } from "./plannerState.js";
 
 /** The example opened on a first visit: an invented Saturday at the market for a flat of four. */
 export const workedExample: PlannerState = {
-  version: 1,
+  version: 2,
   text: haul,
   corrections: {},
-  kitchen: "ordinary",
+  kitchen: firstKitchen,
+  kitchens: [],
   people: 4,
   days: 10,
   units: "metric",
+  language: "device",
+  done: [],
+  lying: {},
 };

@@ -1,6 +1,9 @@
-import { ordinaryKitchens } from "@keepwright/planner";
+import type { Kitchen } from "@keepwright/planner";
 import type { Correction, Corrections } from "../state/corrections.js";
-import { dayRange, type PlannerState, peopleRange } from "../state/plannerState.js";
+import { isOrdinary } from "../state/kitchenOf.js";
+import { languageKeys } from "../state/language.js";
+import { dayRange, type OwnKitchen, type PlannerState, peopleRange } from "../state/plannerState.js";
+import { restoreLying } from "./restoreLying.js";
 
 const mostGrams = 200_000;
 const ripenesses = ["unripe", "turning", "ripe", "very ripe"] as const;
@@ -39,6 +42,21 @@ function restoreCorrections(value: unknown, kinds: ReadonlySet<string>): Correct
   );
 }
 
+function restoreKitchens(value: unknown): readonly OwnKitchen[] {
+  if (!Array.isArray(value)) return [];
+  return value.flatMap((each: unknown) =>
+    isRecord(each) &&
+    typeof each.key === "string" &&
+    isRecord(each.kitchen) &&
+    Array.isArray(each.kitchen.places)
+      ? [{ key: each.key, kitchen: each.kitchen as unknown as Kitchen }]
+      : [],
+  );
+}
+
+const words = (value: unknown): readonly string[] =>
+  Array.isArray(value) ? value.filter((each) => typeof each === "string") : [];
+
 /** What a broken part is replaced by, and the kinds a correction may name. */
 export interface RestoreWith {
   readonly otherwise: PlannerState;
@@ -51,17 +69,20 @@ export interface RestoreWith {
  */
 export function restore(saved: unknown, { otherwise, kinds }: RestoreWith): PlannerState {
   if (!isRecord(saved) || typeof saved.text !== "string") return otherwise;
-  const { kitchen } = saved;
+  const kitchens = restoreKitchens(saved.kitchens);
+  const known = (key: unknown): key is string =>
+    typeof key === "string" && (isOrdinary(key) || kitchens.some((own) => own.key === key));
   return {
-    version: 1,
+    version: 2,
     text: saved.text,
     corrections: restoreCorrections(saved.corrections, kinds),
-    kitchen:
-      typeof kitchen === "string" && Object.hasOwn(ordinaryKitchens, kitchen)
-        ? (kitchen as PlannerState["kitchen"])
-        : otherwise.kitchen,
+    kitchen: known(saved.kitchen) ? saved.kitchen : otherwise.kitchen,
+    kitchens,
     people: wholeNumber(saved.people, peopleRange, otherwise.people),
     days: wholeNumber(saved.days, dayRange, otherwise.days),
     units: saved.units === "us" ? "us" : "metric",
+    language: languageKeys.find((key) => key === saved.language) ?? "device",
+    done: words(saved.done),
+    lying: restoreLying(saved.lying),
   };
 }

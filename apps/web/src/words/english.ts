@@ -1,95 +1,23 @@
+import { askEnglish } from "./english/ask.js";
+import { kitchenEnglish } from "./english/kitchen.js";
+import { mineEnglish } from "./english/mine.js";
+import { pageEnglish } from "./english/page.js";
+import { planEnglish } from "./english/plan.js";
+import { settingsEnglish } from "./english/settings.js";
+import { unpackEnglish } from "./english/unpack.js";
+import { whyEnglish } from "./english/why.js";
+
 /**
  * Every word of the page in English that is not already the handout's. A sentence is always whole; what changes stands
  * in {braces}; an entry with `one` and `other` is chosen by its {count}. Another language gives the same keys.
  */
 export const englishPage = {
-  "page.name": "Keepwright",
-  "page.lead": "Where everything goes, how to keep it, and what to eat first.",
-  "page.private": "Worked out on this device. Nothing is sent anywhere.",
-  "page.opening": "Opening the list of kinds…",
-  "page.noFigures":
-    "The figures of the kinds could not be loaded. What you typed is kept on this device: open the page again when it can be reached.",
-  "page.notKept":
-    "This device would not keep your list (its storage is full or switched off). It stays on this page until you close it; copy the text to keep it.",
-
-  "haul.heading": "What came home",
-  "haul.label": "Type or paste it, one thing a line or all in a row.",
-  "haul.placeholder": "2 lb apples, a bunch of cilantro, 3 avocados (one ripe)",
-  "haul.exampleNote": "This is a worked example with an invented haul.",
-  "haul.ownInstead": "Put in your own",
-  "haul.again": "Start again",
-  "haul.example": "Open the worked example",
-  "haul.cleared": "The list is empty now.",
-  "haul.exampleOpened": "The worked example is open now.",
-  "haul.bringBack": "Bring back what was here",
-  "clear.question": "Take everything off the list?",
-  "clear.detail": "What you typed and what you corrected goes. The kitchen stays.",
-  "clear.yes": "Take it all off",
-  "clear.no": "Keep it",
-
-  "understood.heading": "What was understood",
-  "understood.none": "Nothing yet. What you type is read here, line by line.",
-  "understood.count": { one: "{count} thing.", other: "{count} things." },
-  "understood.waiting": { one: "One needs an answer.", other: "{count} need an answer." },
-  "understood.toPlan": "Go to the plan",
-  "line.change": "Change",
-  "line.changeNamed": "Change {typed}",
-  "line.done": "Done",
-  "line.doneNamed": "Done with {typed}",
-  "line.undo": "Undo",
-  "line.undoNamed": "Undo the change to {typed}",
-  "line.leaveOut": "Leave it out",
-  "line.leftOut": "Left out of the plan.",
-  "line.corrected": "Corrected by you.",
-  "line.confirmed": "Confirmed by you.",
-  "line.notUnderstood": "Not in the plan until you answer.",
-  "line.right": "It is right",
-  "line.perhaps": "Perhaps:",
-  "line.kind": "Kind",
-  "line.choose": "Choose …",
-  "line.likely": "Perhaps",
-  "line.allKinds": "All kinds",
-  "line.grams": "Grams",
-  "line.gramsWrong": "“{typed}” is not an amount. Write a number of grams above 0, up to {most}.",
-  "line.ripeness": "Ripeness",
-  "line.ripenessUsual": "as it usually comes",
-  "line.ripeness.unripe": "unripe",
-  "line.ripeness.turning": "half ripe",
-  "line.ripeness.ripe": "ripe",
-  "line.ripeness.very ripe": "very ripe",
-  "line.form": "Whole or cut",
-  "line.form.whole": "whole",
-  "line.form.cut": "cut",
-  "line.tops": "with leaves on",
-  "line.washed": "washed already",
-
-  "kitchen.heading": "The kitchen and who eats",
-  "kitchen.choose": "Kitchen most like yours",
-  "kitchen.people": "People",
-  "kitchen.days": "Days to plan",
-  "kitchen.units": "Units",
-  "kitchen.metric": "°C and kilograms",
-  "kitchen.us": "°F and pounds",
-  "kitchen.details": "What this kitchen is taken to be",
-  "number.wrong": "“{typed}” will not do. Write a whole number from {least} to {most}.",
-
-  "plan.heading": "The plan",
-  "plan.working": "Working it out …",
-  "plan.done": { one: "Worked out for {count} thing.", other: "Worked out for {count} things." },
-  "plan.waitingForHaul": "Type what came home, and the plan appears here.",
-  "plan.problem": "No plan could be made: {problem}",
-  "plan.stopped": "the planner stopped before it was done.",
-  "plan.again": "Try again",
-  "plan.pressing": "Before anything else",
-  "place.refrigerator": "Refrigerator",
-  "place.refrigeratorNumbered": "Refrigerator {number}",
-  "place.room": "In the room",
-  "place.scale": "Every place is drawn to one scale. This square is {amount}:",
-  "place.scaleNote": "Very small lots are drawn just large enough to see.",
-  "place.picture": "{place}: {room}.",
-  "place.nothing": "Nothing here for now.",
-  "place.later": "Later",
-  "life.span": "{span}, ended by {ending}",
-  "life.more": "More about this",
-  "life.moreNamed": "More about this: {name}",
+  ...pageEnglish,
+  ...unpackEnglish,
+  ...kitchenEnglish,
+  ...planEnglish,
+  ...whyEnglish,
+  ...mineEnglish,
+  ...askEnglish,
+  ...settingsEnglish,
 } as const;

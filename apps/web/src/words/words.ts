@@ -10,11 +10,14 @@ export interface PageLanguage {
   readonly messages: { readonly [key in keyof PageMessages]: Message };
 }
 
+export const englishPageLanguage: PageLanguage = { tag: "en-GB", messages: englishPage };
+
 /** Says the page's words in a language. */
 export const pageWords = ({ tag, messages }: PageLanguage) => sayer<PageMessages>(tag, messages);
+export type Say = ReturnType<typeof pageWords>;
 
-const WordsContext = createContext(pageWords({ tag: "en-GB", messages: englishPage }));
+const WordsContext = createContext(pageWords(englishPageLanguage));
 
 /** The page's words in the language it is shown in. */
-export const useWords = () => useContext(WordsContext);
+export const useWords = (): Say => useContext(WordsContext);
 export const WordsProvider = WordsContext.Provider;

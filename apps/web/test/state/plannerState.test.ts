@@ -10,13 +10,17 @@ import {
 } from "../../src/state/plannerState.js";
 
 const state: PlannerState = {
-  version: 1,
+  version: 2,
   text: "2 kg apples",
   corrections: { "2 kg apples#0": { grams: 500 } },
   kitchen: "small",
+  kitchens: [],
   people: 3,
   days: 7,
   units: "us",
+  language: "device",
+  done: [],
+  lying: {},
 };
 
 const change: fc.Arbitrary<PlannerChange> = fc.oneof(

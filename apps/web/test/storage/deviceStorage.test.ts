@@ -3,13 +3,17 @@ import type { PlannerState } from "../../src/state/plannerState.js";
 import { load, save, setAsideKey, storageKey } from "../../src/storage/deviceStorage.js";
 
 const otherwise: PlannerState = {
-  version: 1,
+  version: 2,
   text: "3 figs",
   corrections: {},
   kitchen: "ordinary",
+  kitchens: [],
   people: 4,
   days: 10,
   units: "metric",
+  language: "device",
+  done: [],
+  lying: {},
 };
 const how = { otherwise, kinds: new Set(["fig"]) };
 

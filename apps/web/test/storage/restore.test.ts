@@ -1,22 +1,26 @@
-import { ordinaryKitchens } from "@keepwright/planner";
+import { ordinaryKitchens, wrapIds } from "@keepwright/planner";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { dayRange, type PlannerState, peopleRange } from "../../src/state/plannerState.js";
 import { type RestoreWith, restore } from "../../src/storage/restore.js";
 
 const otherwise: PlannerState = {
-  version: 1,
+  version: 2,
   text: "3 figs",
   corrections: {},
   kitchen: "ordinary",
+  kitchens: [],
   people: 4,
   days: 10,
   units: "metric",
+  language: "device",
+  done: [],
+  lying: {},
 };
 const how: RestoreWith = { otherwise, kinds: new Set(["apple", "fig"]) };
 
 const state: fc.Arbitrary<PlannerState> = fc.record({
-  version: fc.constant(1 as const),
+  version: fc.constant(2 as const),
   text: fc.string({ unit: "binary" }),
   corrections: fc.dictionary(
     fc.string(),
@@ -37,6 +41,10 @@ const state: fc.Arbitrary<PlannerState> = fc.record({
   people: fc.integer({ min: peopleRange.least, max: peopleRange.most }),
   days: fc.integer({ min: dayRange.least, max: dayRange.most }),
   units: fc.constantFrom("metric", "us"),
+  kitchens: fc.constant([]),
+  language: fc.constantFrom("device", "en", "es"),
+  done: fc.array(fc.string()),
+  lying: fc.dictionary(fc.string(), fc.record({ place: fc.string(), wrap: fc.constantFrom(...wrapIds) })),
 });
 
 function expectSound(restored: PlannerState): void {

@@ -1,0 +1,63 @@
+import { kindNames } from "@keepwright/catalogue";
+import { lazy, Suspense } from "react";
+import { DeskProvider } from "./behaviour/desk.js";
+import { useFigures } from "./behaviour/useFigures.js";
+import { useHaul } from "./behaviour/useHaul.js";
+import { useLanguage } from "./behaviour/useLanguage.js";
+import { useRoute } from "./behaviour/useRoute.js";
+import { useWorkedOut } from "./behaviour/useWorkedOut.js";
+import { Masthead } from "./components/Masthead.js";
+import { ScreenFocus } from "./components/ScreenFocus.js";
+import { UnpackPage } from "./pages/UnpackPage.js";
+import type { Screen } from "./state/route.js";
+import { useWords, WordsProvider } from "./words/words.js";
+
+const kinds = new Set(kindNames().keys());
+
+/** The first screen comes with the page; the others are fetched when they are opened. */
+const pages: Readonly<Record<Screen, React.ComponentType<{ readonly on: string | undefined }>>> = {
+  unpack: UnpackPage,
+  kitchen: lazy(() => import("./pages/KitchenPage.js")),
+  mine: lazy(() => import("./pages/MinePage.js")),
+  ask: lazy(() => import("./pages/AskPage.js")),
+  settings: lazy(() => import("./pages/SettingsPage.js")),
+};
+
+/** The page: one desk, and one screen at a time upon it. */
+export function App() {
+  const { screen, on } = useRoute();
+  const haul = useHaul(kinds);
+  const figures = useFigures();
+  const { language, say } = useLanguage(haul.state.language);
+  const worked = useWorkedOut(haul.state, figures.catalogue);
+  const Shown = pages[screen];
+  return (
+    <WordsProvider value={say}>
+      <DeskProvider value={{ haul, figures, worked, language }}>
+        <Masthead screen={screen} />
+        <main id="screen" tabIndex={-1}>
+          <Notices kept={haul.kept} failed={figures.failed} />
+          <Suspense fallback={<p role="status">{say("screen.opening")}</p>}>
+            <ScreenFocus screen={screen}>
+              <Shown on={on} />
+            </ScreenFocus>
+          </Suspense>
+        </main>
+      </DeskProvider>
+    </WordsProvider>
+  );
+}
+
+function Notices({ kept, failed }: { readonly kept: boolean; readonly failed: boolean }) {
+  const say = useWords();
+  return (
+    <>
+      {!kept && (
+        <p role="alert" className="wrong wrong-box">
+          {say("page.notKept")}
+        </p>
+      )}
+      {failed && <p role="alert">{say("page.noFigures")}</p>}
+    </>
+  );
+}

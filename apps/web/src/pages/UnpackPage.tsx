@@ -1,0 +1,54 @@
+import { useRef } from "react";
+import { useDesk } from "../behaviour/desk.js";
+import { HaulBox } from "../components/HaulBox.js";
+import { HaulButtons } from "../components/HaulButtons.js";
+import { KitchenChooser } from "../components/KitchenChooser.js";
+import { PlanView } from "../components/PlanView.js";
+import { SwatchPatterns } from "../components/Swatch.js";
+import { UnderstoodList } from "../components/UnderstoodList.js";
+import { useWords } from "../words/words.js";
+
+/** The first journey on one screen: what came home, what was understood, the kitchen, the plan. */
+export function UnpackPage() {
+  const say = useWords();
+  const box = useRef<HTMLTextAreaElement>(null);
+  const { haul, figures, worked } = useDesk();
+  const { state } = haul;
+  const clear = () => {
+    haul.clear();
+    box.current?.focus();
+  };
+  return (
+    <>
+      <SwatchPatterns />
+      <div className="unpack">
+        <HaulBox text={state.text} box={box} onChange={(next) => haul.change({ change: "text", text: next })}>
+          <HaulButtons
+            empty={state.text.trim() === ""}
+            example={haul.example}
+            replaced={haul.replaced}
+            onClear={clear}
+            onExample={haul.openExample}
+            onBringBack={haul.bringBack}
+          />
+        </HaulBox>
+        {worked ? (
+          <UnderstoodList
+            lines={worked.lines}
+            context={worked.context}
+            onCorrect={(key, correction) => haul.change({ change: "correct", key, correction })}
+            onAsRead={(key) => haul.change({ change: "as read", key })}
+          />
+        ) : (
+          !figures.failed && <p role="status">{say("page.opening")}</p>
+        )}
+      </div>
+      {worked && (
+        <>
+          <KitchenChooser state={state} context={worked.context} onChange={haul.change} />
+          <PlanView state={worked.plan} context={worked.context} onAgain={worked.again} />
+        </>
+      )}
+    </>
+  );
+}

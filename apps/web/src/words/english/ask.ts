@@ -1,0 +1,2 @@
+/** One question, one large answer. */
+export const askEnglish = {} as const;

@@ -1,0 +1,22 @@
+/** The plan, its places and its lives. */
+export const planEnglish = {
+  "plan.heading": "The plan",
+  "plan.working": "Working it out …",
+  "plan.done": { one: "Worked out for {count} thing.", other: "Worked out for {count} things." },
+  "plan.waitingForHaul": "Type what came home, and the plan appears here.",
+  "plan.problem": "No plan could be made: {problem}",
+  "plan.stopped": "the planner stopped before it was done.",
+  "plan.again": "Try again",
+  "plan.pressing": "Before anything else",
+  "place.refrigerator": "Refrigerator",
+  "place.refrigeratorNumbered": "Refrigerator {number}",
+  "place.room": "In the room",
+  "place.scale": "Every place is drawn to one scale. This square is {amount}:",
+  "place.scaleNote": "Very small lots are drawn just large enough to see.",
+  "place.picture": "{place}: {room}.",
+  "place.nothing": "Nothing here for now.",
+  "place.later": "Later",
+  "life.span": "{span}, ended by {ending}",
+  "life.more": "More about this",
+  "life.moreNamed": "More about this: {name}",
+} as const;

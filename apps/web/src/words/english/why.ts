@@ -1,0 +1,2 @@
+/** Why a lot lies where it lies, and what ends it. */
+export const whyEnglish = {} as const;

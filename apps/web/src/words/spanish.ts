@@ -1,0 +1,24 @@
+import { askSpanish } from "./spanish/ask.js";
+import { kitchenSpanish } from "./spanish/kitchen.js";
+import { mineSpanish } from "./spanish/mine.js";
+import { pageSpanish } from "./spanish/page.js";
+import { planSpanish } from "./spanish/plan.js";
+import { settingsSpanish } from "./spanish/settings.js";
+import { unpackSpanish } from "./spanish/unpack.js";
+import { whySpanish } from "./spanish/why.js";
+import type { PageLanguage } from "./words.js";
+
+/** Every word of the page in Spanish: a key that is missing is a type error. */
+export const spanishPage: PageLanguage = {
+  tag: "es",
+  messages: {
+    ...pageSpanish,
+    ...unpackSpanish,
+    ...kitchenSpanish,
+    ...planSpanish,
+    ...whySpanish,
+    ...mineSpanish,
+    ...askSpanish,
+    ...settingsSpanish,
+  },
+};

@@ -1,0 +1,2 @@
+/** Una pregunta, una respuesta grande. */
+export const askSpanish = {} as const;

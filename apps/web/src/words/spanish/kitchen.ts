@@ -1,0 +1,11 @@
+/** La cocina y quiénes comen. */
+export const kitchenSpanish = {
+  "kitchen.heading": "La cocina y quiénes comen",
+  "kitchen.choose": "La cocina más parecida a la tuya",
+  "kitchen.people": "Personas",
+  "kitchen.days": "Días del plan",
+  "kitchen.units": "Medidas",
+  "kitchen.metric": "°C y kilos",
+  "kitchen.us": "°F y libras",
+  "kitchen.details": "Cómo se supone que es esta cocina",
+} as const;

@@ -1,0 +1,22 @@
+/** El plan, sus lugares y lo que dura cada cosa. */
+export const planSpanish = {
+  "plan.heading": "El plan",
+  "plan.working": "Calculando…",
+  "plan.done": { one: "Calculado para {count} cosa.", other: "Calculado para {count} cosas." },
+  "plan.waitingForHaul": "Escribe lo que llegó a casa y el plan aparece aquí.",
+  "plan.problem": "No se pudo hacer un plan: {problem}",
+  "plan.stopped": "el cálculo se detuvo antes de terminar.",
+  "plan.again": "Probar otra vez",
+  "plan.pressing": "Antes que nada",
+  "place.refrigerator": "Refrigerador",
+  "place.refrigeratorNumbered": "Refrigerador {number}",
+  "place.room": "Fuera del refrigerador",
+  "place.scale": "Todos los lugares están dibujados a la misma escala. Este cuadro es {amount}:",
+  "place.scaleNote": "Lo muy pequeño se dibuja apenas lo bastante grande para verse.",
+  "place.picture": "{place}: {room}.",
+  "place.nothing": "Nada aquí por ahora.",
+  "place.later": "Después",
+  "life.span": "{span}; se acaba por {ending}",
+  "life.more": "Más sobre esto",
+  "life.moreNamed": "Más sobre esto: {name}",
+} as const;
