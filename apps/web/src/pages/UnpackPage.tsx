@@ -3,7 +3,7 @@ import { useDesk } from "../behaviour/desk.js";
 import { HaulBox } from "../components/HaulBox.js";
 import { HaulButtons } from "../components/HaulButtons.js";
 import { KitchenChooser } from "../components/KitchenChooser.js";
-import { PlanView } from "../components/PlanView.js";
+import { PlanView } from "../components/plan/PlanView.js";
 import { SwatchPatterns } from "../components/Swatch.js";
 import { UnderstoodList } from "../components/UnderstoodList.js";
 import { useWords } from "../words/words.js";

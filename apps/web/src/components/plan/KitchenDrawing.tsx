@@ -2,9 +2,9 @@ import type { HandoutContext, PlaceView } from "@keepwright/handout";
 import { roomWords } from "@keepwright/handout";
 import type { Kitchen, Plan } from "@keepwright/planner";
 import { useMemo } from "react";
-import { boxOf, unitsPerLitre } from "../drawing/kitchenScale.js";
-import { letterOf } from "../drawing/letters.js";
-import { useWords } from "../words/words.js";
+import { boxOf, unitsPerLitre } from "../../drawing/kitchenScale.js";
+import { letterOf } from "../../drawing/letters.js";
+import { useWords } from "../../words/words.js";
 import { PlaceCard } from "./PlaceCard.js";
 
 interface KitchenDrawingProps {

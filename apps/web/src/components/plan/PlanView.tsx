@@ -1,14 +1,14 @@
 import { type HandoutContext, planView } from "@keepwright/handout";
 import { useMemo } from "react";
-import type { PlanState } from "../behaviour/usePlan.js";
-import { useWords } from "../words/words.js";
-import { Cautions } from "./Cautions.js";
-import { EatingDays } from "./EatingDays.js";
+import type { PlanState } from "../../behaviour/usePlan.js";
+import { useWords } from "../../words/words.js";
+import { Cautions } from "../Cautions.js";
+import { WordList } from "../WordList.js";
+import { EatingDays } from "./Days.js";
 import { KitchenDrawing } from "./KitchenDrawing.js";
 import { LifeList } from "./LifeList.js";
 import { Preparation } from "./Preparation.js";
 import { ProofLines } from "./ProofLines.js";
-import { WordList } from "./WordList.js";
 
 interface PlanViewProps {
   readonly state: PlanState;

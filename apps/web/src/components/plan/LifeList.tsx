@@ -1,6 +1,6 @@
 import { type HandoutContext, type LifeView, lotReasonLines } from "@keepwright/handout";
 import type { LotReason, Plan } from "@keepwright/planner";
-import { useWords } from "../words/words.js";
+import { useWords } from "../../words/words.js";
 
 interface LifeListProps {
   readonly heading: string;

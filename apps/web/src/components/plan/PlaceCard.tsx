@@ -1,8 +1,8 @@
 import type { PlaceView } from "@keepwright/handout";
-import type { Box } from "../drawing/kitchenScale.js";
-import { useWords } from "../words/words.js";
+import type { Box } from "../../drawing/kitchenScale.js";
+import { useWords } from "../../words/words.js";
+import { Swatch } from "../Swatch.js";
 import { type DrawnLot, PlaceDrawing } from "./PlaceDrawing.js";
-import { Swatch } from "./Swatch.js";
 
 interface PlaceCardProps {
   readonly place: PlaceView;

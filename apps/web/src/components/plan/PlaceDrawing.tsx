@@ -1,6 +1,6 @@
-import type { Box } from "../drawing/kitchenScale.js";
-import { packBlocks } from "../drawing/packBlocks.js";
-import { patternFor } from "./Swatch.js";
+import type { Box } from "../../drawing/kitchenScale.js";
+import { packBlocks } from "../../drawing/packBlocks.js";
+import { patternFor } from "../Swatch.js";
 
 export interface DrawnLot {
   readonly letter: string;
