@@ -16,7 +16,7 @@ const outside: Record<string, readonly string[]> = {
   physics: [],
   // The solver stands behind the proof alone, and is loaded when it is first asked for.
   planner: ["highs", "zod"],
-  handout: [],
+  handout: ["intl-messageformat"],
   paper: ["@myriaddreamin/typst-ts-node-compiler", "node:fs", "node:module", "node:url"],
 };
 

@@ -9,7 +9,7 @@ import { whyEnglish } from "./english/why.js";
 
 /**
  * Every word of the page in English that is not already the handout's. A sentence is always whole; what changes stands
- * in {braces}; an entry with `one` and `other` is chosen by its {count}. Another language gives the same keys.
+ * in {braces}, in ICU MessageFormat. Another language gives the same keys.
  */
 export const englishPage = {
   ...pageEnglish,

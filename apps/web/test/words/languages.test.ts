@@ -1,9 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { messageHoles } from "../../../../packages/handout/test/support/messageParts.js";
 import { englishPage } from "../../src/words/english.js";
 import { spanishPage } from "../../src/words/spanish.js";
-
-const holesOf = (message: unknown): string[] =>
-  [...new Set([...JSON.stringify(message).matchAll(/\{(\w+)\}/g)].map(([, name]) => name ?? ""))].sort();
 
 describe("the page in Spanish", () => {
   it("says everything the English page says", () => {
@@ -11,6 +9,8 @@ describe("the page in Spanish", () => {
   });
 
   it.each(Object.entries(englishPage))("has the same placeholders in %s", (key, message) => {
-    expect(holesOf(spanishPage.messages[key as keyof typeof englishPage])).toEqual(holesOf(message));
+    expect(messageHoles(spanishPage.messages[key as keyof typeof englishPage])).toEqual(
+      messageHoles(message),
+    );
   });
 });

@@ -70,8 +70,9 @@ export function wantedName(
 ): string {
   const { when, day } = wanted;
   const said = (): string => {
-    if (typeof day === "number")
-      return day === 0 ? speaker.say("day.today") : speaker.say("day.ahead", { count: day });
+    if (day === 0) return speaker.say("day.today");
+    if (day === 1) return speaker.say("day.tomorrow");
+    if (typeof day === "number") return speaker.say("day.ahead", { count: day });
     const weekday = (weekdays as readonly string[]).indexOf(day);
     return weekday < 0 ? dayWords(speaker, day) : weekdayName(speaker, weekday);
   };

@@ -17,9 +17,9 @@ import { wishWords } from "./english/wishes.js";
 import type { Messages } from "./message.js";
 
 /**
- * Every word Keepwright says in English. A sentence is always whole: what changes stands in {braces}, and nothing is
- * built by joining halves, so that a translator may put the parts in the order the other language wants.
- * An entry with `one` and `other` is chosen by its {count}. Words are plain; ethylene is explained where it is named.
+ * Every word Keepwright says in English, in ICU MessageFormat. A sentence is always whole: what changes stands in
+ * {braces}, and nothing is built by joining halves, so that a translator may put the parts in the order the other
+ * language wants. Words are plain; ethylene is explained where it is named.
  */
 export const english = {
   ...amountsWords,

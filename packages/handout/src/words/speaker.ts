@@ -1,5 +1,6 @@
 import { english } from "./english.js";
 import type { Message, Messages, Values } from "./message.js";
+import { messageFormatter } from "./messageFormatter.js";
 
 export type English = typeof english;
 export type MessageKey = keyof English;
@@ -24,29 +25,13 @@ export interface Speaker {
   capital(text: string): string;
 }
 
-const hole = /\{(\w+)\}/g;
-
-function chosen(
-  message: Message,
-  plurals: Intl.PluralRules,
-  values: Record<string, string | number>,
-): string {
-  if (typeof message === "string") return message;
-  return message[plurals.select(Number(values.count))] ?? message.other;
-}
-
 /** Says any set of messages in a language: the handout's own, or those of a page of its own. */
 export function sayer<Own extends Messages>(tag: string, messages: { readonly [key in keyof Own]: Message }) {
-  const plurals = new Intl.PluralRules(tag);
-  const numbers = new Intl.NumberFormat(tag);
+  const format = messageFormatter(tag);
   return <Key extends keyof Own & string>(key: Key, ...values: Values<Own[Key]>): string => {
-    const given = (values[0] ?? {}) as Record<string, string | number>;
     // A language of which only a part is written must not fall back on another unseen.
     if (messages[key] === undefined) throw new Error(`There are no words for “${key}” in ${tag}.`);
-    return chosen(messages[key], plurals, given).replace(hole, (_, name: string) => {
-      const value = given[name] ?? "";
-      return typeof value === "number" ? numbers.format(value) : value;
-    });
+    return format(messages[key], values[0] ?? {});
   };
 }
 

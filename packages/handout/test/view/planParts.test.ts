@@ -112,7 +112,7 @@ describe("what was taken for granted", () => {
 
 describe("saying other messages than the handout's", () => {
   const messages = {
-    apples: { one: "{count} apple", other: "{count} apples" },
+    apples: "{count, plural, one {# apple} other {# apples}}",
     price: "{sum} each",
   } as const;
   it("chooses the plural form and writes numbers as the language does", () => {

@@ -2,7 +2,6 @@ import {
   englishLanguage,
   type HandoutContext,
   handoutContext,
-  type Message,
   planText,
   planView,
 } from "@keepwright/handout";
@@ -11,16 +10,9 @@ import { inventedCatalogue } from "../fixtures/catalogue.js";
 import { handMadePlan } from "../fixtures/plan.js";
 
 const marked = (text: string) => `⟦${text}⟧`;
-const markedMessage = (message: Message): Message =>
-  typeof message === "string"
-    ? marked(message)
-    : (Object.fromEntries(
-        Object.entries(message).map(([form, text]) => [form, marked(text ?? "")]),
-      ) as Message);
-
 /** A made-up language: every message in brackets, so that words from elsewhere stand out. */
 const messages = Object.fromEntries(
-  Object.entries(englishLanguage.messages).map(([key, message]) => [key, markedMessage(message)]),
+  Object.entries(englishLanguage.messages).map(([key, message]) => [key, marked(message)]),
 ) as typeof englishLanguage.messages;
 const context: HandoutContext = handoutContext(inventedCatalogue, { language: { tag: "en-GB", messages } });
 

@@ -4,18 +4,10 @@ import { preparations } from "@keepwright/catalogue";
 import { englishLanguage, type Message, spanish, spanishLanguage, speaker } from "@keepwright/handout";
 import { ordinaryKitchens, wrapIds } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
+import { messageHoles } from "../support/messageParts.js";
 
 const english: Record<string, Message> = englishLanguage.messages;
 const messages = spanish as Record<string, Message>;
-const texts = (message: Message): string[] =>
-  typeof message === "string" ? [message] : Object.values(message);
-const holes = (message: Message) =>
-  [
-    ...new Set(
-      texts(message).flatMap((text) => [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name ?? "")),
-    ),
-  ].sort();
-
 const limits = new Map(
   (
     JSON.parse(
@@ -30,9 +22,9 @@ describe("the Spanish words", () => {
   it("have the keys of the English ones, and no hole that those do not fill", () => {
     expect(Object.keys(messages).filter((key) => !Object.hasOwn(english, key))).toEqual([]);
     for (const [key, message] of Object.entries(messages)) {
-      const filled = new Set([...holes(english[key]!), "count"]);
+      const filled = new Set([...messageHoles(english[key]!), "count"]);
       expect(
-        holes(message).filter((hole) => !filled.has(hole)),
+        messageHoles(message).filter((hole) => !filled.has(hole)),
         key,
       ).toEqual([]);
     }
@@ -41,7 +33,9 @@ describe("the Spanish words", () => {
   it("lose no name, date or amount that the English words tell", () => {
     // A number of portions told beside a date is left to the English words: the sheet counts none.
     for (const [key, message] of Object.entries(messages)) {
-      const lost = holes(english[key]!).filter((hole) => hole !== "count" && !holes(message).includes(hole));
+      const lost = messageHoles(english[key]!).filter(
+        (hole) => hole !== "count" && !messageHoles(message).includes(hole),
+      );
       expect(lost, key).toEqual([]);
     }
   });

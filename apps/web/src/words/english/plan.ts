@@ -2,7 +2,7 @@
 export const planEnglish = {
   "plan.heading": "The plan",
   "plan.working": "Working it out …",
-  "plan.done": { one: "Worked out for {count} thing.", other: "Worked out for {count} things." },
+  "plan.done": "{count, plural, one {Worked out for # thing.} other {Worked out for # things.}}",
   "plan.waitingForHaul": "Type what came home, and the plan appears here.",
   "plan.problem": "No plan could be made: {problem}",
   "plan.stopped": "the planner stopped before it was done.",

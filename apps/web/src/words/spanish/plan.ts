@@ -2,7 +2,7 @@
 export const planSpanish = {
   "plan.heading": "El plan",
   "plan.working": "Calculando…",
-  "plan.done": { one: "Calculado para {count} cosa.", other: "Calculado para {count} cosas." },
+  "plan.done": "{count, plural, one {Calculado para # cosa.} other {Calculado para # cosas.}}",
   "plan.waitingForHaul": "Escribe lo que llegó a casa y el plan aparece aquí.",
   "plan.problem": "No se pudo hacer un plan: {problem}",
   "plan.stopped": "el cálculo se detuvo antes de terminar.",

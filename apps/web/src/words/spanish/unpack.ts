@@ -17,8 +17,8 @@ export const unpackSpanish = {
 
   "understood.heading": "Lo que se entendió",
   "understood.none": "Nada todavía. Lo que escribes se lee aquí, línea por línea.",
-  "understood.count": { one: "{count} cosa.", other: "{count} cosas." },
-  "understood.waiting": { one: "Una necesita respuesta.", other: "{count} necesitan respuesta." },
+  "understood.count": "{count, plural, one {# cosa.} other {# cosas.}}",
+  "understood.waiting": "{count, plural, one {Una necesita respuesta.} other {# necesitan respuesta.}}",
   "understood.toPlan": "Ir al plan",
   "line.change": "Cambiar",
   "line.changeNamed": "Cambiar {typed}",

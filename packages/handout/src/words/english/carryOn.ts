@@ -3,10 +3,8 @@ import type { Messages } from "../message.js";
 /** A plan carried on: what changed against the plan before, and why. */
 export const carryOnWords = {
   "carryOn.title": "The plan carried on, from {from} to {to}",
-  "carryOn.changed": {
-    one: "{count} thing is not as it was in the plan before; the rest stays.",
-    other: "{count} things are not as they were in the plan before; the rest stays.",
-  },
+  "carryOn.changed":
+    "{count, plural, one {# thing is not as it was in the plan before; the rest stays.} other {# things are not as they were in the plan before; the rest stays.}}",
   "carryOn.nothing": "Nothing changes: the plan before still holds. Leave everything where it is.",
 
   "heading.changes": "What changes, and why",
@@ -41,36 +39,24 @@ export const carryOnWords = {
   "carryOn.because.came home": "It came home since.",
   "carryOn.because.moved by hand": "It lay elsewhere than planned.",
   "carryOn.because.cut since": "It has been cut since.",
-  "carryOn.because.ripe sooner": { one: "Ripe {count} day sooner.", other: "Ripe {count} days sooner." },
-  "carryOn.because.ripe later": { one: "Ripe {count} day later.", other: "Ripe {count} days later." },
-  "carryOn.because.ends sooner": {
-    one: "It will be past its best about {count} day sooner than the plan before had it.",
-    other: "It will be past its best about {count} days sooner than the plan before had it.",
-  },
-  "carryOn.because.keeps longer": {
-    one: "It keeps about {count} day longer than the plan before had it.",
-    other: "It keeps about {count} days longer than the plan before had it.",
-  },
-  "carryOn.because.more left": {
-    one: "{count} portion more is left than planned.",
-    other: "{count} portions more are left than planned.",
-  },
-  "carryOn.because.less left": {
-    one: "{count} portion less is left than planned.",
-    other: "{count} portions less are left than planned.",
-  },
+  "carryOn.because.ripe sooner": "{count, plural, one {Ripe # day sooner.} other {Ripe # days sooner.}}",
+  "carryOn.because.ripe later": "{count, plural, one {Ripe # day later.} other {Ripe # days later.}}",
+  "carryOn.because.ends sooner":
+    "{count, plural, one {It will be past its best about # day sooner than the plan before had it.} other {It will be past its best about # days sooner than the plan before had it.}}",
+  "carryOn.because.keeps longer":
+    "{count, plural, one {It keeps about # day longer than the plan before had it.} other {It keeps about # days longer than the plan before had it.}}",
+  "carryOn.because.more left":
+    "{count, plural, one {# portion more is left than planned.} other {# portions more are left than planned.}}",
+  "carryOn.because.less left":
+    "{count, plural, one {# portion less is left than planned.} other {# portions less are left than planned.}}",
   "carryOn.because.may not stay": "It may not stay as it lies: see “Take care”.",
   "carryOn.because.room taken": "The room in “{place}” is taken by {names}.",
   "carryOn.because.room gone": "There is too little room left in “{place}”.",
   "carryOn.because.room free": "There is room in “{place}” now.",
-  "carryOn.because.beside": {
-    one: "Beside {names} it would last {count} day less.",
-    other: "Beside {names} it would last {count} days less.",
-  },
-  "carryOn.because.lasts longer there": {
-    one: "It lasts about {count} day longer there.",
-    other: "It lasts about {count} days longer there.",
-  },
+  "carryOn.because.beside":
+    "{count, plural, one {Beside {names} it would last # day less.} other {Beside {names} it would last # days less.}}",
+  "carryOn.because.lasts longer there":
+    "{count, plural, one {It lasts about # day longer there.} other {It lasts about # days longer there.}}",
   "carryOn.because.ripens there": "It gets ripe sooner there.",
   "carryOn.because.eats better there": "It eats better from there.",
   "carryOn.because.better for the rest": "The rest is the better for it: worth {grams} of waste.",

@@ -3,11 +3,8 @@ import type { Messages } from "../message.js";
 /** What becomes of a plan when it is carried out many times over in the model. */
 export const drawsWords = {
   "heading.draws": "How sure that is",
-  "draws.how": {
-    one: "The model carried the plan out {count} time, with temperatures, ages on arrival, the luck of each thing and late meals drawn by chance (seed {seed}).",
-    other:
-      "The model carried the plan out {count} times, each time with other temperatures, other ages on arrival, other luck for each thing, and other meals eaten late (seed {seed}).",
-  },
+  "draws.how":
+    "{count, plural, one {The model carried the plan out # time, with temperatures, ages on arrival, the luck of each thing and late meals drawn by chance (seed {seed}).} other {The model carried the plan out # times, each time with other temperatures, other ages on arrival, other luck for each thing, and other meals eaten late (seed {seed}).}}",
   "draws.waste":
     "Waste: {mean} on average. In 8 cases of 10 it was between {low} and {high}, in half of them below {median}.",
   "draws.unsorted":

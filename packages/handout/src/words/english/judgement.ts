@@ -38,7 +38,7 @@ export const judgementWords = {
     "Expected waste as you have it: {yours} ({yoursPortions}). With the plan: {plan} ({planPortions}).",
   "judge.wasteEqual": "As you have it and in the plan about the same should go to waste: {yours}.",
   "judge.wasteNeither": "Next to nothing should go to waste, as you have it or with the plan.",
-  "judge.portions": { one: "about {count} portion", other: "about {count} portions" },
+  "judge.portions": "{count, plural, one {about # portion} other {about # portions}}",
   "judge.portions.little": "less than a portion",
   "judge.same": "All in all it is as good as the plan. Leave it as it is.",
   "judge.better": "All in all it is a little better than the plan that was found. Leave it as it is.",

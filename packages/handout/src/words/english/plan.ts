@@ -4,10 +4,8 @@ import type { Messages } from "../message.js";
 export const planWords = {
   // Title and summary of a plan
   "plan.title": "Where everything goes, from {from} to {to}",
-  "plan.household": {
-    one: "For {count} person eating about {portions} portions of fruit and vegetables a day.",
-    other: "For {count} people, each eating about {portions} portions of fruit and vegetables a day.",
-  },
+  "plan.household":
+    "{count, plural, one {For # person eating about {portions} portions of fruit and vegetables a day.} other {For # people, each eating about {portions} portions of fruit and vegetables a day.}}",
   "plan.kitchen": "Kitchen: {kitchen}.",
   "plan.ordinaryKitchen":
     "No kitchen was given, so this plan is for an ordinary one: {kitchen}. Yours may be warmer, colder or smaller.",
@@ -138,28 +136,19 @@ export const planWords = {
   "eat.day": "{date}: {list}",
   "eat.away": "{date}: nobody at home",
   "eat.nothing": "{date}: nothing planned",
-  "eat.entry": { one: "{name} ({count} portion)", other: "{name} ({count} portions)" },
-  "eat.entryDoubtful": {
-    one: "{name} ({count} portion; may not last: eat sooner, freeze, or give away)",
-    other: "{name} ({count} portions; may not last: eat sooner, freeze, or give away)",
-  },
-  "eat.throwAway": {
-    one: "Throw away what is left of {name} after {date} ({count} portion).",
-    other: "Throw away what is left of {name} after {date} ({count} portions).",
-  },
-  "eat.left": {
-    one: "Still there at the end: {name} ({count} portion).",
-    other: "Still there at the end: {name} ({count} portions).",
-  },
+  "eat.entry": "{count, plural, one {{name} (# portion)} other {{name} (# portions)}}",
+  "eat.entryDoubtful":
+    "{count, plural, one {{name} (# portion; may not last: eat sooner, freeze, or give away)} other {{name} (# portions; may not last: eat sooner, freeze, or give away)}}",
+  "eat.throwAway":
+    "{count, plural, one {Throw away what is left of {name} after {date} (# portion).} other {Throw away what is left of {name} after {date} (# portions).}}",
+  "eat.left":
+    "{count, plural, one {Still there at the end: {name} (# portion).} other {Still there at the end: {name} (# portions).}}",
   "eat.cutOpen":
     "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once.",
   "eat.cutOpenUntil":
     "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}.",
-  "eat.cutOpenTooLong": {
-    one: "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}: {count} portion would be later than that. Freeze it or give it away before.",
-    other:
-      "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}: {count} portions would be later than that. Freeze them or give them away before.",
-  },
+  "eat.cutOpenTooLong":
+    "{count, plural, one {{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}: # portion would be later than that. Freeze it or give it away before.} other {{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}: # portions would be later than that. Freeze them or give them away before.}}",
   "eat.ready": "{name}: ready to eat about {date}.",
   "eat.notReady": "{name}: no ripening in this place.",
 

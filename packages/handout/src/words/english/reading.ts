@@ -9,7 +9,7 @@ export const readingWords = {
   "lot.assumed": "Taken for granted: {assumed}.",
   "reading.notUnderstood": "“{typed}” → not understood",
   "reading.notPlanned": "“{typed}” → not planned as it is",
-  "lot.daysAgo": { one: "{name}, from {count} day ago", other: "{name}, from {count} days ago" },
+  "lot.daysAgo": "{count, plural, one {{name}, from # day ago} other {{name}, from # days ago}}",
   "assumed.usual amount": "the usual amount",
   "assumed.usual size": "the usual size",
   "assumed.usual ripeness": "as ripe as usual",

@@ -14,10 +14,8 @@ export const sheetWords = {
     "Made by Keepwright for: {kitchen}. All dates are likely, not sure. Look, smell and feel. Tips with a star (*) are common practice and have no source.",
   "sheet.page": "Page {page} of {pages}",
 
-  "sheet.written": {
-    one: "Written: {file} ({count} page, ordinary text of {size} pt).",
-    other: "Written: {file} ({count} pages, ordinary text of {size} pt).",
-  },
+  "sheet.written":
+    "{count, plural, one {Written: {file} (# page, ordinary text of {size} pt).} other {Written: {file} (# pages, ordinary text of {size} pt).}}",
 
   "sheet.finish": "{names}.",
   "sheet.doubtful": "May not last till then: {names}. Eat it sooner, freeze it or give it away.",

@@ -5,10 +5,7 @@ export const takeHomeWords = {
   // Titles of days in a calendar
   "calendar.name": "What to eat and move",
   "calendar.eat": "Eat today: {names}",
-  "calendar.eatMore": {
-    one: "Eat today: {names}, and {count} more",
-    other: "Eat today: {names}, and {count} more",
-  },
+  "calendar.eatMore": "Eat today: {names}, and {count} more",
   "calendar.eatBy": "Best eaten by today: {name}",
   "calendar.lastSafeDay": "Last safe day: {name}",
   "calendar.atOnce": "Eat within two hours: {name}",

@@ -30,5 +30,6 @@ export const wishWords = {
   "lot.wanted.from": "{name}, not wanted before {day}",
   "lot.wanted.after": "{name}, wanted after {day}",
   "day.today": "today",
-  "day.ahead": { one: "tomorrow", other: "the day {count} days from now" },
+  "day.tomorrow": "tomorrow",
+  "day.ahead": "the day {count} days from now",
 } as const satisfies Messages;
