@@ -28,8 +28,8 @@ export function App() {
   const { screen, on } = useRoute();
   const haul = useHaul(kinds);
   const figures = useFigures();
-  const { language, say } = useLanguage(haul.state.language);
-  const worked = useWorkedOut(haul.state, figures.catalogue);
+  const { language, say, spoken } = useLanguage(haul.state);
+  const worked = useWorkedOut(haul.state, figures.catalogue, spoken);
   const Shown = pages[screen];
   return (
     <WordsProvider value={say}>

@@ -47,7 +47,12 @@ interface VisitOptions extends BrowserContextOptions {
 
 /** Opens the page in a browser that has never seen it. */
 export async function visit(browser: Browser, { before, ...options }: VisitOptions = {}): Promise<Visit> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  // The region is part of how dates are written.
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 900 },
+    locale: "en-GB",
+    ...options,
+  });
   const page = await context.newPage();
   const watched: Watched = { requests: [], faults: [] };
   context.on("request", (request) =>

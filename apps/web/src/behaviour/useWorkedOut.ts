@@ -1,5 +1,5 @@
 import type { Catalogue } from "@keepwright/catalogue";
-import { type HandoutContext, handoutContext } from "@keepwright/handout";
+import { type HandoutContext, handoutContext, type Language } from "@keepwright/handout";
 import { useDeferredValue, useMemo } from "react";
 import { kitchenOf } from "../state/kitchenOf.js";
 import type { PlannerState } from "../state/plannerState.js";
@@ -21,7 +21,11 @@ export interface WorkedOut {
 const noLines: readonly ReadLine[] = [];
 
 /** All that needs the catalogue's figures: what was understood and the plan. Undefined while they are on their way. */
-export function useWorkedOut(state: PlannerState, catalogue: Catalogue | undefined): WorkedOut | undefined {
+export function useWorkedOut(
+  state: PlannerState,
+  catalogue: Catalogue | undefined,
+  language: Language,
+): WorkedOut | undefined {
   const from = useToday();
   const text = useDeferredValue(state.text);
   const lines = useMemo(
@@ -29,8 +33,8 @@ export function useWorkedOut(state: PlannerState, catalogue: Catalogue | undefin
     [text, state.corrections, catalogue],
   );
   const context = useMemo(
-    () => catalogue && handoutContext(catalogue, { units: state.units }),
-    [state.units, catalogue],
+    () => catalogue && handoutContext(catalogue, { units: state.units, language }),
+    [state.units, catalogue, language],
   );
   const ask = useMemo(() => askFor(state, lotsToPlan(lines), from), [state, lines, from]);
   const { again, ...plan } = usePlan(ask);

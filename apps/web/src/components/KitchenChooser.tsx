@@ -1,4 +1,4 @@
-import { type HandoutContext, kitchenView } from "@keepwright/handout";
+import { type HandoutContext, kitchenView, type Units, unitsOf } from "@keepwright/handout";
 import { type OrdinaryKitchenKey, ordinaryKitchens } from "@keepwright/planner";
 import { kitchenOf } from "../state/kitchenOf.js";
 import { dayRange, type PlannerChange, type PlannerState, peopleRange } from "../state/plannerState.js";
@@ -50,18 +50,7 @@ export function KitchenChooser({ state, context, onChange }: KitchenChooserProps
           range={dayRange}
           onChange={(days) => onChange({ change: "days", days })}
         />
-        <label className="field">
-          <span>{say("kitchen.units")}</span>
-          <select
-            value={state.units}
-            onChange={(event) =>
-              onChange({ change: "units", units: event.target.value === "us" ? "us" : "metric" })
-            }
-          >
-            <option value="metric">{say("kitchen.metric")}</option>
-            <option value="us">{say("kitchen.us")}</option>
-          </select>
-        </label>
+        <UnitsField units={state.units} onChange={(units) => onChange({ change: "units", units })} />
       </div>
       <details>
         <summary>{say("kitchen.details")}</summary>
@@ -72,5 +61,29 @@ export function KitchenChooser({ state, context, onChange }: KitchenChooserProps
         </ul>
       </details>
     </section>
+  );
+}
+
+interface UnitsFieldProps {
+  readonly units: Units;
+  readonly onChange: (units: Units) => void;
+}
+
+/** Both at once; each apart is for the settings, and shown here where it was chosen there. */
+function UnitsField({ units, onChange }: UnitsFieldProps) {
+  const say = useWords();
+  const apart = units.mass !== units.temperature;
+  return (
+    <label className="field">
+      <span>{say("kitchen.units")}</span>
+      <select
+        value={apart ? "apart" : units.mass}
+        onChange={(event) => onChange(unitsOf(event.target.value === "us" ? "us" : "metric"))}
+      >
+        {apart && <option value="apart">{say("kitchen.apart")}</option>}
+        <option value="metric">{say("kitchen.metric")}</option>
+        <option value="us">{say("kitchen.us")}</option>
+      </select>
+    </label>
   );
 }

@@ -1,7 +1,9 @@
 import type { WrapId } from "@keepwright/catalogue";
+import type { Units } from "@keepwright/handout";
 import type { Kitchen } from "@keepwright/planner";
 import type { Correction, Corrections } from "./corrections.js";
 import type { LanguageChoice } from "./language.js";
+import type { RegionChoice } from "./region.js";
 
 /** A kitchen the person described; its key begins with "own-". */
 export interface OwnKitchen {
@@ -17,7 +19,7 @@ export interface Lying {
 
 /** Everything the person entered. The plan is computed from it and is not kept. */
 export interface PlannerState {
-  readonly version: 2;
+  readonly version: 3;
   readonly text: string;
   readonly corrections: Corrections;
   /** Key of an ordinary kitchen, or of one of `kitchens`. */
@@ -25,8 +27,11 @@ export interface PlannerState {
   readonly kitchens: readonly OwnKitchen[];
   readonly people: number;
   readonly days: number;
-  readonly units: "metric" | "us";
+  /** Temperatures and masses each in their own. */
+  readonly units: Units;
   readonly language: LanguageChoice;
+  /** Whose dates and numbers. */
+  readonly region: RegionChoice;
   /** Tasks ticked off, by their keys. */
   readonly done: readonly string[];
   /** As the person has it, by the key of the line. */
@@ -45,6 +50,7 @@ export type PlannerChange =
   | { readonly change: "days"; readonly days: number }
   | { readonly change: "units"; readonly units: PlannerState["units"] }
   | { readonly change: "language"; readonly language: LanguageChoice }
+  | { readonly change: "region"; readonly region: RegionChoice }
   | { readonly change: "done"; readonly task: string; readonly done: boolean }
   | { readonly change: "lying"; readonly key: string; readonly at: Lying | undefined }
   | { readonly change: "all lying"; readonly lying: PlannerState["lying"] }
@@ -105,6 +111,8 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
       return { ...state, units: change.units };
     case "language":
       return { ...state, language: change.language };
+    case "region":
+      return { ...state, region: change.region };
     case "done":
       return { ...state, done: ticked(state.done, change.task, change.done) };
     case "lying":

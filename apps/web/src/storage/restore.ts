@@ -1,8 +1,10 @@
+import { type UnitSystem, type Units, unitsOf } from "@keepwright/handout";
 import type { Kitchen } from "@keepwright/planner";
 import type { Correction, Corrections } from "../state/corrections.js";
 import { isOrdinary } from "../state/kitchenOf.js";
 import { languageKeys } from "../state/language.js";
 import { dayRange, type OwnKitchen, type PlannerState, peopleRange } from "../state/plannerState.js";
+import { isRegion } from "../state/region.js";
 import { restoreLying } from "./restoreLying.js";
 
 const mostGrams = 200_000;
@@ -54,6 +56,14 @@ function restoreKitchens(value: unknown): readonly OwnKitchen[] {
   );
 }
 
+/** Until version 2 one word stood for both. */
+function restoreUnits(value: unknown): Units {
+  const known = (each: unknown): UnitSystem => (each === "us" ? "us" : "metric");
+  return isRecord(value)
+    ? { temperature: known(value.temperature), mass: known(value.mass) }
+    : unitsOf(known(value));
+}
+
 const words = (value: unknown): readonly string[] =>
   Array.isArray(value) ? value.filter((each) => typeof each === "string") : [];
 
@@ -73,15 +83,16 @@ export function restore(saved: unknown, { otherwise, kinds }: RestoreWith): Plan
   const known = (key: unknown): key is string =>
     typeof key === "string" && (isOrdinary(key) || kitchens.some((own) => own.key === key));
   return {
-    version: 2,
+    version: 3,
     text: saved.text,
     corrections: restoreCorrections(saved.corrections, kinds),
     kitchen: known(saved.kitchen) ? saved.kitchen : otherwise.kitchen,
     kitchens,
     people: wholeNumber(saved.people, peopleRange, otherwise.people),
     days: wholeNumber(saved.days, dayRange, otherwise.days),
-    units: saved.units === "us" ? "us" : "metric",
+    units: restoreUnits(saved.units),
     language: languageKeys.find((key) => key === saved.language) ?? "device",
+    region: isRegion(saved.region) ? saved.region : "device",
     done: words(saved.done),
     lying: restoreLying(saved.lying),
   };

@@ -1,3 +1,4 @@
+import { unitsOf } from "@keepwright/handout";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
@@ -10,15 +11,16 @@ import {
 } from "../../src/state/plannerState.js";
 
 const state: PlannerState = {
-  version: 2,
+  version: 3,
   text: "2 kg apples",
   corrections: { "2 kg apples#0": { grams: 500 } },
   kitchen: "small",
   kitchens: [],
   people: 3,
   days: 7,
-  units: "us",
+  units: unitsOf("us"),
   language: "device",
+  region: "device",
   done: [],
   lying: {},
 };
@@ -73,7 +75,7 @@ describe("starting again and the example", () => {
     expect(cleared(state)).toEqual({ ...state, text: "", corrections: {} });
   });
   it("opens the example's haul and people in the person's own kitchen and units", () => {
-    expect(opened(example, state)).toEqual({ ...example, kitchen: "small", units: "us" });
+    expect(opened(example, state)).toEqual({ ...example, kitchen: "small", units: unitsOf("us") });
   });
   it("knows the example from one that was touched", () => {
     expect(isExample(opened(example, state), example)).toBe(true);

@@ -1,17 +1,19 @@
+import { unitsOf } from "@keepwright/handout";
 import { describe, expect, it } from "vitest";
 import type { PlannerState } from "../../src/state/plannerState.js";
 import { load, save, setAsideKey, storageKey } from "../../src/storage/deviceStorage.js";
 
 const otherwise: PlannerState = {
-  version: 2,
+  version: 3,
   text: "3 figs",
   corrections: {},
   kitchen: "ordinary",
   kitchens: [],
   people: 4,
   days: 10,
-  units: "metric",
+  units: unitsOf("metric"),
   language: "device",
+  region: "device",
   done: [],
   lying: {},
 };

@@ -1,3 +1,4 @@
+import { unitsOf } from "@keepwright/handout";
 import { ordinaryKitchens, wrapIds } from "@keepwright/planner";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -5,22 +6,23 @@ import { dayRange, type PlannerState, peopleRange } from "../../src/state/planne
 import { type RestoreWith, restore } from "../../src/storage/restore.js";
 
 const otherwise: PlannerState = {
-  version: 2,
+  version: 3,
   text: "3 figs",
   corrections: {},
   kitchen: "ordinary",
   kitchens: [],
   people: 4,
   days: 10,
-  units: "metric",
+  units: unitsOf("metric"),
   language: "device",
+  region: "device",
   done: [],
   lying: {},
 };
 const how: RestoreWith = { otherwise, kinds: new Set(["apple", "fig"]) };
 
 const state: fc.Arbitrary<PlannerState> = fc.record({
-  version: fc.constant(2 as const),
+  version: fc.constant(3 as const),
   text: fc.string({ unit: "binary" }),
   corrections: fc.dictionary(
     fc.string(),
@@ -40,7 +42,11 @@ const state: fc.Arbitrary<PlannerState> = fc.record({
   kitchen: fc.constantFrom("ordinary", "small", "cellar", "warm"),
   people: fc.integer({ min: peopleRange.least, max: peopleRange.most }),
   days: fc.integer({ min: dayRange.least, max: dayRange.most }),
-  units: fc.constantFrom("metric", "us"),
+  units: fc.record({
+    temperature: fc.constantFrom("metric", "us"),
+    mass: fc.constantFrom("metric", "us"),
+  }),
+  region: fc.constantFrom("device", "US", "419"),
   kitchens: fc.constant([]),
   language: fc.constantFrom("device", "en", "es"),
   done: fc.array(fc.string()),
@@ -54,7 +60,8 @@ function expectSound(restored: PlannerState): void {
   expect(restored.people).toBeLessThanOrEqual(peopleRange.most);
   expect(restored.days).toBeGreaterThanOrEqual(dayRange.least);
   expect(restored.days).toBeLessThanOrEqual(dayRange.most);
-  expect(["metric", "us"]).toContain(restored.units);
+  expect(["metric", "us"]).toContain(restored.units.temperature);
+  expect(["metric", "us"]).toContain(restored.units.mass);
   for (const { grams, commodity } of Object.values(restored.corrections)) {
     if (grams !== undefined) expect(grams).toBeGreaterThan(0);
     if (commodity !== undefined) expect(how.kinds).toContain(commodity);
@@ -98,6 +105,15 @@ describe("the one door for what was saved", () => {
 
   it.each([undefined, null, 7, "text", [], {}, { text: 7 }])("opens what it is told to for %j", (saved) => {
     expect(restore(saved, how)).toBe(otherwise);
+  });
+
+  it.each([
+    ["us", unitsOf("us")],
+    ["metric", unitsOf("metric")],
+    [7, unitsOf("metric")],
+    [{ temperature: "us" }, { temperature: "us", mass: "metric" }],
+  ])("reads the units %j of any version", (units, expected) => {
+    expect(restore({ version: 2, text: "x", units }, how).units).toEqual(expected);
   });
 
   it("lets go of a correction to a kind that the catalogue no longer has, and keeps the others", () => {

@@ -9,18 +9,36 @@ import type { Speaker } from "./speaker.js";
 export const unitSystems = ["metric", "us"] as const;
 export type UnitSystem = (typeof unitSystems)[number];
 
+/** Temperatures in one system, and masses and rooms in the same or the other. */
+export interface Units {
+  /** "metric": °C. "us": °F. */
+  readonly temperature: UnitSystem;
+  /** "metric": g, kg and L. "us": oz, lb and qt. */
+  readonly mass: UnitSystem;
+}
+
+/** A system's name stands for all of it. */
+export const unitsOf = (units: UnitSystem | Units): Units =>
+  typeof units === "string" ? { temperature: units, mass: units } : units;
+
 /**
  * Temperature in °C or °F, to the whole degree: the model's places vary by more than that. With `digits`, as finely as
  * somebody stated it.
  */
-export function temperatureWords(speaker: Speaker, units: UnitSystem, celsius: number, digits = 0): string {
-  const value = units === "us" ? fahrenheitFromCelsius(celsius) : celsius;
+export function temperatureWords(
+  speaker: Speaker,
+  units: UnitSystem | Units,
+  celsius: number,
+  digits = 0,
+): string {
+  const us = unitsOf(units).temperature === "us";
+  const value = us ? fahrenheitFromCelsius(celsius) : celsius;
   const options = { maximumFractionDigits: digits, signDisplay: "negative" } as const;
-  return `${speaker.number(value, options)} ${units === "us" ? "°F" : "°C"}`;
+  return `${speaker.number(value, options)} ${us ? "°F" : "°C"}`;
 }
 
 /** Mass to about two figures: g and kg, or oz and lb. */
-export function massWords(speaker: Speaker, units: UnitSystem, grams: number): string {
+export function massWords(speaker: Speaker, units: UnitSystem | Units, grams: number): string {
   const small = (value: number, unit: string) =>
     speaker.number(value, { style: "unit", unit, unitDisplay: "short", maximumSignificantDigits: 2 });
   const large = (value: number, unit: string) =>
@@ -30,7 +48,7 @@ export function massWords(speaker: Speaker, units: UnitSystem, grams: number): s
       unitDisplay: "short",
       maximumFractionDigits: value < 9.95 ? 1 : 0,
     });
-  if (units === "us") {
+  if (unitsOf(units).mass === "us") {
     return grams < 0.95 * gramsPerPound
       ? small(grams / gramsPerOunce, "ounce")
       : large(grams / gramsPerPound, "pound");
@@ -39,13 +57,14 @@ export function massWords(speaker: Speaker, units: UnitSystem, grams: number): s
 }
 
 /** Room in litres, or US liquid quarts. */
-export function roomWords(speaker: Speaker, units: UnitSystem, litres: number): string {
-  const value = units === "us" ? litres / (2 * litresPerLiquidPint) : litres;
+export function roomWords(speaker: Speaker, units: UnitSystem | Units, litres: number): string {
+  const us = unitsOf(units).mass === "us";
+  const value = us ? litres / (2 * litresPerLiquidPint) : litres;
   const written = speaker.number(
     value,
     value < 10 ? { maximumFractionDigits: 1 } : { maximumFractionDigits: 0 },
   );
-  return units === "us"
+  return us
     ? speaker.say("amount.quarts", { value: written })
     : speaker.say("amount.litres", { value: written });
 }

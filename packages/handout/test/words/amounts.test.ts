@@ -40,6 +40,17 @@ describe("amounts in words", () => {
     expect(roomWords(english, "us", 14)).toBe("15 qt");
   });
 
+  it("temperatures and masses may be in units of their own", () => {
+    const british = { temperature: "metric", mass: "us" } as const;
+    expect(temperatureWords(english, british, 4)).toBe("4 °C");
+    expect(massWords(english, british, 907)).toMatch(/^2\slb$|^2lb$/);
+    expect(roomWords(english, british, 14)).toBe("15 qt");
+    const warm = { temperature: "us", mass: "metric" } as const;
+    expect(temperatureWords(english, warm, 4)).toBe("39 °F");
+    expect(massWords(english, warm, 1260)).toMatch(/^1\.3\s?kg$/);
+    expect(roomWords(english, warm, 14)).toBe("14 L");
+  });
+
   it("humidity is rounded to five, ethylene to one figure", () => {
     expect(humidityWords(english, 93)).toBe("95%");
     expect(humidityWords(english, 100)).toBe("99%");

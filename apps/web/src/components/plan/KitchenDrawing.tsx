@@ -89,7 +89,7 @@ const litresPerQuart = 57.75 * 0.254 ** 3;
 /** The scale, said and shown: a square of one litre, or of ten where a litre would be too small to see. */
 function ScaleNote({ context, perLitre }: { readonly context: HandoutContext; readonly perLitre: number }) {
   const say = useWords();
-  const one = context.units === "us" ? litresPerQuart : 1;
+  const one = context.units.mass === "us" ? litresPerQuart : 1;
   const litres = perLitre >= 150 ? one : 10 * one;
   const side = Math.sqrt(litres * perLitre);
   const amount = roomWords(context.speaker, context.units, litres);

@@ -7,5 +7,6 @@ export const kitchenEnglish = {
   "kitchen.units": "Units",
   "kitchen.metric": "°C and kilograms",
   "kitchen.us": "°F and pounds",
+  "kitchen.apart": "Each chosen apart (Settings)",
   "kitchen.details": "What this kitchen is taken to be",
 } as const;

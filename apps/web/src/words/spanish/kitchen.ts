@@ -7,5 +7,6 @@ export const kitchenSpanish = {
   "kitchen.units": "Medidas",
   "kitchen.metric": "°C y kilos",
   "kitchen.us": "°F y libras",
+  "kitchen.apart": "Cada una por su lado (Ajustes)",
   "kitchen.details": "Cómo se supone que es esta cocina",
 } as const;
