@@ -9,10 +9,7 @@ import {
   planProblem,
   provePlan,
 } from "@keepwright/planner";
-import type { PlanAnswer, PlanRequest } from "./planMessages.js";
-
-/** Same seed for everybody: the same haul and kitchen give the same plan. */
-const seed = 1;
+import { type PlanAnswer, type PlanRequest, planSeed } from "./planMessages.js";
 
 /**
  * Relaxations solved for a proof, less than a third of what the command line takes: nobody has asked for it here, and it costs a telephone time
@@ -38,7 +35,7 @@ export async function answerPlan(
       kitchen,
       household,
       from,
-      seed,
+      seed: planSeed,
       catalogue: figureCatalogue(),
     };
     problem = bindProblem(request);

@@ -1,5 +1,8 @@
 import type { Household, Kitchen, Lot, LotReason, Plan, Proof } from "@keepwright/planner";
 
+/** Same seed for everybody: the same haul and kitchen give the same plan. */
+export const planSeed = 1;
+
 /** What a plan is asked for. */
 export interface PlanAsked {
   readonly lots: readonly Lot[];

@@ -1,6 +1,8 @@
+import { choiceOfPlan } from "../explain/choiceOfPlan.js";
 import { objectiveLess } from "../problem/objective.js";
+import type { Plan } from "../problem/plan.js";
 import { bindProblem, type PlanRequest } from "../problem/problem.js";
-import type { Evaluation } from "../search/evaluate.js";
+import { type Evaluation, evaluatePrepared } from "../search/evaluate.js";
 import { planOf, withoutVainMoves } from "../search/planOf.js";
 import { type Prepared, prepare } from "../search/prepare.js";
 import { searchPlan } from "../search/searchPlan.js";
@@ -11,11 +13,23 @@ import { worstConflicts } from "./conflicts.js";
 import { arrangementFindings } from "./findings.js";
 import type { Judgement, LotBeside } from "./judgement.js";
 import { lotBeside, type Side } from "./lotBeside.js";
+import { type OneMove, oneMove } from "./oneMove.js";
+
+/** A haul and a kitchen as for a plan, and the plan to set arrangements beside: searched for when it is not given. */
+export interface JudgedBeside extends PlanRequest {
+  readonly plan?: Plan;
+}
 
 /** What is asked: a haul and a kitchen as for a plan, and how things lie. */
-export interface JudgeRequest extends PlanRequest {
+export interface JudgeRequest extends JudgedBeside {
   /** What may be an arrangement: see `arrangementSchema`. */
   readonly arrangement: unknown;
+}
+
+/** An arrangement judged, and, when asked, the one move that would help it most. */
+export interface Judged {
+  readonly judgement: Judgement;
+  readonly oneMove: () => OneMove | undefined;
 }
 
 function sideOf(prepared: Prepared, judged: Evaluation): Side {
@@ -39,23 +53,12 @@ const notMentioned = (
   ),
 });
 
-/**
- * Judges how things lie now beside the plan: the same coupled simulation, exact eating days and objective for both, the days each lot lasts here and in the
- * plan, and the worst conflicts with what is to blame.
- *
- * Lots the arrangement does not mention lie as a plan would have them beside what it says; vents it does not mention are taken as nobody has touched
- * them. Too little room, unsafe places and unsuitable wraps are findings, not errors. Pure and repeatable. Throws ArrangementError, KitchenError, HaulError,
- * HouseholdError, or RangeError for a date that is none.
- */
-export function judgeArrangement(request: JudgeRequest): Judgement {
-  const problem = bindProblem(request);
-  const arrangement = bindArrangement(problem, arrangementFrom(request.arrangement));
-  const prepared = prepare(problem);
+function judgedBeside(prepared: Prepared, plan: Side, arrangement: BoundArrangement): Judged {
+  const { problem } = prepared;
   const laid = completed(prepared, arrangement);
   const yours = sideOf(prepared, laid);
-  const plan = sideOf(prepared, searchPlan(prepared));
   const lots = problem.lots.map((lot) => lotBeside(lot, yours, plan, arrangement.fixed.has(lot.index)));
-  return {
+  const judgement: Judgement = {
     version: 1,
     yours: yours.plan,
     plan: plan.plan,
@@ -67,4 +70,38 @@ export function judgeArrangement(request: JudgeRequest): Judgement {
     lots,
     conflicts: worstConflicts(prepared, yours, plan, lots),
   };
+  return { judgement, oneMove: () => oneMove(prepared, yours.evaluation, plan.evaluation) };
 }
+
+/**
+ * Judges one arrangement after another of the same haul and kitchen: the plan that all are set beside is made once, when the first of them is
+ * judged. Throws KitchenError, HaulError, HouseholdError, or RangeError for a date that is none or a plan for something else; what it returns throws
+ * ArrangementError.
+ */
+export function judging(asked: JudgedBeside): (arrangement: unknown) => Judged {
+  const problem = bindProblem(asked);
+  let made: { readonly prepared: Prepared; readonly plan: Side } | undefined;
+  const make = () => {
+    const prepared = prepare(problem);
+    const plan = asked.plan
+      ? evaluatePrepared(prepared, choiceOfPlan(problem, asked.plan))
+      : searchPlan(prepared);
+    return { prepared, plan: sideOf(prepared, plan) };
+  };
+  return (said) => {
+    const arrangement = bindArrangement(problem, arrangementFrom(said));
+    made ??= make();
+    return judgedBeside(made.prepared, made.plan, arrangement);
+  };
+}
+
+/**
+ * Judges how things lie now beside the plan: the same coupled simulation, exact eating days and objective for both, the days each lot lasts here and in the
+ * plan, and the worst conflicts with what is to blame.
+ *
+ * Lots the arrangement does not mention lie as a plan would have them beside what it says; vents it does not mention are taken as nobody has touched
+ * them. Too little room, unsafe places and unsuitable wraps are findings, not errors. Pure and repeatable. Throws ArrangementError, KitchenError, HaulError,
+ * HouseholdError, or RangeError for a date that is none.
+ */
+export const judgeArrangement = (request: JudgeRequest): Judgement =>
+  judging(request)(request.arrangement).judgement;

@@ -39,15 +39,13 @@ function improvementOf(base: SeededPlans, { change, plans }: Tried): Improvement
 
 const byGain = (one: Improvement, other: Improvement): number => other.gain.value - one.gain.value;
 
-/** Of the lots left unbought only the one that saves most is kept: it is a choice among them, not so many changes. */
-function withBestLot(tried: readonly Tried[]): Tried[] {
+/** Of some ways to leave a lot unbought the one that saves most: it is a choice among them, not so many changes. */
+function bestLot(tried: readonly Tried[]): Tried | undefined {
   const waste = ({ plans }: Tried): number => wasteFollowed(plans[0]!);
-  const lots = tried.filter(({ change }) => change.name === "lot fewer");
-  const best = lots.reduce<Tried | undefined>(
+  return tried.reduce<Tried | undefined>(
     (least, one) => (least === undefined || waste(one) < waste(least) ? one : least),
     undefined,
   );
-  return tried.filter((one) => one.change.name !== "lot fewer" || one === best);
 }
 
 /** What seems to matter with one seed is planned with the others too: of many changes tried once, some would seem to by chance. */
@@ -60,7 +58,10 @@ function confirmed(base: SeededPlans, tried: Tried): Improvement {
   });
 }
 
-function triedOnce(request: CheckedRequest, base: SeededPlans): Tried[] {
+type Untried = Omit<Tried, "plans">;
+
+/** Every change there is to try, and what it is planned with. */
+function toTry(request: CheckedRequest, base: SeededPlans): Untried[] {
   const plain = base.plans[0]!.plans[0]!;
   const leave = lotsToLeave(plain);
   const oneShop = changesFor(request)
@@ -69,10 +70,65 @@ function triedOnce(request: CheckedRequest, base: SeededPlans): Tried[] {
       change: tried.change,
       withSeed: (seed: number) => followed([planned(tried.request, seed)]),
     }));
-  return [...oneShop, ...shoppingTwice(request, plain)].map((tried) => ({
-    ...tried,
-    plans: [tried.withSeed(base.seeds[0]!)],
-  }));
+  return [...oneShop, ...shoppingTwice(request, plain)];
+}
+
+const isLotFewer = ({ change }: Untried): boolean => change.name === "lot fewer";
+
+/** What is known before any change has been tried. */
+function withNothingTried(base: SeededPlans): Improvements {
+  const { plan } = base.plans[0]!.plans[0]!;
+  return {
+    version: 1,
+    from: plan.from,
+    days: plan.days,
+    kitchen: plan.kitchen,
+    household: plan.household,
+    expectedWaste: { value: mean(base.plans.map(wasteFollowed)), unit: "g" },
+    objective: meanObjective(base.plans.map(({ objective }) => objective)),
+    rule: { leastGain: nextToNothing, seeds: [...base.seeds], plannerNoise: base.noise },
+    changes: [],
+    cautions: plan.cautions,
+  };
+}
+
+/** How far the search for improvements has come. */
+export interface ImproveStep {
+  /** What is found so far, in the shape and order of the whole; each change is as it stays. */
+  readonly improvements: Improvements;
+  /** Changes tried so far, and how many there are to try: a lot fewer counts for each lot. */
+  readonly tried: number;
+  readonly of: number;
+}
+
+/**
+ * What would help most, told bit by bit: first how it is with nothing changed, then after every change tried what is found so far. The last step is
+ * the whole, which is what `improve` gives. Throws as `improve` does.
+ */
+export function* improving(asked: PlanRequest): Generator<ImproveStep, void> {
+  const request = checkedRequest(asked);
+  const base = seededPlans(request);
+  const first = withNothingTried(base);
+  const hopeless = Math.max(...base.plans.map(wasteFollowed)) < nextToNothing;
+  const untried = hopeless ? [] : toTry(request, base);
+  const found: Improvement[] = [];
+  const step = (tried: number): ImproveStep => ({
+    improvements: { ...first, changes: [...found].sort(byGain) },
+    tried,
+    of: untried.length,
+  });
+  yield step(0);
+  const once = (one: Untried): Tried => ({ ...one, plans: [one.withSeed(base.seeds[0]!)] });
+  const lots: Tried[] = [];
+  const lastLot = untried.findLast(isLotFewer);
+  for (const [index, one] of untried.entries()) {
+    const tried = once(one);
+    if (!isLotFewer(one)) found.push(confirmed(base, tried));
+    else lots.push(tried);
+    const lot = one === lastLot ? bestLot(lots) : undefined;
+    if (lot) found.push(confirmed(base, lot));
+    yield step(index + 1);
+  }
 }
 
 /**
@@ -83,22 +139,7 @@ function triedOnce(request: CheckedRequest, base: SeededPlans): Tried[] {
  * `planHaul`, of which it makes 10 to 30. Throws KitchenError, HaulError, HouseholdError, or RangeError for a date that is none.
  */
 export function improve(asked: PlanRequest): Improvements {
-  const request = checkedRequest(asked);
-  const base = seededPlans(request);
-  const { plan } = base.plans[0]!.plans[0]!;
-  const value = mean(base.plans.map(wasteFollowed));
-  const hopeless = Math.max(...base.plans.map(wasteFollowed)) < nextToNothing;
-  const tried = hopeless ? [] : withBestLot(triedOnce(request, base));
-  return {
-    version: 1,
-    from: plan.from,
-    days: plan.days,
-    kitchen: plan.kitchen,
-    household: plan.household,
-    expectedWaste: { value, unit: "g" },
-    objective: meanObjective(base.plans.map(({ objective }) => objective)),
-    rule: { leastGain: nextToNothing, seeds: [...base.seeds], plannerNoise: base.noise },
-    changes: tried.map((one) => confirmed(base, one)).sort(byGain),
-    cautions: plan.cautions,
-  };
+  let improvements: Improvements | undefined;
+  for (const step of improving(asked)) improvements = step.improvements;
+  return improvements!;
 }

@@ -1,4 +1,5 @@
-export { improve } from "./improve.js";
+export { changedKitchen } from "./changedKitchen.js";
+export { type ImproveStep, improve, improving } from "./improve.js";
 export {
   type Change,
   changeSchema,

@@ -1,0 +1,61 @@
+import { figureCatalogue } from "@keepwright/catalogue";
+import { changedKitchen, improving, type Judged, judging } from "@keepwright/planner";
+import {
+  ground,
+  type ImprovementsAsked,
+  type JudgeAnswer,
+  type JudgementAsked,
+  type JudgeRequest,
+} from "./judgeMessages.js";
+import { type PlanAsked, planSeed } from "./planMessages.js";
+
+const requestOf = ({ lots, kitchen, household, from }: PlanAsked) => ({
+  haul: { lots: [...lots] },
+  kitchen,
+  household,
+  from,
+  seed: planSeed,
+  catalogue: figureCatalogue(),
+});
+
+/**
+ * Makes an answerer of questions about how things lie and what would help. It remembers the plan that the last judgement stood beside, so that
+ * moving one lot after another asks for no plan again.
+ */
+export function judgeAnswerer(): (request: JudgeRequest, answer: (answer: JudgeAnswer) => void) => void {
+  let remembered: { readonly on: string; readonly judge: (arrangement: unknown) => Judged } | undefined;
+
+  const judge = (asked: JudgementAsked): Judged => {
+    const on = ground(asked);
+    if (remembered?.on !== on) {
+      remembered = { on, judge: judging({ ...requestOf(asked), ...(asked.plan && { plan: asked.plan }) }) };
+    }
+    return remembered.judge(asked.arrangement);
+  };
+
+  return (request, answer) => {
+    const { number } = request;
+    try {
+      if (request.kind === "improve") {
+        improve(request, (one) => answer({ number, kind: "improving", improving: one }));
+        return;
+      }
+      const { judgement, oneMove } = judge(request);
+      answer({ number, kind: "judgement", judgement });
+      answer({ number, kind: "one move", oneMove: oneMove() });
+    } catch (error) {
+      answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });
+    }
+  };
+}
+
+function improve(
+  asked: ImprovementsAsked,
+  answer: (one: Extract<JudgeAnswer, { kind: "improving" }>["improving"]) => void,
+): void {
+  const request = requestOf(asked);
+  for (const step of improving(request)) {
+    const kitchens = step.improvements.changes.map(({ change }) => changedKitchen(request, change));
+    answer({ step, kitchens });
+  }
+}

@@ -1,0 +1,45 @@
+import type { Arrangement, ImproveStep, Judgement, Kitchen, OneMove, Plan } from "@keepwright/planner";
+import type { PlanAsked } from "./planMessages.js";
+
+/** How things lie, to be judged beside the plan: beside the one given, or beside one made for it. */
+export interface JudgementAsked extends PlanAsked {
+  readonly kind: "judge";
+  readonly arrangement: Arrangement;
+  readonly plan?: Plan | undefined;
+}
+
+/** What one change would save. */
+export interface ImprovementsAsked extends PlanAsked {
+  readonly kind: "improve";
+}
+
+export type JudgeAsked = JudgementAsked | ImprovementsAsked;
+
+/** What the page asks of the worker. `number` tells a late answer from the one that is wanted. */
+export type JudgeRequest = JudgeAsked & { readonly number: number };
+
+/** Improvements so far; and for each change the kitchen it makes, where it is a change to the kitchen. */
+export interface Improving {
+  readonly step: ImproveStep;
+  readonly kitchens: readonly (Kitchen | undefined)[];
+}
+
+/** The judgement and then the one move that helps it most; the improvements, one after another; or what went wrong. */
+export type JudgeAnswer = { readonly number: number } & (
+  | { readonly kind: "judgement"; readonly judgement: Judgement }
+  /** Last of a judgement. Undefined where no move helps. */
+  | { readonly kind: "one move"; readonly oneMove: OneMove | undefined }
+  /** Comes again and again; the last one has tried all that there is to try. */
+  | { readonly kind: "improving"; readonly improving: Improving }
+  | { readonly kind: "problem"; readonly message: string }
+);
+
+/** Whether no other answer follows to the same question. */
+export function isLast(answer: JudgeAnswer): boolean {
+  if (answer.kind === "improving") return answer.improving.step.tried === answer.improving.step.of;
+  return answer.kind !== "judgement";
+}
+
+/** What has to be the same for a judgement to be made beside the same plan. */
+export const ground = ({ lots, kitchen, household, from }: PlanAsked): string =>
+  JSON.stringify([lots, kitchen, household, from]);
