@@ -4,6 +4,7 @@ export * from "./arrangement/index.js";
 export * from "./buying/index.js";
 export * from "./carryOn/index.js";
 export * from "./check/index.js";
+export * from "./describe/index.js";
 export * from "./draws/index.js";
 export * from "./explain/index.js";
 export * from "./improve/index.js";

@@ -1,15 +1,13 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import { type HandoutContext, handoutContext, type Language } from "@keepwright/handout";
 import { useDeferredValue, useMemo } from "react";
+import { daysFrom } from "../state/daysAway.js";
 import { kitchenOf } from "../state/kitchenOf.js";
 import type { PlannerState } from "../state/plannerState.js";
 import { lotsToPlan, type ReadLine, readLines } from "../state/readLots.js";
 import type { PlanAsked } from "./planMessages.js";
 import { type PlanState, usePlan } from "./usePlan.js";
 import { useToday } from "./useToday.js";
-
-/** Portions of fruit and vegetables a person eats a day: WHO's 400 g a day as five portions of 80 g (from memory). */
-const portionsPerPersonPerDay = 5;
 
 export interface WorkedOut {
   readonly lines: readonly ReadLine[];
@@ -43,7 +41,8 @@ export function useWorkedOut(
 
 function askFor(state: PlannerState, lots: PlanAsked["lots"], from: string): PlanAsked | undefined {
   if (lots.length === 0) return undefined;
-  const { people, days } = state;
-  const household = { people, portionsPerPersonPerDay, daysAway: [], days };
+  const { people, days, portions, away } = state;
+  const daysAway = away.map((day) => daysFrom(from, day)).filter((day) => day >= 0 && day < days);
+  const household = { people, portionsPerPersonPerDay: portions, daysAway, days };
   return { lots, kitchen: kitchenOf(state), household, from };
 }

@@ -36,8 +36,8 @@ export function LineFields({ line, context, correct }: LineFieldsProps) {
           onPick={(picked) => correct({ commodity: picked })}
         />
         <AmountField
-          grams={line.lot?.grams ?? line.correction?.grams}
-          onChange={(grams) => correct({ grams })}
+          grams={line.lot?.grams}
+          onChange={(grams) => correct({ amount: { value: grams, unit: "g" } })}
         />
         {line.lot && commodity && <StateFields lot={line.lot} commodity={commodity} correct={correct} />}
         {line.kind === "lot" && waits(line) && (

@@ -1,6 +1,6 @@
 import type { WrapId } from "@keepwright/catalogue";
 import type { Units } from "@keepwright/handout";
-import type { Kitchen } from "@keepwright/planner";
+import type { Kitchen, KitchenAnswers } from "@keepwright/planner";
 import type { Correction, Corrections } from "./corrections.js";
 import type { LanguageChoice } from "./language.js";
 import type { RegionChoice } from "./region.js";
@@ -8,7 +8,10 @@ import type { RegionChoice } from "./region.js";
 /** A kitchen the person described; its key begins with "own-". */
 export interface OwnKitchen {
   readonly key: string;
+  /** The last that could be planned with. */
   readonly kitchen: Kitchen;
+  /** What the person said of it, if it was described by answering questions; an answer that will not do stays here. */
+  readonly answers?: KitchenAnswers;
 }
 
 /** Where the person says a lot lies, and how it is wrapped. */
@@ -27,6 +30,10 @@ export interface PlannerState {
   readonly kitchens: readonly OwnKitchen[];
   readonly people: number;
   readonly days: number;
+  /** Portions of fruit and vegetables a person eats a day. */
+  readonly portions: number;
+  /** Civil days (YYYY-MM-DD) on which nobody eats at home. */
+  readonly away: readonly string[];
   /** Temperatures and masses each in their own. */
   readonly units: Units;
   readonly language: LanguageChoice;
@@ -48,6 +55,8 @@ export type PlannerChange =
   | { readonly change: "forget kitchen"; readonly key: string }
   | { readonly change: "people"; readonly people: number }
   | { readonly change: "days"; readonly days: number }
+  | { readonly change: "portions"; readonly portions: number }
+  | { readonly change: "away"; readonly away: readonly string[] }
   | { readonly change: "units"; readonly units: PlannerState["units"] }
   | { readonly change: "language"; readonly language: LanguageChoice }
   | { readonly change: "region"; readonly region: RegionChoice }
@@ -60,6 +69,9 @@ export type PlannerChange =
 export const firstKitchen = "ordinary";
 export const peopleRange = { least: 1, most: 12 } as const;
 export const dayRange = { least: 3, most: 21 } as const;
+export const portionRange = { least: 1, most: 10 } as const;
+/** Portions a person eats a day: WHO's 400 g a day as five portions of 80 g (from memory). */
+export const usualPortions = 5;
 
 function withoutKey<Value>(
   record: Readonly<Record<string, Value>>,
@@ -107,6 +119,10 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
       return withKitchen(state, change.own);
     case "forget kitchen":
       return withoutKitchen(state, change.key);
+    case "portions":
+      return { ...state, portions: change.portions };
+    case "away":
+      return { ...state, away: [...new Set(change.away)].sort() };
     case "units":
       return { ...state, units: change.units };
     case "language":

@@ -1,6 +1,6 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import { type Lot, type NotUnderstood, readHaul, type UnderstoodLot } from "@keepwright/planner";
-import { type Correction, type Corrections, corrected, correctionKey } from "./corrections.js";
+import { type Correction, type Corrections, corrected, correctionKey, enteredMass } from "./corrections.js";
 
 /** One line of what was understood, as the page shows it. */
 export interface UnderstoodLine {
@@ -39,13 +39,14 @@ function answered(
   item: NotUnderstood,
   correction: Correction | undefined,
   likely: string | undefined,
-  id: string,
+  { id, catalogue }: { readonly id: string; readonly catalogue: Catalogue },
 ): Lot | undefined {
   const commodity = correction?.commodity ?? likely;
-  if (!correction?.grams || !commodity) return undefined;
-  const { leftOut: _, grams, ...rest } = correction;
+  const mass = commodity && enteredMass(correction?.amount, catalogue.commodities.get(commodity));
+  if (!mass || !commodity) return undefined;
+  const { leftOut: _, amount: __, ...rest } = correction ?? {};
   const usual = { form: "whole", tops: false, washed: false, extraDays: 0 } as const;
-  return { ...usual, typed: item.typed, ...rest, id, commodity, grams };
+  return { ...usual, typed: item.typed, ...rest, id, commodity, ...mass };
 }
 
 /** Reads the haul and lays the person's corrections over it, line by line. */
@@ -58,10 +59,12 @@ export function readLines(text: string, corrections: Corrections, catalogue: Cat
     const key = correctionKey(item.typed, repeat);
     const correction = Object.hasOwn(corrections, key) ? corrections[key] : undefined;
     const id = `lot-${index + 1}`;
-    if (item.kind === "lot")
-      return { kind: "lot", key, item, correction, lot: { ...corrected(item, correction), id } };
+    if (item.kind === "lot") {
+      const lot = corrected(item, correction, (kind) => catalogue.commodities.get(kind));
+      return { kind: "lot", key, item, correction, lot: { ...lot, id } };
+    }
     const likely = likelyKind(item, catalogue);
-    const lot = answered(item, correction, likely, id);
+    const lot = answered(item, correction, likely, { id, catalogue });
     return { kind: "question", key, item, correction, likely, lot };
   });
 }

@@ -1,6 +1,6 @@
 import haul from "virtual:worked-example";
 import { unitsOf } from "@keepwright/handout";
-import { firstKitchen, type PlannerState } from "./plannerState.js";
+import { firstKitchen, type PlannerState, usualPortions } from "./plannerState.js";
 
 /** The example opened on a first visit: an invented Saturday at the market for a flat of four. */
 export const workedExample: PlannerState = {
@@ -11,6 +11,8 @@ export const workedExample: PlannerState = {
   kitchens: [],
   people: 4,
   days: 10,
+  portions: usualPortions,
+  away: [],
   units: unitsOf("metric"),
   language: "device",
   region: "device",

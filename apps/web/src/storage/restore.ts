@@ -1,14 +1,12 @@
 import { type UnitSystem, type Units, unitsOf } from "@keepwright/handout";
-import type { Kitchen } from "@keepwright/planner";
-import type { Correction, Corrections } from "../state/corrections.js";
+import type { Corrections } from "../state/corrections.js";
 import { isOrdinary } from "../state/kitchenOf.js";
 import { languageKeys } from "../state/language.js";
-import { dayRange, type OwnKitchen, type PlannerState, peopleRange } from "../state/plannerState.js";
+import { dayRange, type PlannerState, peopleRange, portionRange } from "../state/plannerState.js";
 import { isRegion } from "../state/region.js";
+import { restoreCorrection } from "./restoreCorrection.js";
+import { restoreKitchens } from "./restoreKitchens.js";
 import { restoreLying } from "./restoreLying.js";
-
-const mostGrams = 200_000;
-const ripenesses = ["unripe", "turning", "ripe", "very ripe"] as const;
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
@@ -18,21 +16,6 @@ const wholeNumber = (value: unknown, range: { least: number; most: number }, oth
     ? value
     : otherwise;
 
-function restoreCorrection(value: unknown): Correction | undefined {
-  if (!isRecord(value)) return undefined;
-  const { commodity, grams, form, tops, washed, leftOut } = value;
-  const ripeness = ripenesses.find((word) => word === value.ripeness);
-  return {
-    ...(typeof commodity === "string" && { commodity }),
-    ...(typeof grams === "number" && grams > 0 && grams <= mostGrams && { grams }),
-    ...(ripeness !== undefined && { ripeness }),
-    ...((form === "whole" || form === "cut") && { form }),
-    ...(typeof tops === "boolean" && { tops }),
-    ...(typeof washed === "boolean" && { washed }),
-    ...(typeof leftOut === "boolean" && { leftOut }),
-  };
-}
-
 function restoreCorrections(value: unknown, kinds: ReadonlySet<string>): Corrections {
   if (!isRecord(value)) return {};
   return Object.fromEntries(
@@ -41,18 +24,6 @@ function restoreCorrections(value: unknown, kinds: ReadonlySet<string>): Correct
       const known = correction?.commodity === undefined || kinds.has(correction.commodity);
       return correction && known ? [[key, correction]] : [];
     }),
-  );
-}
-
-function restoreKitchens(value: unknown): readonly OwnKitchen[] {
-  if (!Array.isArray(value)) return [];
-  return value.flatMap((each: unknown) =>
-    isRecord(each) &&
-    typeof each.key === "string" &&
-    isRecord(each.kitchen) &&
-    Array.isArray(each.kitchen.places)
-      ? [{ key: each.key, kitchen: each.kitchen as unknown as Kitchen }]
-      : [],
   );
 }
 
@@ -90,6 +61,8 @@ export function restore(saved: unknown, { otherwise, kinds }: RestoreWith): Plan
     kitchens,
     people: wholeNumber(saved.people, peopleRange, otherwise.people),
     days: wholeNumber(saved.days, dayRange, otherwise.days),
+    portions: wholeNumber(saved.portions, portionRange, otherwise.portions),
+    away: words(saved.away).filter((day) => /^\d{4}-\d{2}-\d{2}$/.test(day)),
     units: restoreUnits(saved.units),
     language: languageKeys.find((key) => key === saved.language) ?? "device",
     region: isRegion(saved.region) ? saved.region : "device",

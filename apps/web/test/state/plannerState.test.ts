@@ -13,11 +13,13 @@ import {
 const state: PlannerState = {
   version: 3,
   text: "2 kg apples",
-  corrections: { "2 kg apples#0": { grams: 500 } },
+  corrections: { "2 kg apples#0": { amount: { value: 500, unit: "g" } } },
   kitchen: "small",
   kitchens: [],
   people: 3,
   days: 7,
+  portions: 5,
+  away: [],
   units: unitsOf("us"),
   language: "device",
   region: "device",
@@ -30,7 +32,7 @@ const change: fc.Arbitrary<PlannerChange> = fc.oneof(
   fc.record({
     change: fc.constant("correct" as const),
     key: fc.string(),
-    correction: fc.record({ grams: fc.integer({ min: 1, max: 1000 }) }),
+    correction: fc.record({ extraDays: fc.integer({ min: 0, max: 60 }) }),
   }),
   fc.record({ change: fc.constant("as read" as const), key: fc.string() }),
   fc.record({ change: fc.constant("people" as const), people: fc.integer({ min: 1, max: 12 }) }),
@@ -58,7 +60,7 @@ describe("the next state", () => {
       key: "2 kg apples#0",
       correction: { form: "cut" },
     });
-    expect(next.corrections["2 kg apples#0"]).toEqual({ grams: 500, form: "cut" });
+    expect(next.corrections["2 kg apples#0"]).toEqual({ amount: { value: 500, unit: "g" }, form: "cut" });
   });
 
   it("puts back what was read, and leaves other lines' corrections alone", () => {

@@ -6,6 +6,7 @@ import { corrected, correctionKey } from "../../src/state/corrections.js";
 import { lotsToPlan, type ReadLine, readLines, waits } from "../../src/state/readLots.js";
 
 const read = (text: string, corrections = {}) => readLines(text, corrections, catalogue());
+const kindOf = (id: string) => catalogue().commodities.get(id);
 const only = (lines: readonly ReadLine[]): ReadLine => {
   expect(lines).toHaveLength(1);
   return lines[0]!;
@@ -17,34 +18,46 @@ describe("a correction", () => {
     if (line.kind !== "lot") throw new Error("Avocados are not understood.");
     return line.item;
   };
-  it("of the kind keeps the grams, and drops what belonged to the kind before", () => {
-    const lot = corrected(item(), { commodity: "pear" });
-    expect(lot.commodity).toBe("pear");
-    expect(lot.grams).toBe(item().lot.grams);
-    expect(lot.pieces).toBeUndefined();
+  it("of the kind keeps as many pieces where both kinds are counted, and drops what belonged to the kind before", () => {
+    const lot = corrected(item(), { commodity: "pear" }, kindOf);
+    const each = kindOf("pear")?.household.units.find(({ name }) => name === "each")?.grams ?? Number.NaN;
+    expect(lot).toMatchObject({ commodity: "pear", pieces: 3, grams: 3 * each });
     expect(lot.ripeness).toBeUndefined();
   });
-  it("of the amount drops the count, which no longer holds", () => {
+  it("of the kind keeps the grams of what was weighed", () => {
+    const line = only(read("2 kg apples", { "2 kg apples#0": { commodity: "pear" } }));
+    expect(line.lot).toMatchObject({ commodity: "pear", grams: 2000 });
+    expect(line.lot?.pieces).toBeUndefined();
+  });
+  it("of the amount drops the count unless it was counted again", () => {
     expect(item().lot.pieces).toBe(3);
-    expect(corrected(item(), { grams: 123 })).toMatchObject({ grams: 123 });
-    expect(corrected(item(), { grams: 123 }).pieces).toBeUndefined();
+    const weighed = corrected(item(), { amount: { value: 1, unit: "lb" } }, kindOf);
+    expect(weighed.grams).toBeCloseTo(453.59237, 9);
+    expect(weighed.pieces).toBeUndefined();
+    expect(corrected(item(), { amount: { value: 5, unit: "each" } }, kindOf).pieces).toBe(5);
+  });
+  it("to an amount that cannot be leaves what was read", () => {
+    const { grams } = item().lot;
+    expect(corrected(item(), { amount: { value: 2, unit: "ear" } }, kindOf).grams).toBe(grams);
   });
   it("that is absent or empty leaves the lot as it was read", () => {
-    expect(corrected(item(), undefined)).toEqual(item().lot);
-    expect(corrected(item(), {})).toEqual(item().lot);
+    expect(corrected(item(), undefined, kindOf)).toEqual(item().lot);
+    expect(corrected(item(), {}, kindOf)).toEqual(item().lot);
   });
 });
 
 describe("reading with corrections", () => {
   it("keeps a correction with its line while lines are put before it", () => {
-    const corrections = { [correctionKey("1 kg carrots", 0)]: { grams: 700 } };
+    const corrections = { [correctionKey("1 kg carrots", 0)]: { amount: { value: 700, unit: "g" } } };
     for (const text of ["1 kg carrots", "2 kg apples\n1 kg carrots", "3 figs\n\n1 kg carrots\n1 lemon"]) {
       const lot = read(text, corrections).find(({ lot }) => lot?.commodity === "carrot")?.lot;
       expect(lot?.grams).toBe(700);
     }
   });
   it("tells lines with the same words apart", () => {
-    const lines = read("1 kg carrots\n1 kg carrots", { [correctionKey("1 kg carrots", 1)]: { grams: 5 } });
+    const lines = read("1 kg carrots\n1 kg carrots", {
+      [correctionKey("1 kg carrots", 1)]: { amount: { value: 5, unit: "g" } },
+    });
     expect(lines.map(({ lot }) => lot?.grams)).toEqual([1000, 5]);
     expect(new Set(lines.map(({ key }) => key)).size).toBe(2);
   });
@@ -63,14 +76,14 @@ describe("a question", () => {
     const key = correctionKey("3 zorbles", 0);
     expect(waits(only(read("3 zorbles")))).toBe(true);
     expect(waits(only(read("3 zorbles", { [key]: { commodity: "fig" } })))).toBe(true);
-    const answered = read("3 zorbles", { [key]: { commodity: "fig", grams: 90 } });
+    const answered = read("3 zorbles", { [key]: { commodity: "fig", amount: { value: 90, unit: "g" } } });
     expect(waits(only(answered))).toBe(false);
     expect(lotsToPlan(answered)).toMatchObject([{ commodity: "fig", grams: 90, form: "whole" }]);
   });
   it("about an amount suggests the kind that was named, and plans nothing before it is answered", () => {
     const line = only(read("0 lemons"));
     expect(line).toMatchObject({ kind: "question", likely: "lemon", lot: undefined });
-    const answered = read("0 lemons", { [line.key]: { grams: 300 } });
+    const answered = read("0 lemons", { [line.key]: { amount: { value: 300, unit: "g" } } });
     expect(lotsToPlan(answered)).toMatchObject([{ commodity: "lemon", grams: 300 }]);
   });
   it("beside a lot that stands is settled by any correction, or by an empty one: it is right", () => {

@@ -11,6 +11,8 @@ const otherwise: PlannerState = {
   kitchens: [],
   people: 4,
   days: 10,
+  portions: 5,
+  away: [],
   units: unitsOf("metric"),
   language: "device",
   region: "device",

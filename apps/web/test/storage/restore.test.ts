@@ -1,8 +1,8 @@
 import { unitsOf } from "@keepwright/handout";
-import { ordinaryKitchens, wrapIds } from "@keepwright/planner";
+import { type KitchenAnswers, ordinaryKitchens, wrapIds } from "@keepwright/planner";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dayRange, type PlannerState, peopleRange } from "../../src/state/plannerState.js";
+import { dayRange, type PlannerState, peopleRange, portionRange } from "../../src/state/plannerState.js";
 import { type RestoreWith, restore } from "../../src/storage/restore.js";
 
 const otherwise: PlannerState = {
@@ -13,6 +13,8 @@ const otherwise: PlannerState = {
   kitchens: [],
   people: 4,
   days: 10,
+  portions: 5,
+  away: [],
   units: unitsOf("metric"),
   language: "device",
   region: "device",
@@ -29,7 +31,11 @@ const state: fc.Arbitrary<PlannerState> = fc.record({
     fc.record(
       {
         commodity: fc.constantFrom("apple", "fig"),
-        grams: fc.double({ min: 0.1, max: 200_000, noNaN: true }),
+        amount: fc.record({
+          value: fc.double({ min: 0.1, max: 200_000, noNaN: true }),
+          unit: fc.constantFrom("g", "kg", "lb", "oz", "each", "bunch"),
+        }),
+        extraDays: fc.integer({ min: 0, max: 60 }),
         ripeness: fc.constantFrom("unripe", "turning", "ripe", "very ripe"),
         form: fc.constantFrom("whole", "cut"),
         tops: fc.boolean(),
@@ -42,12 +48,25 @@ const state: fc.Arbitrary<PlannerState> = fc.record({
   kitchen: fc.constantFrom("ordinary", "small", "cellar", "warm"),
   people: fc.integer({ min: peopleRange.least, max: peopleRange.most }),
   days: fc.integer({ min: dayRange.least, max: dayRange.most }),
+  portions: fc.integer({ min: portionRange.least, max: portionRange.most }),
+  away: fc.uniqueArray(fc.constantFrom("2026-06-13", "2026-06-20")),
   units: fc.record({
     temperature: fc.constantFrom("metric", "us"),
     mass: fc.constantFrom("metric", "us"),
   }),
   region: fc.constantFrom("device", "US", "419"),
-  kitchens: fc.constant([]),
+  kitchens: fc.array(
+    fc.record({
+      key: fc.string().map((key) => `own-${key}`),
+      kitchen: fc.constantFrom(...Object.values(ordinaryKitchens)),
+      answers: fc.constantFrom<KitchenAnswers>(
+        {},
+        { refrigerator: "litres", litres: "many", drawers: ["slide", "unknown"], door: false },
+        { cold: "reading", coldReading: { typed: "60", unit: "°F" }, wraps: ["foil"], balcony: true },
+      ),
+    }),
+    { maxLength: 3 },
+  ),
   language: fc.constantFrom("device", "en", "es"),
   done: fc.array(fc.string()),
   lying: fc.dictionary(fc.string(), fc.record({ place: fc.string(), wrap: fc.constantFrom(...wrapIds) })),
@@ -62,8 +81,8 @@ function expectSound(restored: PlannerState): void {
   expect(restored.days).toBeLessThanOrEqual(dayRange.most);
   expect(["metric", "us"]).toContain(restored.units.temperature);
   expect(["metric", "us"]).toContain(restored.units.mass);
-  for (const { grams, commodity } of Object.values(restored.corrections)) {
-    if (grams !== undefined) expect(grams).toBeGreaterThan(0);
+  for (const { amount, commodity } of Object.values(restored.corrections)) {
+    if (amount !== undefined) expect(amount.value).toBeGreaterThan(0);
     if (commodity !== undefined) expect(how.kinds).toContain(commodity);
   }
 }
@@ -118,6 +137,6 @@ describe("the one door for what was saved", () => {
 
   it("lets go of a correction to a kind that the catalogue no longer has, and keeps the others", () => {
     const saved = { text: "x", corrections: { a: { commodity: "zorble", grams: 5 }, b: { grams: 6 } } };
-    expect(restore(saved, how).corrections).toEqual({ b: { grams: 6 } });
+    expect(restore(saved, how).corrections).toEqual({ b: { amount: { value: 6, unit: "g" } } });
   });
 });

@@ -13,7 +13,13 @@ export type PlaceKind = (typeof placeKinds)[number];
 export const ventSettings = ["open", "half", "closed"] as const;
 export type VentSetting = (typeof ventSettings)[number];
 
-const celsius = z.number().min(-5).max(45);
+/** What a temperature [°C], a relative humidity [%] and the air of a refrigerator [L] may be at all. Beyond, it was misread. */
+export const kitchenBounds = {
+  celsius: { least: -5, most: 45 },
+  humidity: { least: 5, most: 100 },
+  litres: { least: 1, most: 2000 },
+} as const;
+const celsius = z.number().min(kitchenBounds.celsius.least).max(kitchenBounds.celsius.most);
 const identifier = z.string().min(1).max(60);
 
 export const placeSchema = z.strictObject({
@@ -24,7 +30,7 @@ export const placeSchema = z.strictObject({
   temperature: celsius,
   temperatureSpread: z.number().min(0).max(10).default(1),
   /** Room for produce [L]. */
-  litres: z.number().positive().max(2000),
+  litres: z.number().positive().max(kitchenBounds.litres.most),
   /** Refrigerator (by id) whose air it shares; absent for places in the room. */
   refrigerator: identifier.optional(),
   /** Air exchange with what surrounds it [volumes of the place an hour]; for a drawer with a vent, at each setting. Absent: shares the air. */
@@ -47,7 +53,7 @@ export type Place = z.infer<typeof placeSchema>;
 export const refrigeratorSchema = z.strictObject({
   id: identifier,
   /** Volume of its main air [L]. */
-  litres: z.number().positive().max(2000),
+  litres: z.number().positive().max(kitchenBounds.litres.most),
   temperature: celsius,
   /** Air exchanged with the room by door openings and leaks [volumes an hour]. */
   airChangesPerHour: z.number().positive().max(20),
@@ -65,7 +71,7 @@ export const kitchenSchema = z.strictObject({
   room: z.strictObject({
     temperature: celsius,
     /** % */
-    relativeHumidity: z.number().min(5).max(100),
+    relativeHumidity: z.number().min(kitchenBounds.humidity.least).max(kitchenBounds.humidity.most),
     /** µL/L */
     ethylene: z.number().min(0).max(100).default(0.02),
   }),

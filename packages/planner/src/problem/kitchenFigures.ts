@@ -117,4 +117,50 @@ export const kitchenFigures = {
   },
   cupboardCooler: practice(3, 0, 6, "K", "cupboard on an outside wall, away from the stove"),
   cellarTemperature: practice(11, 8, 14, "°C", "unheated cellar"),
+  smallRefrigeratorLitres: practice(
+    90,
+    60,
+    130,
+    "L",
+    "air volume of a refrigerator that reaches to the hip, partly filled; as in the small ordinary kitchen",
+  ),
+  largeRefrigeratorLitres: practice(
+    320,
+    250,
+    450,
+    "L",
+    "air volume of a refrigerator taller than a person, partly filled",
+  ),
+  /** Taken where milk or lettuce freezes at the back of the refrigerator. */
+  coldWhereThingsFreeze: {
+    ...inferred(
+      1.7,
+      -0.6,
+      4,
+      "°C",
+      "range within one refrigerator at least 4.5 K (James & Evans 1992): its coldest corner half of that below its mean, and milk freezes at about -0.5 °C",
+    ),
+    fromMemory: true,
+  },
+  /** Taken where milk turns before its date, or butter is soft enough to spread. */
+  coldWhereMilkTurns: inferred(
+    7.4,
+    4.4,
+    10.4,
+    "°C",
+    "midway between the mean and the warmest mean of the 112 households of Evans et al. 2014; that milk turning early means a warm refrigerator is common practice, no source",
+  ),
+  coolRoomTemperature: practice(17, 12, 19, "°C", "a kitchen that is hardly heated"),
+  hotRoomTemperature: practice(27, 24, 32, "°C", "a kitchen in summer that nothing cools"),
+  dryRoomHumidity: practice(30, 20, 40, "%", "a heated room in a cold winter, or a dry climate"),
+  dampRoomHumidity: practice(
+    65,
+    55,
+    80,
+    "%",
+    "windows that mist over, washing dried indoors, or a wet climate",
+  ),
+  balconyLitres: practice(40, 20, 80, "L", "one lidded crate on a balcony"),
+  /** Widest spread of `roomSpread`: outdoors there is nothing between the produce and the weather. */
+  balconySpread: practice(4, 2, 8, "K", "day and night, and weather, in a lidded crate outdoors"),
 } satisfies Record<string, KitchenFigure>;

@@ -1,0 +1,60 @@
+import type { Commodity } from "@keepwright/catalogue";
+import { gramsPerOunce, gramsPerPound } from "@keepwright/quantities";
+
+/** An amount in the unit the person thinks in: "g", "kg", "oz", "lb", or a household unit of the kind ("each", "bunch"). */
+export interface EnteredAmount {
+  readonly value: number;
+  readonly unit: string;
+}
+
+/** Most that one line may weigh [g], as the planner's lots have it. */
+export const mostGrams = 200_000;
+
+/** Grams of the units of mass that are offered, exact. */
+export const gramsPerUnit: Readonly<Record<string, number>> = {
+  g: 1,
+  kg: 1000,
+  oz: gramsPerOunce,
+  lb: gramsPerPound,
+};
+
+/** Units of which the kind may be counted, and offered in this order; other household units can be typed. */
+const countedUnits = ["each", "head", "bulb", "ear", "hand", "piece", "bunch"] as const;
+export type CountedUnit = (typeof countedUnits)[number];
+const wholePieces: readonly string[] = ["each", "head", "bulb", "ear", "piece"];
+
+const isCounted = (name: string): name is CountedUnit => countedUnits.some((unit) => unit === name);
+
+/** Units in which the kind is counted, usual first: at most two, so that they fit beside those of mass. */
+export function countedUnitsOf(commodity: Commodity | undefined): readonly CountedUnit[] {
+  if (!commodity) return [];
+  const { units, countUnit, bareUnit } = commodity.household;
+  const own = [countUnit, bareUnit, ...units.map(({ name }) => name)];
+  const known = own.filter((name) => units.some((unit) => unit.name === name)).filter(isCounted);
+  return [...new Set(known)].slice(0, 2);
+}
+
+/** Grams of one; "each" is also what the kind is counted in by another word ("head"). */
+function gramsOfOne(unit: string, commodity: Commodity | undefined): number | undefined {
+  const mass = Object.hasOwn(gramsPerUnit, unit) ? gramsPerUnit[unit] : undefined;
+  if (mass !== undefined) return mass;
+  const units = commodity?.household.units;
+  const own = units?.find(({ name }) => name === unit) ?? undefined;
+  if (own || unit !== "each") return own?.grams;
+  const count = countedUnitsOf(commodity).find((name) => wholePieces.includes(name));
+  return units?.find(({ name }) => name === count)?.grams;
+}
+
+/** Grams of the amount; undefined where the kind has no such unit, or it is none that can be. */
+export function gramsOf(
+  { value, unit }: EnteredAmount,
+  commodity: Commodity | undefined,
+): number | undefined {
+  const one = gramsOfOne(unit, commodity);
+  const grams = one === undefined ? Number.NaN : value * one;
+  return grams > 0 && grams <= mostGrams ? grams : undefined;
+}
+
+/** Whole pieces, where it was counted in them. */
+export const piecesOf = ({ value, unit }: EnteredAmount): number | undefined =>
+  wholePieces.includes(unit) && Number.isInteger(value) && value > 0 ? value : undefined;

@@ -1,0 +1,3 @@
+export * from "./describedKitchen.js";
+export * from "./kitchenAnswers.js";
+export { type AnswerFault, writtenNumber } from "./readAnswer.js";
