@@ -25,24 +25,37 @@ const wholePieces: readonly string[] = ["each", "head", "bulb", "ear", "piece"];
 
 const isCounted = (name: string): name is CountedUnit => countedUnits.some((unit) => unit === name);
 
+/** "each" of "each small": a unit without its size. */
+const baseOf = (name: string): string => name.split(" ")[0] ?? name;
+
 /** Units in which the kind is counted, usual first: at most two, so that they fit beside those of mass. */
 export function countedUnitsOf(commodity: Commodity | undefined): readonly CountedUnit[] {
   if (!commodity) return [];
   const { units, countUnit, bareUnit } = commodity.household;
   const own = [countUnit, bareUnit, ...units.map(({ name }) => name)];
-  const known = own.filter((name) => units.some((unit) => unit.name === name)).filter(isCounted);
-  return [...new Set(known)].slice(0, 2);
+  const known = own.filter((name) => units.some((unit) => unit.name === name)).map(baseOf);
+  return [...new Set(known.filter(isCounted))].slice(0, 2);
 }
 
-/** Grams of one; "each" is also what the kind is counted in by another word ("head"). */
+/** The kind's own unit of that name: as it usually comes where the kind has several sizes of it. */
+function householdUnit(unit: string, { household }: Commodity) {
+  const { units, countUnit, bareUnit } = household;
+  const named = (name: string) => units.find((each) => each.name === name);
+  const usual = [countUnit, bareUnit, `${unit} medium`].filter((name) => baseOf(name) === unit);
+  return (
+    named(unit) ??
+    usual.map(named).find((found) => found !== undefined) ??
+    units.find(({ name }) => baseOf(name) === unit)
+  );
+}
+
+/** Grams of one; "each" is also what the kind is counted in by another word ("head", "spear"). */
 function gramsOfOne(unit: string, commodity: Commodity | undefined): number | undefined {
   const mass = Object.hasOwn(gramsPerUnit, unit) ? gramsPerUnit[unit] : undefined;
-  if (mass !== undefined) return mass;
-  const units = commodity?.household.units;
-  const own = units?.find(({ name }) => name === unit) ?? undefined;
+  if (mass !== undefined || !commodity) return mass;
+  const own = householdUnit(unit, commodity);
   if (own || unit !== "each") return own?.grams;
-  const count = countedUnitsOf(commodity).find((name) => wholePieces.includes(name));
-  return units?.find(({ name }) => name === count)?.grams;
+  return householdUnit(commodity.household.countUnit, commodity)?.grams;
 }
 
 /** Grams of the amount; undefined where the kind has no such unit, or it is none that can be. */

@@ -20,7 +20,9 @@ describe("a correction", () => {
   };
   it("of the kind keeps as many pieces where both kinds are counted, and drops what belonged to the kind before", () => {
     const lot = corrected(item(), { commodity: "pear" }, kindOf);
-    const each = kindOf("pear")?.household.units.find(({ name }) => name === "each")?.grams ?? Number.NaN;
+    const each =
+      kindOf("pear")?.household.units.find(({ name }) => name === kindOf("pear")?.household.countUnit)
+        ?.grams ?? Number.NaN;
     expect(lot).toMatchObject({ commodity: "pear", pieces: 3, grams: 3 * each });
     expect(lot.ripeness).toBeUndefined();
   });
