@@ -32,9 +32,12 @@ const baseOf = (name: string): string => name.split(" ")[0] ?? name;
 export function countedUnitsOf(commodity: Commodity | undefined): readonly CountedUnit[] {
   if (!commodity) return [];
   const { units, countUnit, bareUnit } = commodity.household;
+  const count = baseOf(countUnit);
   const own = [countUnit, bareUnit, ...units.map(({ name }) => name)];
   const known = own.filter((name) => units.some((unit) => unit.name === name)).map(baseOf);
-  return [...new Set(known.filter(isCounted))].slice(0, 2);
+  const others = known.filter(isCounted).filter((name) => name !== "each");
+  // Spears, stalks and leaves are called pieces.
+  return [...new Set(isCounted(count) ? [count, ...others] : (["each", ...others] as const))].slice(0, 2);
 }
 
 /** The kind's own unit of that name: as it usually comes where the kind has several sizes of it. */
@@ -49,13 +52,11 @@ function householdUnit(unit: string, { household }: Commodity) {
   );
 }
 
-/** Grams of one; "each" is also what the kind is counted in by another word ("head", "spear"). */
+/** Grams of one. "each" is whatever a bare count of the kind means to the reader: a head, a spear, a middling one. */
 function gramsOfOne(unit: string, commodity: Commodity | undefined): number | undefined {
   const mass = Object.hasOwn(gramsPerUnit, unit) ? gramsPerUnit[unit] : undefined;
   if (mass !== undefined || !commodity) return mass;
-  const own = householdUnit(unit, commodity);
-  if (own || unit !== "each") return own?.grams;
-  return householdUnit(commodity.household.countUnit, commodity)?.grams;
+  return householdUnit(unit === "each" ? commodity.household.countUnit : unit, commodity)?.grams;
 }
 
 /** Grams of the amount; undefined where the kind has no such unit, or it is none that can be. */
