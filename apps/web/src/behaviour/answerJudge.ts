@@ -9,6 +9,9 @@ import {
 } from "./judgeMessages.js";
 import { type PlanAsked, planSeed } from "./planMessages.js";
 
+/** Draws for the range of the waste: enough for ends told to two figures, few enough not to be waited for. Declared, no source. */
+const drawCount = 60;
+
 const requestOf = ({ lots, kitchen, household, from }: PlanAsked) => ({
   haul: { lots: [...lots] },
   kitchen,
@@ -40,9 +43,10 @@ export function judgeAnswerer(): (request: JudgeRequest, answer: (answer: JudgeA
         improve(request, (one) => answer({ number, kind: "improving", improving: one }));
         return;
       }
-      const { judgement, oneMove } = judge(request);
+      const { judgement, oneMove, draws } = judge(request);
       answer({ number, kind: "judgement", judgement });
       answer({ number, kind: "one move", oneMove: oneMove() });
+      answer({ number, kind: "draws", draws: draws(drawCount) });
     } catch (error) {
       answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });
     }

@@ -1,4 +1,12 @@
-import type { Arrangement, ImproveStep, Judgement, Kitchen, OneMove, Plan } from "@keepwright/planner";
+import type {
+  Arrangement,
+  BesideDraws,
+  ImproveStep,
+  Judgement,
+  Kitchen,
+  OneMove,
+  Plan,
+} from "@keepwright/planner";
 import type { PlanAsked } from "./planMessages.js";
 
 /** How things lie, to be judged beside the plan: beside the one given, or beside one made for it. */
@@ -24,11 +32,13 @@ export interface Improving {
   readonly kitchens: readonly (Kitchen | undefined)[];
 }
 
-/** The judgement and then the one move that helps it most; the improvements, one after another; or what went wrong. */
+/** The judgement, the one move that helps it most, and how far the waste may go; the improvements, one after another; or what went wrong. */
 export type JudgeAnswer = { readonly number: number } & (
   | { readonly kind: "judgement"; readonly judgement: Judgement }
-  /** Last of a judgement. Undefined where no move helps. */
+  /** Undefined where no move helps. */
   | { readonly kind: "one move"; readonly oneMove: OneMove | undefined }
+  /** Last of a judgement. */
+  | { readonly kind: "draws"; readonly draws: BesideDraws }
   /** Comes again and again; the last one has tried all that there is to try. */
   | { readonly kind: "improving"; readonly improving: Improving }
   | { readonly kind: "problem"; readonly message: string }
@@ -37,7 +47,7 @@ export type JudgeAnswer = { readonly number: number } & (
 /** Whether no other answer follows to the same question. */
 export function isLast(answer: JudgeAnswer): boolean {
   if (answer.kind === "improving") return answer.improving.step.tried === answer.improving.step.of;
-  return answer.kind !== "judgement";
+  return answer.kind === "draws" || answer.kind === "problem";
 }
 
 /** What has to be the same for a judgement to be made beside the same plan. */

@@ -1,4 +1,4 @@
-import type { Judgement, OneMove } from "@keepwright/planner";
+import type { BesideDraws, Judgement, OneMove } from "@keepwright/planner";
 import { useEffect, useRef, useState } from "react";
 import { type JudgeDesk, judgeDesk } from "./judgeDesk.js";
 import type { JudgeAnswer, JudgeAsked, JudgementAsked } from "./judgeMessages.js";
@@ -12,6 +12,8 @@ export interface MadeJudgement {
   /** The one move that helps most; undefined where none does, and until `looked`. */
   readonly oneMove: OneMove | undefined;
   readonly looked: boolean;
+  /** How far the waste may go; comes last. */
+  readonly draws: BesideDraws | undefined;
 }
 
 export interface JudgementState {
@@ -68,13 +70,15 @@ export function afterJudgeAnswer(
     case "judgement": {
       if (asked.kind !== "judge") return before;
       const { judgement } = answer;
-      const next = { asked, judgement, number, oneMove: undefined, looked: false };
+      const next = { asked, judgement, number, oneMove: undefined, looked: false, draws: undefined };
       return { made: next, problem: undefined, working: false };
     }
     case "one move":
       return made?.number === number
         ? { ...before, made: { ...made, oneMove: answer.oneMove, looked: true } }
         : before;
+    case "draws":
+      return made?.number === number ? { ...before, made: { ...made, draws: answer.draws } } : before;
     case "problem":
       return { made, problem: answer.message, working: false };
     case "improving":

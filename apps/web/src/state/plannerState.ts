@@ -1,6 +1,6 @@
 import type { WrapId } from "@keepwright/catalogue";
 import type { Units } from "@keepwright/handout";
-import type { Kitchen, KitchenAnswers } from "@keepwright/planner";
+import type { Kitchen, KitchenAnswers, VentSetting } from "@keepwright/planner";
 import type { Correction, Corrections } from "./corrections.js";
 import type { LanguageChoice } from "./language.js";
 import type { RegionChoice } from "./region.js";
@@ -14,11 +14,8 @@ export interface OwnKitchen {
   readonly answers?: KitchenAnswers;
 }
 
-/** Where the person says a lot lies, and how it is wrapped. */
-export interface Lying {
-  readonly place: string;
-  readonly wrap: WrapId;
-}
+/** Where the person says a lot lies, and how it is wrapped; or that all of it lies and moves as the plan has it. */
+export type Lying = { readonly place: string; readonly wrap: WrapId } | "as planned";
 
 /** Everything the person entered. The plan is computed from it and is not kept. */
 export interface PlannerState {
@@ -43,6 +40,8 @@ export interface PlannerState {
   readonly done: readonly string[];
   /** As the person has it, by the key of the line. */
   readonly lying: Readonly<Record<string, Lying>>;
+  /** How vents stand as the person has it, by their places. */
+  readonly vents: Readonly<Record<string, VentSetting>>;
 }
 
 export type PlannerChange =
@@ -62,7 +61,12 @@ export type PlannerChange =
   | { readonly change: "region"; readonly region: RegionChoice }
   | { readonly change: "done"; readonly task: string; readonly done: boolean }
   | { readonly change: "lying"; readonly key: string; readonly at: Lying | undefined }
-  | { readonly change: "all lying"; readonly lying: PlannerState["lying"] }
+  | {
+      readonly change: "all lying";
+      readonly lying: PlannerState["lying"];
+      readonly vents: PlannerState["vents"];
+    }
+  | { readonly change: "vent"; readonly place: string; readonly setting: VentSetting | undefined }
   | { readonly change: "replace"; readonly state: PlannerState };
 
 /** The ordinary kitchen of a first visit. */
@@ -80,6 +84,13 @@ function withoutKey<Value>(
   const { [key]: _, ...rest } = record;
   return rest;
 }
+
+const withEntry = <Value>(
+  record: Readonly<Record<string, Value>>,
+  key: string,
+  value: Value | undefined,
+): Readonly<Record<string, Value>> =>
+  value === undefined ? withoutKey(record, key) : { ...record, [key]: value };
 
 const withKitchen = (state: PlannerState, own: OwnKitchen): PlannerState => {
   const known = state.kitchens.some(({ key }) => key === own.key);
@@ -132,12 +143,11 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
     case "done":
       return { ...state, done: ticked(state.done, change.task, change.done) };
     case "lying":
-      return {
-        ...state,
-        lying: change.at ? { ...state.lying, [change.key]: change.at } : withoutKey(state.lying, change.key),
-      };
+      return { ...state, lying: withEntry(state.lying, change.key, change.at) };
     case "all lying":
-      return { ...state, lying: change.lying };
+      return { ...state, lying: change.lying, vents: change.vents };
+    case "vent":
+      return { ...state, vents: withEntry(state.vents, change.place, change.setting) };
     case "replace":
       return change.state;
   }
@@ -150,6 +160,7 @@ export const cleared = (state: PlannerState): PlannerState => ({
   corrections: {},
   done: [],
   lying: {},
+  vents: {},
 });
 
 /** The example's haul and people, in the kitchen, units and language already chosen. */

@@ -18,4 +18,5 @@ export const workedExample: PlannerState = {
   region: "device",
   done: [],
   lying: {},
+  vents: {},
 };

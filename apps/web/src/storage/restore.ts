@@ -6,7 +6,7 @@ import { dayRange, type PlannerState, peopleRange, portionRange } from "../state
 import { isRegion } from "../state/region.js";
 import { restoreCorrection } from "./restoreCorrection.js";
 import { restoreKitchens } from "./restoreKitchens.js";
-import { restoreLying } from "./restoreLying.js";
+import { restoreLying, restoreVents } from "./restoreLying.js";
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
@@ -68,5 +68,6 @@ export function restore(saved: unknown, { otherwise, kinds }: RestoreWith): Plan
     region: isRegion(saved.region) ? saved.region : "device",
     done: words(saved.done),
     lying: restoreLying(saved.lying),
+    vents: restoreVents(saved.vents),
   };
 }

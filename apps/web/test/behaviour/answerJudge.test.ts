@@ -49,13 +49,18 @@ function answersTo(questions: readonly JudgeAsked[]): JudgeAnswer[] {
 }
 
 describe("the answers to how things lie", () => {
-  it("are the judgement that the planner makes, and then the move that helps most", () => {
-    const [judgement, move] = answersTo([{ ...asked, kind: "judge", arrangement: worse, plan }]);
+  it("are the judgement that the planner makes, the move that helps most, and how far the waste may go", () => {
+    const [judgement, move, range] = answersTo([{ ...asked, kind: "judge", arrangement: worse, plan }]);
     if (judgement?.kind !== "judgement" || move?.kind !== "one move") throw new Error("Other answers came.");
     expect(judgement.judgement).toEqual(judgeArrangement({ ...request, arrangement: worse }));
     expect(move.oneMove).toMatchObject({ move: "lot", lot: "lot-2" });
     // With nothing else amiss the one move takes away all that it is worse by.
     expect(move.oneMove?.saved.total).toBeCloseTo(judgement.judgement.difference.total, 6);
+    if (range?.kind !== "draws") throw new Error("The last answer is another.");
+    const { yours, plan: drawnPlan, lost, savedByMove } = range.draws;
+    expect(lost.mean).toBeCloseTo(yours.mean - drawnPlan.mean, 6);
+    expect(savedByMove).toEqual(lost);
+    expect(yours.low).toBeLessThanOrEqual(yours.high);
   });
   it("are the same whether the plan is given, made anew or remembered, whatever was judged before", () => {
     const given = answersTo([{ ...asked, kind: "judge", arrangement: worse, plan }]);
@@ -66,8 +71,8 @@ describe("the answers to how things lie", () => {
     }));
     const kept = answersTo(between);
     const bare = (answers: readonly JudgeAnswer[]) => answers.map(({ number: _, ...rest }) => rest);
-    expect(bare(kept.slice(0, 2))).toEqual(bare(given));
-    expect(bare(kept.slice(4))).toEqual(bare(given));
+    expect(bare(kept.slice(0, 3))).toEqual(bare(given));
+    expect(bare(kept.slice(6))).toEqual(bare(given));
   });
   it("tell of no move where it lies as planned", () => {
     const answers = answersTo([{ ...asked, kind: "judge", arrangement: planned, plan }]);
@@ -79,7 +84,7 @@ describe("the answers to how things lie", () => {
       { ...asked, kind: "judge", arrangement: { version: 1, lots, vents: [] }, plan },
       { ...asked, kind: "judge", arrangement: planned, plan },
     ]);
-    expect(answers.map(({ kind }) => kind)).toEqual(["problem", "judgement", "one move"]);
+    expect(answers.map(({ kind }) => kind)).toEqual(["problem", "judgement", "one move", "draws"]);
     expect(answers[0]).toMatchObject({ message: expect.stringContaining("nowhere") });
   });
 });

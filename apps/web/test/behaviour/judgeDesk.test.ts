@@ -1,4 +1,4 @@
-import { type Judgement, ordinaryKitchens } from "@keepwright/planner";
+import { type BesideDraws, type Judgement, ordinaryKitchens } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { type JudgeWorker, judgeDesk } from "../../src/behaviour/judgeDesk.js";
 import type {
@@ -39,10 +39,11 @@ class Stand implements JudgeWorker {
   answer(data: JudgeAnswer): void {
     this.onmessage?.call(this as unknown as Worker, { data } as MessageEvent);
   }
-  /** Both answers to a judgement. */
+  /** All answers to a judgement. */
   judged(number: number): void {
     this.answer({ number, kind: "judgement", judgement });
     this.answer({ number, kind: "one move", oneMove: undefined });
+    this.answer({ number, kind: "draws", draws: {} as BesideDraws });
   }
   breaks(message: string): void {
     this.onerror?.call(this as unknown as Worker, { message } as ErrorEvent);
@@ -77,8 +78,10 @@ describe("the desk where judgements are asked for", () => {
     expect(answers).toEqual([
       "judgement: shelf",
       "one move: shelf",
+      "draws: shelf",
       "judgement: counter",
       "one move: counter",
+      "draws: counter",
     ]);
     expect(stands).toHaveLength(1);
   });
@@ -92,7 +95,7 @@ describe("the desk where judgements are asked for", () => {
     expect(stands[0]!.requests.map(told)).toEqual(["shelf", "cellar"]);
     expect(answers).toEqual([]);
     stands[0]!.judged(3);
-    expect(answers).toEqual(["judgement: cellar", "one move: cellar"]);
+    expect(answers).toEqual(["judgement: cellar", "one move: cellar", "draws: cellar"]);
     expect(stands[0]!.ended).toBe(false);
   });
   it("lets a busy worker go when the haul or the kitchen changes, and never gives its late answer", () => {
@@ -104,7 +107,7 @@ describe("the desk where judgements are asked for", () => {
     stands[0]!.judged(1);
     stands[1]!.judged(3);
     expect(stands[1]!.requests.map(told)).toEqual(["cellar"]);
-    expect(answers).toEqual(["judgement: cellar", "one move: cellar"]);
+    expect(answers).toEqual(["judgement: cellar", "one move: cellar", "draws: cellar"]);
   });
   it("lets a worker go that looks for improvements, whatever is asked then", () => {
     const { desk, stands } = deskWithStands();
@@ -143,7 +146,7 @@ describe("the desk where judgements are asked for", () => {
     expect(answers).toEqual(["problem: counter"]);
     desk.ask(judge("a", "cellar"));
     stands[1]!.judged(3);
-    expect(answers.slice(1)).toEqual(["judgement: cellar", "one move: cellar"]);
+    expect(answers.slice(1)).toEqual(["judgement: cellar", "one move: cellar", "draws: cellar"]);
     expect(stands[0]!.ended).toBe(true);
   });
 });

@@ -25,6 +25,7 @@ const state: PlannerState = {
   region: "device",
   done: [],
   lying: {},
+  vents: {},
 };
 
 const change: fc.Arbitrary<PlannerChange> = fc.oneof(

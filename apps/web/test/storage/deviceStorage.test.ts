@@ -18,6 +18,7 @@ const otherwise: PlannerState = {
   region: "device",
   done: [],
   lying: {},
+  vents: {},
 };
 const how = { otherwise, kinds: new Set(["fig"]) };
 

@@ -20,6 +20,7 @@ const otherwise: PlannerState = {
   region: "device",
   done: [],
   lying: {},
+  vents: {},
 };
 const how: RestoreWith = { otherwise, kinds: new Set(["apple", "fig"]) };
 
@@ -69,7 +70,14 @@ const state: fc.Arbitrary<PlannerState> = fc.record({
   ),
   language: fc.constantFrom("device", "en", "es"),
   done: fc.array(fc.string()),
-  lying: fc.dictionary(fc.string(), fc.record({ place: fc.string(), wrap: fc.constantFrom(...wrapIds) })),
+  lying: fc.dictionary(
+    fc.string(),
+    fc.oneof(
+      fc.record({ place: fc.string(), wrap: fc.constantFrom(...wrapIds) }),
+      fc.constant("as planned" as const),
+    ),
+  ),
+  vents: fc.dictionary(fc.string(), fc.constantFrom(...ventSettings)),
 });
 
 function expectSound(restored: PlannerState): void {

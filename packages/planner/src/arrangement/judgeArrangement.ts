@@ -1,3 +1,5 @@
+import { type BesideDraws, besideDraws } from "../draws/besideDraws.js";
+import { mealsOfEvaluation } from "../draws/meals.js";
 import { choiceOfPlan } from "../explain/choiceOfPlan.js";
 import { objectiveLess } from "../problem/objective.js";
 import type { Plan } from "../problem/plan.js";
@@ -13,7 +15,7 @@ import { worstConflicts } from "./conflicts.js";
 import { arrangementFindings } from "./findings.js";
 import type { Judgement, LotBeside } from "./judgement.js";
 import { lotBeside, type Side } from "./lotBeside.js";
-import { type OneMove, oneMove } from "./oneMove.js";
+import { type FoundMove, type OneMove, oneMove } from "./oneMove.js";
 
 /** A haul and a kitchen as for a plan, and the plan to set arrangements beside: searched for when it is not given. */
 export interface JudgedBeside extends PlanRequest {
@@ -26,10 +28,12 @@ export interface JudgeRequest extends JudgedBeside {
   readonly arrangement: unknown;
 }
 
-/** An arrangement judged, and, when asked, the one move that would help it most. */
+/** An arrangement judged; the one move that would help it most, and what is thrown away in draws, are worked out when they are asked for. */
 export interface Judged {
   readonly judgement: Judgement;
   readonly oneMove: () => OneMove | undefined;
+  /** See `besideDraws`. */
+  readonly draws: (count: number) => BesideDraws;
 }
 
 function sideOf(prepared: Prepared, judged: Evaluation): Side {
@@ -70,7 +74,21 @@ function judgedBeside(prepared: Prepared, plan: Side, arrangement: BoundArrangem
     lots,
     conflicts: worstConflicts(prepared, yours, plan, lots),
   };
-  return { judgement, oneMove: () => oneMove(prepared, yours.evaluation, plan.evaluation) };
+  let found: FoundMove | undefined | "not looked for" = "not looked for";
+  const move = (): FoundMove | undefined => {
+    if (found === "not looked for") found = oneMove(prepared, yours.evaluation, plan.evaluation);
+    return found;
+  };
+  const meals = (evaluation: Evaluation) => mealsOfEvaluation(problem, evaluation);
+  return {
+    judgement,
+    oneMove: () => move()?.move,
+    draws: (count) => {
+      const moved = move();
+      const sides = { yours: meals(yours.evaluation), plan: meals(plan.evaluation) };
+      return besideDraws(problem, { ...sides, moved: moved && meals(moved.after) }, count);
+    },
+  };
 }
 
 /**

@@ -14,6 +14,12 @@ export type OneMove = {
   | { readonly move: "vent" /** Id of the place. */; readonly place: string }
 );
 
+/** A move with what follows from it. */
+export interface FoundMove {
+  readonly move: OneMove;
+  readonly after: Evaluation;
+}
+
 const partsOf = ({ parts }: Choice, lot: number): readonly Part[] => parts.filter((part) => part.lot === lot);
 
 const layOf = (choice: Choice, lot: number): string =>
@@ -58,14 +64,13 @@ function everyMove({ problem }: Prepared, yours: Choice, plan: Choice): Tried[] 
  * The move that brings an arrangement down most on the objective, of all that take one lot or one vent to where the plan has it. Every one is
  * simulated with its neighbours and eating days anew. Undefined where none brings it down.
  */
-export function oneMove(prepared: Prepared, yours: Evaluation, plan: Evaluation): OneMove | undefined {
-  const tried = everyMove(prepared, yours.choice, plan.choice).map(({ move, choice }): OneMove => {
-    const { objective } = evaluatePrepared(prepared, choice);
-    return { ...move, saved: objectiveLess(yours.objective, objective) };
+export function oneMove(prepared: Prepared, yours: Evaluation, plan: Evaluation): FoundMove | undefined {
+  const tried = everyMove(prepared, yours.choice, plan.choice).map(({ move, choice }): FoundMove => {
+    const after = evaluatePrepared(prepared, choice);
+    return { move: { ...move, saved: objectiveLess(yours.objective, after.objective) }, after };
   });
-  const best = tried.reduce<OneMove | undefined>(
-    (most, one) => (one.saved.total > (most?.saved.total ?? 0) ? one : most),
+  return tried.reduce<FoundMove | undefined>(
+    (most, one) => (one.move.saved.total > (most?.move.saved.total ?? 0) ? one : most),
     undefined,
   );
-  return best;
 }

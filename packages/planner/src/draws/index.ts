@@ -1,3 +1,4 @@
+export * from "./besideDraws.js";
 export * from "./carryOut.js";
 export * from "./drawnFigure.js";
 export * from "./meals.js";
