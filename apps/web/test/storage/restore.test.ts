@@ -1,5 +1,5 @@
 import { unitsOf } from "@keepwright/handout";
-import { type KitchenAnswers, ordinaryKitchens, wrapIds } from "@keepwright/planner";
+import { type KitchenAnswers, ordinaryKitchens, ventSettings, wrapIds } from "@keepwright/planner";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { dayRange, type PlannerState, peopleRange, portionRange } from "../../src/state/plannerState.js";
