@@ -26,6 +26,7 @@ export { type PlanSurroundings, type PlanView, planView } from "./view/planView.
 export * from "./view/preparation.js";
 export * from "./view/readingView.js";
 export * from "./view/reasons.js";
+export { kitchenWords } from "./view/sheet/ordinaryNames.js";
 export * from "./view/sheet/sheetEating.js";
 export * from "./view/sheet/sheetPlaces.js";
 export * from "./view/sheet/sheetTasks.js";

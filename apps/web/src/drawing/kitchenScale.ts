@@ -1,6 +1,8 @@
 import type { Plan } from "@keepwright/planner";
 
-type Place = Plan["places"][number];
+/** What a place is drawn from. */
+export type DrawnPlace = Pick<Plan["places"][number], "placeKind" | "litres">;
+type Place = DrawnPlace;
 
 /** A box in drawing units, which are the same for every place on the page. */
 export interface Box {

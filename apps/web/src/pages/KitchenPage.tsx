@@ -1,8 +1,19 @@
+import { type KitchenAnswers, type KitchenQuestion, kitchenQuestions } from "@keepwright/planner";
 import { useDesk } from "../behaviour/desk.js";
-import { KitchenChooser } from "../components/KitchenChooser.js";
+import { KitchenOverview } from "../components/kitchen/KitchenOverview.js";
+import { QuestionScreen } from "../components/kitchen/QuestionScreen.js";
+import { withAnswers } from "../state/ownKitchens.js";
 
-/** The kitchen and who eats. */
-export default function KitchenPage() {
+const isQuestion = (on: string | undefined): on is KitchenQuestion =>
+  kitchenQuestions.some((question) => question === on);
+
+/** The kitchen as it stands, or, at an address of its own, one of the questions about it. */
+export default function KitchenPage({ on }: { readonly on: string | undefined }) {
   const { haul, worked } = useDesk();
-  return worked && <KitchenChooser state={haul.state} context={worked.context} onChange={haul.change} />;
+  if (!worked) return null;
+  const own = haul.state.kitchens.find(({ key }) => key === haul.state.kitchen);
+  if (!isQuestion(on) || !own?.answers) return <KitchenOverview own={own} worked={worked} />;
+  const onAnswer = (changes: KitchenAnswers) =>
+    haul.change({ change: "own kitchen", own: withAnswers(own, changes) });
+  return <QuestionScreen question={on} own={own} context={worked.context} onAnswer={onAnswer} />;
 }

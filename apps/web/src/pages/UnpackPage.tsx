@@ -2,7 +2,7 @@ import { useRef } from "react";
 import { useDesk } from "../behaviour/desk.js";
 import { HaulBox } from "../components/HaulBox.js";
 import { HaulButtons } from "../components/HaulButtons.js";
-import { KitchenChooser } from "../components/KitchenChooser.js";
+import { KitchenChooser } from "../components/kitchen/KitchenChooser.js";
 import { PlanView } from "../components/plan/PlanView.js";
 import { SwatchPatterns } from "../components/Swatch.js";
 import { UnderstoodList } from "../components/UnderstoodList.js";

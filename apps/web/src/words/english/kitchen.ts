@@ -9,4 +9,12 @@ export const kitchenEnglish = {
   "kitchen.us": "°F and pounds",
   "kitchen.apart": "Each chosen apart (Settings)",
   "kitchen.details": "What this kitchen is taken to be",
+  "kitchen.own": "Your own",
+  "kitchen.ordinary": "Ordinary kitchens",
+  "kitchen.describe": "My kitchen",
+  "kitchen.moreEating": "Portions, and days away",
+  "kitchen.portions": "Portions a person eats a day",
+  "kitchen.away": "Days nobody eats at home",
+  "kitchen.awayNote":
+    "A portion is 80 g of fruit or vegetables; five a day is the usual advice (WHO, 400 g a day; from memory).",
 } as const;

@@ -9,4 +9,12 @@ export const kitchenSpanish = {
   "kitchen.us": "°F y libras",
   "kitchen.apart": "Cada una por su lado (Ajustes)",
   "kitchen.details": "Cómo se supone que es esta cocina",
+  "kitchen.own": "Las tuyas",
+  "kitchen.ordinary": "Cocinas comunes",
+  "kitchen.describe": "Mi cocina",
+  "kitchen.moreEating": "Porciones y días fuera",
+  "kitchen.portions": "Porciones por persona al día",
+  "kitchen.away": "Días en que nadie come en casa",
+  "kitchen.awayNote":
+    "Una porción son 80 g de fruta o verdura; el consejo usual son cinco al día (OMS, 400 g al día; de memoria).",
 } as const;

@@ -62,4 +62,9 @@ export const sheetWords = {
   "ordinary.Cupboard, lower shelf": "Cupboard, lower shelf",
   "ordinary.Cupboard": "Cupboard",
   "ordinary.Cellar": "Cellar",
+  "ordinary.Drawer": "Drawer",
+  "ordinary.Upper drawer": "Upper drawer",
+  "ordinary.Upper left drawer": "Upper left drawer",
+  "ordinary.Upper right drawer": "Upper right drawer",
+  "ordinary.Balcony": "Balcony",
 } as const satisfies Messages;

@@ -58,4 +58,9 @@ export const hojaWords = {
   "ordinary.Cupboard, lower shelf": "Alacena, repisa de abajo",
   "ordinary.Cupboard": "Alacena",
   "ordinary.Cellar": "Sótano",
+  "ordinary.Drawer": "Cajón",
+  "ordinary.Upper drawer": "Cajón de arriba",
+  "ordinary.Upper left drawer": "Cajón de arriba a la izquierda",
+  "ordinary.Upper right drawer": "Cajón de arriba a la derecha",
+  "ordinary.Balcony": "Balcón",
 } as const satisfies SomeMessages;

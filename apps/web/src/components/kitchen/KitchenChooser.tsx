@@ -1,9 +1,10 @@
 import { type HandoutContext, kitchenView, type Units, unitsOf } from "@keepwright/handout";
-import { type OrdinaryKitchenKey, ordinaryKitchens } from "@keepwright/planner";
-import { kitchenOf } from "../state/kitchenOf.js";
-import { dayRange, type PlannerChange, type PlannerState, peopleRange } from "../state/plannerState.js";
-import { useWords } from "../words/words.js";
-import { WholeNumberField } from "./WholeNumberField.js";
+import { kitchenOf } from "../../state/kitchenOf.js";
+import type { PlannerChange, PlannerState } from "../../state/plannerState.js";
+import { addressOf } from "../../state/route.js";
+import { useWords } from "../../words/words.js";
+import { PeopleAndDays, PortionsAndAway } from "./HouseholdFields.js";
+import { KitchenSelect } from "./KitchenSelect.js";
 
 interface KitchenChooserProps {
   readonly state: PlannerState;
@@ -11,47 +12,26 @@ interface KitchenChooserProps {
   readonly onChange: (change: PlannerChange) => void;
 }
 
-const keys = Object.keys(ordinaryKitchens) as OrdinaryKitchenKey[];
-
-/** Which ordinary kitchen, how many people, how many days, which units; and what that kitchen is, in words. */
+/** Which kitchen, how many people, how many days, which units; and, on opening, what that kitchen is and who is away. */
 export function KitchenChooser({ state, context, onChange }: KitchenChooserProps) {
   const say = useWords();
   return (
     <section className="kitchen" aria-labelledby="kitchen-heading">
       <h2 id="kitchen-heading">{say("kitchen.heading")}</h2>
       <div className="fields">
-        <label className="field wide">
-          <span>{say("kitchen.choose")}</span>
-          <select
-            value={state.kitchen}
-            onChange={(event) => onChange({ change: "kitchen", kitchen: event.target.value })}
-          >
-            {keys.map((key) => (
-              <option key={key} value={key}>
-                {ordinaryKitchens[key].name}
-              </option>
-            ))}
-            {state.kitchens.map(({ key, kitchen }) => (
-              <option key={key} value={key}>
-                {kitchen.name}
-              </option>
-            ))}
-          </select>
-        </label>
-        <WholeNumberField
-          label={say("kitchen.people")}
-          value={state.people}
-          range={peopleRange}
-          onChange={(people) => onChange({ change: "people", people })}
-        />
-        <WholeNumberField
-          label={say("kitchen.days")}
-          value={state.days}
-          range={dayRange}
-          onChange={(days) => onChange({ change: "days", days })}
-        />
+        <KitchenSelect state={state} context={context} onChange={onChange} />
+        <PeopleAndDays />
         <UnitsField units={state.units} onChange={(units) => onChange({ change: "units", units })} />
+        <a className="button" href={addressOf("kitchen")}>
+          {say("kitchen.describe")}
+        </a>
       </div>
+      <details>
+        <summary>{say("kitchen.moreEating")}</summary>
+        <div className="fields">
+          <PortionsAndAway />
+        </div>
+      </details>
       <details>
         <summary>{say("kitchen.details")}</summary>
         <ul>
