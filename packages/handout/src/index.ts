@@ -10,6 +10,7 @@ export * from "./formats/worthBuyingText.js";
 export * from "./takeHome/index.js";
 export * from "./view/amount.js";
 export * from "./view/carriedOnView.js";
+export * from "./view/commandLine.js";
 export * from "./view/context.js";
 export * from "./view/eating.js";
 export * from "./view/improvementsView.js";

@@ -1,7 +1,7 @@
-import { catalogue } from "@keepwright/catalogue";
 import {
-  handoutContext,
+  type HandoutContext,
   jsonText,
+  progressLine,
   worthBuyingText,
   worthBuyingView,
   writtenWorthBuying,
@@ -13,6 +13,7 @@ import type { Door } from "../door/door.js";
 import { exitCodes } from "../exitCodes.js";
 import { haulHelp } from "../options/haulArgument.js";
 import { type HouseholdOptions, planRequest, withHouseholdOptions } from "../options/household.js";
+import { contextFor } from "../options/language.js";
 import type { CommandOutcome } from "../program.js";
 import { readHaulArgument, tellQuestions, whileTelling } from "./haulCommand.js";
 import { kitchenFor } from "./kitchenFor.js";
@@ -48,8 +49,8 @@ export function buyCommand(program: Command, door: Door, outcome: CommandOutcome
     });
 }
 
-function worthBuying(door: Door, request: BuyingRequest): WorthBuying {
-  return whileTelling(door, "Trying amounts, planning anew for each …", () => buyable(request));
+function worthBuying(door: Door, context: HandoutContext, request: BuyingRequest): WorthBuying {
+  return whileTelling(door, progressLine(context, "buy"), () => buyable(request));
 }
 
 const wishedOf = (door: Door, options: HouseholdOptions, read: ReadLots): BuyingRequest => {
@@ -59,9 +60,9 @@ const wishedOf = (door: Door, options: HouseholdOptions, read: ReadLots): Buying
 
 /** Works out what is worth buying and prints it. True when some words were not understood. */
 function runBuy(door: Door, words: readonly string[], options: HouseholdOptions): boolean {
-  const context = handoutContext(catalogue(), { units: options.units });
+  const context = contextFor(options);
   const read = readHaulArgument(door, context, words);
-  const told = worthBuying(door, wishedOf(door, options, read));
+  const told = worthBuying(door, context, wishedOf(door, options, read));
   if (options.json) {
     door.out(jsonText(writtenWorthBuying(told, read.reading)));
   } else {

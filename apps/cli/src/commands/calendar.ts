@@ -1,4 +1,3 @@
-import { catalogue } from "@keepwright/catalogue";
 import {
   CalendarError,
   calendarEvents,
@@ -8,7 +7,6 @@ import {
   earlierCalendar,
   earlierFromEvents,
   type HandoutContext,
-  handoutContext,
   jsonText,
   madeMoves,
   type Reminder,
@@ -20,6 +18,7 @@ import type { Door } from "../door/door.js";
 import { readTextFile } from "../door/readText.js";
 import { exitCodes } from "../exitCodes.js";
 import { type HouseholdOptions, withHouseholdOptions } from "../options/household.js";
+import { contextFor } from "../options/language.js";
 import { momentOption, timeOption } from "../options/times.js";
 import type { CommandOutcome } from "../program.js";
 import { quoted, userError } from "../userError.js";
@@ -116,7 +115,7 @@ function runCalendar(
   options: CalendarOptions,
   command: Command,
 ): boolean {
-  const context = handoutContext(catalogue(), { units: options.units });
+  const context = contextFor(options);
   const { plan, began, lies, partly } = planToTake(door, context, words, options, command);
   const succession = { began, name: options.name ?? "" };
   const events = calendarEvents(context, plan, succession, lies);

@@ -1,5 +1,11 @@
 import { catalogue } from "@keepwright/catalogue";
-import { carriedOnText, carriedOnView, handoutContext, jsonText, type UnitSystem } from "@keepwright/handout";
+import {
+  carriedOnText,
+  carriedOnView,
+  type HandoutContext,
+  jsonText,
+  progressLine,
+} from "@keepwright/handout";
 import { type CarriedOn, carryOn, haulFrom, type Kitchen, readHappened } from "@keepwright/planner";
 import type { CalendarDate } from "@keepwright/quantities";
 import type { Command } from "commander";
@@ -8,6 +14,7 @@ import { readStandardInput, readTextFile } from "../door/readText.js";
 import { exitCodes } from "../exitCodes.js";
 import { dateOption } from "../options/dates.js";
 import { looksLikePath } from "../options/haulArgument.js";
+import { contextFor, type TellingOptions, withLanguageOption } from "../options/language.js";
 import { wholeOption } from "../options/numbers.js";
 import { jsonHelp, unitsFlag, unitsHelp, unitsOption } from "../options/shared.js";
 import type { CommandOutcome } from "../program.js";
@@ -15,12 +22,11 @@ import { quoted, userError } from "../userError.js";
 import { whileTelling } from "./haulCommand.js";
 import { kitchenOfPlan, type PreviousPlan, previousPlan } from "./previousPlan.js";
 
-interface CarryOnOptions {
+interface CarryOnOptions extends TellingOptions {
   readonly happened?: string;
   readonly on?: CalendarDate;
   readonly kitchen?: string;
   readonly days?: number;
-  readonly units: UnitSystem;
   readonly json?: true;
 }
 
@@ -37,12 +43,12 @@ Examples:
   keepwright carry-on plan.json --happened "ate 2 apples; avocados ripe"
   keepwright carry-on plan.json --happened since.txt --on 2026-06-16 --json > next.json
   keepwright carry-on next.json --days 10
+  keepwright carry-on plan.json --happened "comí 2 manzanas" --language es
 `;
 
 /** `keepwright carry-on`: a plan carried on from what became of it. */
 export function carryOnCommand(program: Command, door: Door, outcome: CommandOutcome): void {
-  program
-    .command("carry-on")
+  withLanguageOption(program.command("carry-on"))
     .summary("carry a plan on some days later, from what became of it, moving as little as possible")
     .description(
       "Carries a plan on: what was eaten, came home, ripened or was thrown out since; says what changes and why.",
@@ -97,18 +103,18 @@ function account(
   return readHappened(text, { catalogue: catalogue(), lots, places: kitchen.places, on });
 }
 
-function carriedOn(door: Door, path: string, options: CarryOnOptions): CarriedOn {
+function carriedOn(door: Door, context: HandoutContext, path: string, options: CarryOnOptions): CarriedOn {
   const previous = previousPlan(door, path);
   const kitchen = kitchenOfPlan(door, options.kitchen, previous.plan);
   const on = options.on ?? door.today();
   const happened = account(door, options.happened, previous, kitchen, on);
   const request = { ...previous, kitchen, happened, on, days: options.days, catalogue: catalogue() };
-  return whileTelling(door, "Carrying the plan on …", () => carryOn(request));
+  return whileTelling(door, progressLine(context, "carry on"), () => carryOn(request));
 }
 
 function runCarryOn(door: Door, path: string, options: CarryOnOptions): void {
-  const context = handoutContext(catalogue(), { units: options.units });
-  const told = carriedOn(door, path, options);
+  const context = contextFor(options);
+  const told = carriedOn(door, context, path, options);
   if (options.json) {
     door.out(jsonText(told));
     return;

@@ -1,5 +1,5 @@
 import { catalogue } from "@keepwright/catalogue";
-import { type HandoutContext, type PlanSurroundings, readingView } from "@keepwright/handout";
+import { type HandoutContext, type PlanSurroundings, readFromLine, readingView } from "@keepwright/handout";
 import type { Kitchen } from "@keepwright/planner";
 import type { Door } from "../door/door.js";
 import { haulFromArguments } from "../options/haulArgument.js";
@@ -8,7 +8,7 @@ import { type ReadLots, readLots } from "./readLots.js";
 /** Reads the haul a command was given, and tells on standard error where it was read from. */
 export function readHaulArgument(door: Door, context: HandoutContext, words: readonly string[]): ReadLots {
   const haul = haulFromArguments(door, words);
-  door.err(`Haul read from ${haul.origin}.\n`);
+  door.err(`${readFromLine(context, "haul", haul.origin)}\n`);
   return readLots(context, catalogue(), haul.text);
 }
 

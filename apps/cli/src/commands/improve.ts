@@ -1,9 +1,9 @@
-import { catalogue } from "@keepwright/catalogue";
 import {
-  handoutContext,
+  type HandoutContext,
   improvementsText,
   improvementsView,
   jsonText,
+  progressLine,
   writtenImprovements,
 } from "@keepwright/handout";
 import { type Improvements, improve, type PlanRequest } from "@keepwright/planner";
@@ -12,6 +12,7 @@ import type { Door } from "../door/door.js";
 import { exitCodes } from "../exitCodes.js";
 import { haulHelp } from "../options/haulArgument.js";
 import { type HouseholdOptions, planRequest, withHouseholdOptions } from "../options/household.js";
+import { contextFor } from "../options/language.js";
 import type { CommandOutcome } from "../program.js";
 import { readHaulArgument, tellQuestions, whileTelling } from "./haulCommand.js";
 import { kitchenFor } from "./kitchenFor.js";
@@ -39,15 +40,15 @@ export function improveCommand(program: Command, door: Door, outcome: CommandOut
     });
 }
 
-const tryChanges = (door: Door, request: PlanRequest): Improvements =>
-  whileTelling(door, "Trying changes, each with a plan of its own …", () => improve(request));
+const tryChanges = (door: Door, context: HandoutContext, request: PlanRequest): Improvements =>
+  whileTelling(door, progressLine(context, "improve"), () => improve(request));
 
 /** Tries changes and prints what they would save. True when some words were not understood. */
 function runImprove(door: Door, words: readonly string[], options: HouseholdOptions): boolean {
-  const context = handoutContext(catalogue(), { units: options.units });
+  const context = contextFor(options);
   const read = readHaulArgument(door, context, words);
   const kitchen = kitchenFor(door, options.kitchen);
-  const improvements = tryChanges(door, planRequest(door, options, read.lots, kitchen));
+  const improvements = tryChanges(door, context, planRequest(door, options, read.lots, kitchen));
   if (options.json) {
     door.out(jsonText(writtenImprovements(improvements, read.reading)));
   } else {

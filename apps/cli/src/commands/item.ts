@@ -2,29 +2,28 @@ import { bundledGuidance, catalogue, findKind, findKinds, folded, namesOf } from
 import {
   answerItem,
   type HandoutContext,
-  handoutContext,
   itemText,
   itemView,
   jsonText,
   kindName,
   questionLine,
-  type UnitSystem,
+  takenForLine,
 } from "@keepwright/handout";
 import { type RipenessWord, readHaul, ripenessOfWord, ripenessWords } from "@keepwright/planner";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
+import { contextFor, type TellingOptions, withLanguageOption } from "../options/language.js";
 import { decimalOption, temperatureOption } from "../options/numbers.js";
 import { jsonHelp, unitsFlag, unitsHelp, unitsOption } from "../options/shared.js";
 import { quoted, UserError, userError } from "../userError.js";
 import { kitchenFor } from "./kitchenFor.js";
 
-export interface ItemOptions {
+export interface ItemOptions extends TellingOptions {
   readonly at?: number;
   readonly rh?: number;
   readonly ethylene?: number;
   readonly ripeness?: number;
   readonly kitchen?: string;
-  readonly units: UnitSystem;
   readonly json?: true;
 }
 
@@ -35,6 +34,7 @@ ordinary stores.
 Examples:
   keepwright item carrots
   keepwright item "sweet pepper" --at 4
+  keepwright item jitomate --language es
   keepwright item banana --at 55F --rh 85 --ethylene 0.5 --json
 `;
 
@@ -48,8 +48,7 @@ function ripenessOption(text: string): number {
 
 /** `keepwright item`: where one kind belongs, how long it lasts, and why. */
 export function itemCommand(program: Command, door: Door): void {
-  program
-    .command("item")
+  withLanguageOption(program.command("item"))
     .summary("say where one kind belongs, how long it lasts there, and why")
     .description(
       "Says where one kind belongs, how long it lasts in given air, what ends it, and from which sources.",
@@ -96,7 +95,7 @@ function kindMeant(door: Door, context: HandoutContext, name: string): string {
   refuseWhatIsNotKept(context, name);
   const sure = findKind(catalogue(), name);
   if (sure) {
-    if (sure.by === "spelling") door.err(`${quoted(name)} is taken for ${quoted(sure.name)}.\n`);
+    if (sure.by === "spelling") door.err(`${takenForLine(context, quoted(name), quoted(sure.name))}\n`);
     return sure.id;
   }
   const candidates = findKinds(catalogue(), name, mostOffered).map(({ id }) => id);
@@ -110,7 +109,7 @@ function kindMeant(door: Door, context: HandoutContext, name: string): string {
 }
 
 function runItem(door: Door, name: string, options: ItemOptions): void {
-  const context = handoutContext(catalogue(), { units: options.units });
+  const context = contextFor(options);
   const id = kindMeant(door, context, name);
   const asked = {
     temperature: options.at,
@@ -119,7 +118,9 @@ function runItem(door: Door, name: string, options: ItemOptions): void {
     ripeness: options.ripeness,
   };
   const kitchen = kitchenFor(door, options.kitchen);
-  const answer = answerItem(catalogue(), id, kitchen, asked, bundledGuidance("en").get(id));
+  const { language } = options;
+  const guidance = bundledGuidance(language).get(id);
+  const answer = answerItem(catalogue(), id, kitchen, asked, { language, guidance });
   if (options.json) {
     door.out(jsonText(answer));
     return;

@@ -1,17 +1,11 @@
-import { catalogue } from "@keepwright/catalogue";
-import {
-  handoutContext,
-  jsonText,
-  judgementText,
-  judgementView,
-  writtenJudgement,
-} from "@keepwright/handout";
+import { jsonText, judgementText, judgementView, progressLine, writtenJudgement } from "@keepwright/handout";
 import { judgeArrangement } from "@keepwright/planner";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { readJsonFile } from "../door/readText.js";
 import { exitCodes } from "../exitCodes.js";
 import { type HouseholdOptions, planRequest, withHouseholdOptions } from "../options/household.js";
+import { contextFor } from "../options/language.js";
 import type { CommandOutcome } from "../program.js";
 import { readHaulArgument, surroundings, tellQuestions, whileTelling } from "./haulCommand.js";
 import { kitchenFor } from "./kitchenFor.js";
@@ -55,13 +49,13 @@ export function judgeCommand(program: Command, door: Door, outcome: CommandOutco
 
 /** Judges and prints. True when some words of the haul were not understood. */
 function runJudge(door: Door, words: readonly string[], options: JudgeOptions): boolean {
-  const context = handoutContext(catalogue(), { units: options.units });
+  const context = contextFor(options);
   const remedy = `Correct it; this is one that works: ${smallestArrangement}`;
   const arrangement = readJsonFile(door, options.arrangement, "arrangement file", remedy);
   const read = readHaulArgument(door, context, words);
   const kitchen = kitchenFor(door, options.kitchen);
   const request = { ...planRequest(door, options, read.lots, kitchen), arrangement };
-  const judgement = whileTelling(door, "Judging how it lies …", () => judgeArrangement(request));
+  const judgement = whileTelling(door, progressLine(context, "judge"), () => judgeArrangement(request));
   if (options.json) {
     door.out(jsonText(writtenJudgement(judgement, read.reading)));
   } else {

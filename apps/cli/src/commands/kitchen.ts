@@ -1,16 +1,15 @@
-import { catalogue } from "@keepwright/catalogue";
-import { handoutContext, jsonText, kitchenText, kitchenView, type UnitSystem } from "@keepwright/handout";
+import { jsonText, kitchenFineLine, kitchenText, kitchenView } from "@keepwright/handout";
 import { checkKitchen, type Finding, ordinaryKitchens } from "@keepwright/planner";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { readJsonFile } from "../door/readText.js";
+import { contextFor, type TellingOptions, withLanguageOption } from "../options/language.js";
 import { jsonHelp, unitsFlag, unitsHelp, unitsOption } from "../options/shared.js";
 import { findingLine, quoted, UserError, userError } from "../userError.js";
 import { isOrdinaryKey, ordinaryKeys } from "./kitchenFor.js";
 
-export interface KitchenOptions {
+export interface KitchenOptions extends TellingOptions {
   readonly check?: string;
-  readonly units: UnitSystem;
   readonly json?: true;
 }
 
@@ -19,15 +18,14 @@ The JSON of one ordinary kitchen is a kitchen file: keep it, change it to be lik
 
 Examples:
   keepwright kitchen
-  keepwright kitchen small
+  keepwright kitchen small --language es
   keepwright kitchen ordinary --json > my-kitchen.json
   keepwright kitchen --check my-kitchen.json
 `;
 
 /** `keepwright kitchen`: the ordinary kitchens to start from, and a check of a kitchen file. */
 export function kitchenCommand(program: Command, door: Door): void {
-  program
-    .command("kitchen")
+  withLanguageOption(program.command("kitchen"))
     .summary("print the ordinary kitchens to start from, or check a kitchen file")
     .description("Prints ordinary kitchens to start from, or checks a kitchen file.")
     .argument("[name]", `key of an ordinary kitchen: ${ordinaryKeys.join(", ")}`)
@@ -44,7 +42,7 @@ export function kitchenCommand(program: Command, door: Door): void {
     });
 }
 
-function printKitchens(door: Door, name: string | undefined, { units, json }: KitchenOptions): void {
+function printKitchens(door: Door, name: string | undefined, options: KitchenOptions): void {
   if (name !== undefined && !isOrdinaryKey(name)) {
     throw userError(
       `kitchen ${quoted(name)}`,
@@ -52,11 +50,11 @@ function printKitchens(door: Door, name: string | undefined, { units, json }: Ki
       `Give one of: ${ordinaryKeys.join(", ")}; or check a file of your own with --check.`,
     );
   }
-  if (json) {
+  if (options.json) {
     door.out(jsonText(name === undefined ? { kitchens: ordinaryKitchens } : ordinaryKitchens[name]));
     return;
   }
-  const context = handoutContext(catalogue(), { units });
+  const context = contextFor(options);
   for (const key of name === undefined ? ordinaryKeys : [name]) {
     door.out(`${[key, ...kitchenText(kitchenView(context, ordinaryKitchens[key]))].join("\n")}\n\n`);
   }
@@ -64,14 +62,14 @@ function printKitchens(door: Door, name: string | undefined, { units, json }: Ki
 
 const warningLine = (warning: Finding): string => `Warning: ${findingLine(warning)}\n`;
 
-function checkFile(door: Door, path: string, { units, json }: KitchenOptions): void {
+function checkFile(door: Door, path: string, options: KitchenOptions): void {
   const check = checkKitchen(readJsonFile(door, path, "kitchen file"));
   if (!check.ok) throw new UserError(check.problems, { ok: false });
-  if (json) {
+  if (options.json) {
     door.out(jsonText({ ok: true, problems: [], warnings: check.warnings }));
     return;
   }
-  const context = handoutContext(catalogue(), { units });
-  door.out(`${quoted(path)} can be planned with.\n${check.warnings.map(warningLine).join("")}\n`);
+  const context = contextFor(options);
+  door.out(`${kitchenFineLine(context, quoted(path))}\n${check.warnings.map(warningLine).join("")}\n`);
   door.out(`${kitchenText(kitchenView(context, check.kitchen)).join("\n")}\n`);
 }

@@ -1,6 +1,4 @@
-import { catalogue } from "@keepwright/catalogue";
 import {
-  handoutContext,
   jsonText,
   type LabelSheet,
   labelLayout,
@@ -14,6 +12,7 @@ import type { Door } from "../door/door.js";
 import { exitCodes } from "../exitCodes.js";
 import { type HouseholdOptions, withHouseholdOptions } from "../options/household.js";
 import { gridOption } from "../options/labelGrid.js";
+import { contextFor } from "../options/language.js";
 import { wholeOption } from "../options/numbers.js";
 import type { CommandOutcome } from "../program.js";
 import { userError } from "../userError.js";
@@ -67,7 +66,7 @@ function runLabels(door: Door, words: readonly string[], options: LabelsOptions,
       String(start),
       `The sheet has ${onSheet} labels. Give a number from 1 to ${onSheet}.`,
     );
-  const context = handoutContext(catalogue(), { units: options.units });
+  const context = contextFor(options);
   const { plan, counted, lies, partly } = planToTake(door, context, words, options, command);
   const rows = labelRows(context, plan, counted, lies);
   const labels = labelLayout(rows, grid, start);

@@ -1,9 +1,9 @@
-import { catalogue } from "@keepwright/catalogue";
 import {
-  handoutContext,
+  type HandoutContext,
   jsonText,
   planText,
   planView,
+  progressLine,
   whyText,
   whyViews,
   writtenPlan,
@@ -26,6 +26,7 @@ import type { Door } from "../door/door.js";
 import { exitCodes } from "../exitCodes.js";
 import { haulHelp } from "../options/haulArgument.js";
 import { type HouseholdOptions, planRequest, withHouseholdOptions } from "../options/household.js";
+import { contextFor } from "../options/language.js";
 import { wholeOption } from "../options/numbers.js";
 import type { CommandOutcome } from "../program.js";
 import { readHaulArgument, surroundings, tellQuestions, whileTelling } from "./haulCommand.js";
@@ -81,36 +82,36 @@ function reasonsFor(request: PlanRequest, plan: Plan, options: PlanOptions): Lot
   return options.why ? explainPlan({ ...request, plan }) : undefined;
 }
 
-function makePlan(door: Door, request: PlanRequest, options: PlanOptions): Plan {
+function makePlan(door: Door, context: HandoutContext, request: PlanRequest, options: PlanOptions): Plan {
   const problem = bindProblem(request);
-  const plan = whileTelling(door, "Working out the plan …", () => planProblem(problem));
+  const plan = whileTelling(door, progressLine(context, "plan"), () => planProblem(problem));
   const { draws: count } = options;
   const draws =
     count === undefined
       ? undefined
-      : whileTelling(door, `Carrying it out ${count} times …`, () =>
+      : whileTelling(door, progressLine(context, "draws", count), () =>
           planDraws(problem, plan, count, problem.seed),
         );
-  const proof = options.prove && proofOf(door, problem, plan);
+  const proof = options.prove && proofOf(door, context, problem, plan);
   return { ...plan, ...(draws && { draws }), ...(proof && { proof }) };
 }
 
-function proofOf(door: Door, problem: Problem, plan: Plan): Proof {
+function proofOf(door: Door, context: HandoutContext, problem: Problem, plan: Plan): Proof {
   const { solver } = door;
   if (!solver) throw new Error("The solver of linear programmes has not been loaded.");
-  return whileTelling(door, "Looking for how much better it could be …", () =>
+  return whileTelling(door, progressLine(context, "proof"), () =>
     provePlan(problem, plan.objective.total, solver),
   );
 }
 
 /** Plans and prints. True when some words were not understood. */
 function runPlan(door: Door, words: readonly string[], options: PlanOptions): boolean {
-  const context = handoutContext(catalogue(), { units: options.units });
+  const context = contextFor(options);
   const read = readHaulArgument(door, context, words);
   const kitchen = kitchenFor(door, options.kitchen);
   const request = planRequest(door, options, read.lots, kitchen);
-  const plan = makePlan(door, request, options);
-  const why = whileTelling(door, "Looking at other places …", () => reasonsFor(request, plan, options));
+  const plan = makePlan(door, context, request, options);
+  const why = whileTelling(door, progressLine(context, "why"), () => reasonsFor(request, plan, options));
   if (options.json) {
     door.out(jsonText(writtenPlan(plan, read.reading, why)));
   } else {

@@ -1,10 +1,17 @@
 import { catalogue } from "@keepwright/catalogue";
-import { type CountedLots, type HandoutContext, type LyingLots, lyingLots } from "@keepwright/handout";
+import {
+  type CountedLots,
+  type HandoutContext,
+  type LyingLots,
+  lyingLots,
+  progressLine,
+  readFromLine,
+} from "@keepwright/handout";
 import { bindProblem, type Haul, haulSchema, type Plan, planFrom, planProblem } from "@keepwright/planner";
 import { addDays, type CalendarDate } from "@keepwright/quantities";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
-import { haulFromArguments } from "../options/haulArgument.js";
+import { haulFromArguments, originWords } from "../options/haulArgument.js";
 import { type HouseholdOptions, planRequest } from "../options/household.js";
 import { userError } from "../userError.js";
 import { tellQuestions, whileTelling } from "./haulCommand.js";
@@ -90,13 +97,13 @@ export function planToTake(
   const { text, origin } = haulFromArguments(door, words);
   if (isPlanText(text)) {
     refuseUnheard(command);
-    door.err(`Plan read from ${origin}.\n`);
-    return savedPlan(text, `plan in ${origin}`);
+    door.err(`${readFromLine(context, "plan", origin)}\n`);
+    return savedPlan(text, `plan in ${originWords(origin)}`);
   }
-  door.err(`Haul read from ${origin}.\n`);
+  door.err(`${readFromLine(context, "haul", origin)}\n`);
   const read = readLots(context, catalogue(), text);
   const request = planRequest(door, options, read.lots, kitchenFor(door, options.kitchen));
-  const plan = whileTelling(door, "Working out the plan …", () => planProblem(bindProblem(request)));
+  const plan = whileTelling(door, progressLine(context, "plan"), () => planProblem(bindProblem(request)));
   tellQuestions(door, context, read, options.json === true);
   const counted = new Map(read.lots.map((lot) => [lot.id, lot]));
   return { plan, began: plan.from, counted, lies: new Map(), partly: read.partly };

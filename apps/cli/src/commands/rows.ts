@@ -1,9 +1,9 @@
-import { catalogue } from "@keepwright/catalogue";
-import { csvText, handoutContext, jsonText, planRows, type RowTable, rowTables } from "@keepwright/handout";
+import { csvText, jsonText, planRows, type RowTable, rowTables } from "@keepwright/handout";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { exitCodes } from "../exitCodes.js";
 import { type HouseholdOptions, withHouseholdOptions } from "../options/household.js";
+import { contextFor } from "../options/language.js";
 import type { CommandOutcome } from "../program.js";
 import { quoted, userError } from "../userError.js";
 import { planToTake, planToTakeHelp } from "./planToTake.js";
@@ -49,7 +49,7 @@ function runRows(door: Door, words: readonly string[], options: RowsOptions, com
   if (options.json && options.csv) throw userError("--csv", "--json is given too", "Give one of them.");
   if (options.json && options.table)
     throw userError("--table", quoted(options.table), "Leave it out: JSON has both tables.");
-  const context = handoutContext(catalogue(), { units: options.units });
+  const context = contextFor(options);
   const { plan, partly } = planToTake(door, context, words, options, command);
   const rows = planRows(context, plan);
   const table = options.table ?? "stays";

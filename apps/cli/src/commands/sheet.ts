@@ -1,7 +1,5 @@
-import { catalogue } from "@keepwright/catalogue";
 import {
   type HandoutContext,
-  handoutContext,
   jsonText,
   pageWords,
   type SheetView,
@@ -15,7 +13,8 @@ import { mayWritePdf, writePdf } from "../door/writePdf.js";
 import { exitCodes } from "../exitCodes.js";
 import { haulHelp } from "../options/haulArgument.js";
 import { type HouseholdOptions, withHouseholdOptions } from "../options/household.js";
-import { type LanguageName, languageFor, languageOption, paperOption, usualPaper } from "../options/paper.js";
+import { contextFor } from "../options/language.js";
+import { paperOption, usualPaper } from "../options/paper.js";
 import type { CommandOutcome } from "../program.js";
 import { quoted, userError } from "../userError.js";
 import { planToTake, planToTakeHelp } from "./planToTake.js";
@@ -33,7 +32,6 @@ interface SheetOptions extends HouseholdOptions {
   readonly out: string;
   readonly paper?: PaperSize;
   readonly large?: true;
-  readonly language: LanguageName;
 }
 
 /** `keepwright sheet`: the page for the refrigerator door, as PDF. */
@@ -47,7 +45,6 @@ export function sheetCommand(program: Command, door: Door, outcome: CommandOutco
     .option("-o, --out <file>", "the PDF to write", "sheet.pdf")
     .option("--paper <size>", "a4 or letter (default: letter with --units us, else a4)", paperOption)
     .option("--large", "large print: 18 pt, on as many pages as it takes")
-    .option("-l, --language <language>", "en (English) or es (Spanish)", languageOption, "en")
     .addHelpText("after", help)
     .action((words: string[], options: SheetOptions, command: Command) => {
       outcome.code = runSheet(door, words, options, command) ? exitCodes.partlyUnderstood : exitCodes.done;
@@ -74,18 +71,17 @@ function printed(context: HandoutContext, view: SheetView, options: SheetOptions
 
 /** Plans where need be, and writes the page. True when some words were not understood. */
 function runSheet(door: Door, words: readonly string[], options: SheetOptions, command: Command): boolean {
-  const { units, out } = options;
+  const { out } = options;
   mayWritePdf(door, out);
-  const spoken = handoutContext(catalogue(), { units });
-  const { plan, counted, partly } = planToTake(door, spoken, words, options, command);
-  const context = handoutContext(catalogue(), { units, language: languageFor(options.language, units) });
+  const context = contextFor(options);
+  const { plan, counted, partly } = planToTake(door, context, words, options, command);
   const view = sheetView(context, plan, counted);
   const { bytes, pages, textSize } = printed(context, view, options);
   writePdf(door, out, bytes);
   door.out(
     options.json
       ? jsonText({ file: out, pages, textSize, sheet: view })
-      : `${writtenLine(spoken, { file: out, pages, size: textSize })}\n`,
+      : `${writtenLine(context, { file: out, pages, size: textSize })}\n`,
   );
   return partly;
 }

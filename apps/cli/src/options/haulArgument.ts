@@ -1,3 +1,4 @@
+import type { ReadFrom } from "@keepwright/handout";
 import type { Door } from "../door/door.js";
 import { readStandardInput, readTextFile } from "../door/readText.js";
 import { quoted, userError } from "../userError.js";
@@ -8,11 +9,15 @@ HAUL is the name of a text file, "-" for standard input, or the haul itself in q
 (with an ending such as .txt, or beginning with / or ./) is never taken for a haul.
 `;
 
-/** A haul as text, and where it came from, in words for the person. */
+/** A haul as text, and where it came from. */
 export interface HaulText {
   readonly text: string;
-  readonly origin: string;
+  readonly origin: ReadFrom;
 }
+
+/** Where it came from, within an error. */
+export const originWords = ({ from, file }: ReadFrom): string =>
+  from === "file" ? `the file ${file}` : from === "input" ? "standard input" : "the words given";
 
 /** Looks like the name of a file rather than a haul: begins like a path, or ends like a file. */
 export const looksLikePath = (text: string): boolean =>
@@ -32,11 +37,11 @@ export function haulFromArguments(door: Door, words: readonly string[]): HaulTex
         "Give one file at a time, or the haul in quotes.",
       );
     }
-    return { text: words.join(" "), origin: "the words given on the command line" };
+    return { text: words.join(" "), origin: { from: "words" } };
   }
-  if (first === "-") return { text: readStandardInput(door), origin: "standard input" };
+  if (first === "-") return { text: readStandardInput(door), origin: { from: "input" } };
   if (door.look(first) !== "nothing" || looksLikePath(first)) {
-    return { text: readTextFile(door, first, "haul file"), origin: `the file ${quoted(first)}` };
+    return { text: readTextFile(door, first, "haul file"), origin: { from: "file", file: quoted(first) } };
   }
-  return { text: first, origin: `the words given: no file is called ${quoted(first)}` };
+  return { text: first, origin: { from: "no file", file: quoted(first) } };
 }

@@ -1,15 +1,15 @@
 import { catalogue } from "@keepwright/catalogue";
-import type { UnitSystem } from "@keepwright/handout";
 import type { Kitchen, Lot, PlanRequest } from "@keepwright/planner";
 import type { CalendarDate } from "@keepwright/quantities";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { awayDays, dateOption } from "./dates.js";
+import { type TellingOptions, withLanguageOption } from "./language.js";
 import { decimalOption, wholeOption } from "./numbers.js";
 import { jsonHelp, unitsFlag, unitsHelp, unitsOption } from "./shared.js";
 
 /** Options of every command that takes a haul into a kitchen: which kitchen, who eats, when, and how it is told. */
-export interface HouseholdOptions {
+export interface HouseholdOptions extends TellingOptions {
   readonly kitchen?: string;
   readonly people?: number;
   readonly portions?: number;
@@ -17,13 +17,12 @@ export interface HouseholdOptions {
   readonly away?: string;
   readonly from?: CalendarDate;
   readonly seed: number;
-  readonly units: UnitSystem;
   readonly json?: true;
 }
 
 /** Gives a command those options. */
 export const withHouseholdOptions = (command: Command): Command =>
-  command
+  withLanguageOption(command)
     .option("-k, --kitchen <file>", "kitchen file, or the key of an ordinary one (see keepwright kitchen)")
     .option(
       "-p, --people <number>",

@@ -1,4 +1,10 @@
-import { type Catalogue, type Commodity, commodityOf, type KindGuidance } from "@keepwright/catalogue";
+import {
+  type Catalogue,
+  type Commodity,
+  commodityOf,
+  type GuidanceLanguage,
+  type KindGuidance,
+} from "@keepwright/catalogue";
 import {
   ethyleneProduction,
   type Produce,
@@ -12,6 +18,12 @@ import type { AnsweredGuidance, ItemAnswer } from "./itemAnswer.js";
 import { lifeAt, type SteadyConditions } from "./lifeAt.js";
 import { placesFor } from "./placesFor.js";
 import { sourcesOf } from "./sourcesOf.js";
+
+/** The reader's language, and what is told of a kind in it. */
+export interface Told {
+  readonly language?: GuidanceLanguage;
+  readonly guidance?: KindGuidance | undefined;
+}
 
 /** Conditions asked about; what is left out is as recommended for the kind, and the ethylene of ordinary stores. */
 export type AskedConditions = {
@@ -52,7 +64,7 @@ const toldOf = ({ wraps, season, basis, words }: KindGuidance): AnsweredGuidance
 
 /**
  * Answers where a kind belongs, how long it lasts in given air and why. Throws RangeError when the catalogue has no such kind.
- * @param guidance what is told of the kind in the reader's language, passed on as it is
+ * @param told in which language it is named (English where nothing is said), and what is told of it there, passed on as it is
  * @param asked °C within −5…45, % within 1…100, µL/L within 0…1000
  */
 export function answerItem(
@@ -60,8 +72,9 @@ export function answerItem(
   id: string,
   kitchen: Kitchen,
   asked: AskedConditions = {},
-  guidance?: KindGuidance,
+  told: Told = {},
 ): ItemAnswer {
+  const { language = "en", guidance } = told;
   const commodity = commodityOf(catalogue, id);
   const produce = produceFromCommodity(commodity);
   const at = conditionsFor(commodity, asked);
@@ -70,7 +83,7 @@ export function answerItem(
   return {
     version: 1,
     commodity: id,
-    names: commodity.names.en,
+    names: commodity.names[language],
     climacteric: commodity.climacteric,
     conditions: {
       temperature: { value: at.temperature, unit: "°C" },

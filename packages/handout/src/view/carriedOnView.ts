@@ -158,7 +158,7 @@ export function carriedOnView(
 ): CarriedOnView {
   const { speaker } = context;
   const names = lotNames(context, told.plan);
-  const naming: Naming = { context, told, names, places: placeNames(told.plan) };
+  const naming: Naming = { context, told, names, places: placeNames(context, told.plan) };
   const changes = changeLines(naming);
   const date = (day: number) => fullDateWords(speaker, addDays(told.plan.from, day));
   return {

@@ -120,7 +120,7 @@ function insteadLine(
 function insteadLines(context: HandoutContext, { plan }: Judgement, lot: string): string[] {
   const parts = plan.lots.filter((part) => part.lot === lot);
   const names = lotNames(context, plan);
-  const places = placeNames(plan);
+  const places = placeNames(context, plan);
   return parts.map((part) =>
     insteadLine(
       context,

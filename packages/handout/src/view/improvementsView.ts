@@ -8,6 +8,7 @@ import { pressingLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
 import { type NamedLot, stateName } from "./kindNames.js";
 import { type KitchenView, kitchenView } from "./kitchenView.js";
+import { kitchenWords } from "./ordinaryNames.js";
 import { summaryLines } from "./planView.js";
 import { type ReadingView, readingView } from "./readingView.js";
 
@@ -89,7 +90,9 @@ function changeWords(context: HandoutContext, around: DatedSurroundings, change:
       return temperatureLine(context, around, change);
     case "vent turned": {
       const place = around.kitchen.places.find(({ id }) => id === change.place);
-      return speaker.say(`improve.do.vent.${change.to}`, { place: plainText(place?.name ?? change.place) });
+      return speaker.say(`improve.do.vent.${change.to}`, {
+        place: kitchenWords(context, place?.name ?? change.place),
+      });
     }
     case "lidded boxes at hand":
     case "paper bags at hand":

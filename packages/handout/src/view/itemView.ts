@@ -6,7 +6,8 @@ import { spanWords } from "../words/spans.js";
 import { namedCautionLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
 import { guidanceLines } from "./guidanceLines.js";
-import { kindName } from "./kindNames.js";
+import { alsoCalled, kindName } from "./kindNames.js";
+import { kitchenWords } from "./ordinaryNames.js";
 import { isCommonPractice, preparationLine, toldTasks } from "./preparation.js";
 import { endsLine } from "./reasons.js";
 
@@ -35,12 +36,13 @@ export interface ItemView {
   readonly season: readonly string[];
 }
 
-function placeValues({ speaker }: HandoutContext, { stays, life }: AnsweredPlace) {
+function placeValues(context: HandoutContext, { stays, life }: AnsweredPlace) {
+  const { speaker } = context;
   const [first, next] = stays;
   return {
-    place: plainText(first?.name ?? ""),
+    place: kitchenWords(context, first?.name ?? ""),
     wrap: speaker.say(`wrap.${first?.wrap ?? "none"}`),
-    next: plainText(next?.name ?? ""),
+    next: kitchenWords(context, next?.name ?? ""),
     nextWrap: speaker.say(`wrap.${next?.wrap ?? "none"}`),
     span: spanWords(speaker, life.early, life.late),
     ending: speaker.say(`ending.${life.endedBy}`),
@@ -169,15 +171,13 @@ function conditionsLine(
 
 export function itemView(context: HandoutContext, answer: ItemAnswer): ItemView {
   const { speaker } = context;
-  const { life, names } = answer;
+  const { life } = answer;
+  const also = alsoCalled(context, answer.commodity);
   const span = spanWords(speaker, life.early, life.late);
   const title = speaker.capital(kindName(context, answer.commodity));
   return {
     title,
-    alsoCalled:
-      names.also.length > 0
-        ? speaker.say("item.names", { names: speaker.list(names.also.map(plainText)) })
-        : undefined,
+    alsoCalled: also.length > 0 ? speaker.say("item.names", { names: speaker.list(also) }) : undefined,
     belongs: belongsLines(context, answer),
     elsewhere: answer.places.map((place) => elsewhereLine(context, place)),
     conditions: conditionsLine(context, answer, span),

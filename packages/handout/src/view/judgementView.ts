@@ -109,7 +109,7 @@ export function judgementView(
   const { yours } = judgement;
   const names = wholeLotNames(context, yours);
   const parts = lotNames(context, yours);
-  const places = placeNames(yours);
+  const places = placeNames(context, yours);
   const date = (day: number) => fullDateWords(context.speaker, addDays(yours.from, day));
   return {
     title: context.speaker.say("judge.title", { from: date(0), to: date(yours.days - 1) }),

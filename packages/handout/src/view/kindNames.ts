@@ -2,7 +2,7 @@ import type { Commodity } from "@keepwright/catalogue";
 import { plainText } from "../words/plainText.js";
 import { commodityIn, type HandoutContext } from "./context.js";
 
-/** Names of the kind in the speaker's language, English where the catalogue has no other. */
+/** Names of the kind in the speaker's language, Spanish or else English. */
 const namesIn = (context: HandoutContext, commodity: Commodity) =>
   context.speaker.tag.startsWith("es") ? commodity.names.es : commodity.names.en;
 
@@ -10,6 +10,12 @@ const namesIn = (context: HandoutContext, commodity: Commodity) =>
 export function kindName(context: HandoutContext, id: string, number: "one" | "many" = "many"): string {
   const commodity = commodityIn(context, id);
   return plainText(commodity ? namesIn(context, commodity)[number] : id.replaceAll("-", " "));
+}
+
+/** Other names of the kind in the speaker's language; none where the catalogue does not know it. */
+export function alsoCalled(context: HandoutContext, id: string): string[] {
+  const commodity = commodityIn(context, id);
+  return commodity ? namesIn(context, commodity).also.map(plainText) : [];
 }
 
 /** Grams of one piece, where the kind is counted in pieces. */

@@ -2,6 +2,7 @@ import type { Kitchen } from "@keepwright/planner";
 import { humidityWords, roomWords, temperatureWords } from "../words/amounts.js";
 import { plainText } from "../words/plainText.js";
 import type { HandoutContext } from "./context.js";
+import { kitchenTitle, kitchenWords } from "./ordinaryNames.js";
 
 type Place = Kitchen["places"][number];
 
@@ -10,9 +11,10 @@ export interface KitchenView {
   readonly lines: readonly string[];
 }
 
-function placeLine({ speaker, units }: HandoutContext, place: Place): string {
+function placeLine(context: HandoutContext, place: Place): string {
+  const { speaker, units } = context;
   const values = {
-    name: plainText(place.name),
+    name: kitchenWords(context, place.name),
     kind: speaker.say(`place.kind.${place.kind}`),
     temperature: temperatureWords(speaker, units, place.temperature),
     litres: roomWords(speaker, units, place.litres),
@@ -27,7 +29,7 @@ export function kitchenView(context: HandoutContext, kitchen: Kitchen): KitchenV
   const temperature = (celsius: number) => temperatureWords(speaker, units, celsius);
   const wraps = kitchen.wraps.map((wrap) => speaker.say(`wrapName.${wrap}`));
   return {
-    name: plainText(kitchen.name),
+    name: kitchenTitle(context, kitchen.name),
     lines: [
       speaker.say("kitchen.room", {
         temperature: temperature(kitchen.room.temperature),

@@ -25,7 +25,7 @@ export const neighbourNames = (context: HandoutContext, plan: Plan, { lot }: Lot
 
 /** Why a lot lies where it lies, in few lines: beside the nearest other places and wraps, and what its neighbours do to it. */
 export function lotReasonLines(context: HandoutContext, plan: Plan, reason: LotReason): string[] {
-  const names = { lots: neighbourNames(context, plan, reason), places: placeNames(plan) };
+  const names = { lots: neighbourNames(context, plan, reason), places: placeNames(context, plan) };
   const { elsewhere, wraps } = reason;
   return [
     ...elsewhere

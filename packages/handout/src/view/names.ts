@@ -1,7 +1,7 @@
 import type { Plan, PlannedLot } from "@keepwright/planner";
-import { plainText } from "../words/plainText.js";
 import { commodityIn, type HandoutContext } from "./context.js";
 import { stateName } from "./kindNames.js";
+import { kitchenWords } from "./ordinaryNames.js";
 
 type Stage = "unripe" | "turning" | "nearly ripe" | "ripe" | "very ripe";
 
@@ -68,5 +68,6 @@ export function nameOnArrival(context: HandoutContext, plan: Plan, lot: PlannedL
     : context.speaker.say(`lot.now.${stage}`, { name });
 }
 
-export const placeNames = (plan: Plan): ReadonlyMap<string, string> =>
-  new Map(plan.places.map(({ place, name }) => [place, plainText(name)]));
+/** Names of a plan's places by their ids. */
+export const placeNames = (context: HandoutContext, plan: Plan): ReadonlyMap<string, string> =>
+  new Map(plan.places.map(({ place, name }) => [place, kitchenWords(context, name)]));

@@ -1,10 +1,10 @@
 import type { Plan, PlannedLot } from "@keepwright/planner";
 import { humidityWords, roomWords, temperatureWords } from "../words/amounts.js";
 import { dayWords } from "../words/dates.js";
-import { plainText } from "../words/plainText.js";
 import { type CountedLots, lotAmount } from "./amount.js";
 import type { HandoutContext } from "./context.js";
 import { nameOnArrival } from "./names.js";
+import { kitchenWords } from "./ordinaryNames.js";
 import { isPast } from "./safeTime.js";
 
 /** A lot, or a part of one, as it lies in a place at the start. */
@@ -64,9 +64,10 @@ function laterLines(
 type Place = Plan["places"][number];
 
 /** The place itself: name, setting, air and room, each alone and all in a line. */
-function placeWords({ speaker, units }: HandoutContext, plan: Plan, place: Place) {
+function placeWords(context: HandoutContext, plan: Plan, place: Place) {
+  const { speaker, units } = context;
   const vent = plan.vents.find((setting) => setting.place === place.place);
-  const name = plainText(place.name);
+  const name = kitchenWords(context, place.name);
   const air = speaker.say("place.air", {
     temperature: temperatureWords(speaker, units, place.temperature),
     humidity: humidityWords(speaker, place.relativeHumidity),

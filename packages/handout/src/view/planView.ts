@@ -1,7 +1,6 @@
 import type { Kitchen, Plan, Reading } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
 import { dayWords, fullDateWords } from "../words/dates.js";
-import { plainText } from "../words/plainText.js";
 import type { CountedLots } from "./amount.js";
 import { cautionLines, pressingCautionLines, throwAwayLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
@@ -11,6 +10,7 @@ import { type KitchenView, kitchenView } from "./kitchenView.js";
 import { type LifeView, lifeViews } from "./lives.js";
 import { type MoveView, moveViews } from "./moves.js";
 import { lotNames, placeNames } from "./names.js";
+import { kitchenWords } from "./ordinaryNames.js";
 import { type PlaceView, placeViews } from "./places.js";
 import { type PreparationView, preparationViews } from "./preparation.js";
 import { proofLines } from "./proofView.js";
@@ -55,12 +55,13 @@ export interface PlanSurroundings {
 
 /** Who it is worked out for, in which kitchen, and when nobody is at home. */
 export function summaryLines(
-  { speaker }: HandoutContext,
+  context: HandoutContext,
   plan: Pick<Plan, "household" | "kitchen" | "from" | "days">,
   assumed: boolean,
 ): string[] {
+  const { speaker } = context;
   const { people, portionsPerPersonPerDay, daysAway } = plan.household;
-  const kitchen = plainText(plan.kitchen);
+  const kitchen = kitchenWords(context, plan.kitchen);
   const away = daysAway
     .filter((day) => day < plan.days)
     .map((day) => dayWords(speaker, addDays(plan.from, day)));
@@ -74,7 +75,7 @@ export function summaryLines(
 /** Turns a plan into rows and words. Computes nothing about produce: every amount comes from the plan or the catalogue. */
 export function planView(context: HandoutContext, plan: Plan, around: PlanSurroundings = {}): PlanView {
   const names = lotNames(context, plan);
-  const places = placeNames(plan);
+  const places = placeNames(context, plan);
   const date = (day: number) => fullDateWords(context.speaker, addDays(plan.from, day));
   return {
     title: context.speaker.say("plan.title", { from: date(0), to: date(plan.days - 1) }),

@@ -4,9 +4,9 @@ import type { Plan, PlannedLot } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
 import { humidityWords, percentWords, temperatureWords } from "../words/amounts.js";
 import { dayWords } from "../words/dates.js";
-import { plainText } from "../words/plainText.js";
 import { isCold } from "./coldPlaces.js";
 import { commodityIn, type HandoutContext } from "./context.js";
+import { kitchenWords } from "./ordinaryNames.js";
 
 type PlanPlace = Plan["places"][number];
 type Stay = PlannedLot["stays"][number];
@@ -79,7 +79,7 @@ function tooCold({ context, plan, lot, commodity, place }: Grounds): string[] {
   return [
     speaker.say("reason.tooCold", {
       threshold: temperatureWords(speaker, units, limit),
-      place: plainText(cold.name),
+      place: kitchenWords(context, cold.name),
       temperature: temperatureWords(speaker, units, cold.temperature),
     }),
   ];
@@ -108,7 +108,7 @@ function ripensFirst({ context, plan, lot }: Grounds): string[] {
   if (!cold || cold.temperature >= warm.temperature) return [ripens];
   const after = {
     temperature: temperatureWords(speaker, units, cold.temperature),
-    place: plainText(cold.name),
+    place: kitchenWords(context, cold.name),
   };
   return [ripens, speaker.say("reason.thenCold", after)];
 }
@@ -151,7 +151,7 @@ function lessEthylene({ context, plan, commodity, place, lot }: Grounds): string
   const worst = others.sort((one, other) => other.ethylene - one.ethylene)[0];
   if (!worst || worst.ethylene < ethyleneContrast * Math.max(here, 0.005)) return [];
   const { speaker } = context;
-  return [speaker.say("reason.lessEthylene", { place: plainText(worst.name) })];
+  return [speaker.say("reason.lessEthylene", { place: kitchenWords(context, worst.name) })];
 }
 
 /** Percentage points of humidity that make a difference worth a sentence. */
@@ -173,7 +173,7 @@ function dampInWrap({ context, commodity, place, stay }: Grounds): string[] {
   if (commodity.storage.relativeHumidity.low < dampLover) return [];
   if (!holdsDamp.includes(stay.wrap) || place.relativeHumidity >= dampEnough) return [];
   const there = humidityWords(context.speaker, place.relativeHumidity);
-  return [context.speaker.say("reason.wrapDamp", { place: plainText(place.name), there })];
+  return [context.speaker.say("reason.wrapDamp", { place: kitchenWords(context, place.name), there })];
 }
 
 /** Ripening in a bag that holds in its own ethylene. */
@@ -203,7 +203,7 @@ function damp({ context, plan, lot, commodity, place, stay }: Grounds): string[]
     here: humidityWords(speaker, here),
     there: humidityWords(speaker, driest.relativeHumidity),
   };
-  return [speaker.say("reason.damp", { ...values, place: plainText(driest.name) })];
+  return [speaker.say("reason.damp", { ...values, place: kitchenWords(context, driest.name) })];
 }
 
 /** Ethylene given off [µL/(kg h)] called much: Handbook 66's class "high" begins at 10 at 20 °C (from memory). */

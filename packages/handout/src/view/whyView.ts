@@ -47,7 +47,7 @@ export function whyViews(
   full: boolean,
 ): WhyView[] {
   const parts = lotNames(context, plan);
-  const places = placeNames(plan);
+  const places = placeNames(context, plan);
   return reasons.map((reason) => {
     const names = { lots: neighbourNames(context, plan, reason), places };
     return {

@@ -74,7 +74,9 @@ export function wantedName(
     if (day === 1) return speaker.say("day.tomorrow");
     if (typeof day === "number") return speaker.say("day.ahead", { count: day });
     const weekday = (weekdays as readonly string[]).indexOf(day);
-    return weekday < 0 ? dayWords(speaker, day) : weekdayName(speaker, weekday);
+    return weekday < 0
+      ? speaker.say("day.date", { date: dayWords(speaker, day) })
+      : speaker.say("day.weekday", { weekday: weekdayName(speaker, weekday) });
   };
   return speaker.say(`lot.wanted.${when}`, { name, day: said() });
 }

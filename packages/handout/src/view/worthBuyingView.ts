@@ -67,12 +67,12 @@ function savesLines(context: HandoutContext, told: WorthBuying): string[] {
   const { value, low, high } = wasteAvoided;
   const all = mass(ifAll.wasted.value);
   const figures = { all, bought: mass(ifBought.wasted.value), gain: mass(value), high: mass(high) };
-  return [
+  const saves = () =>
     low < tooLittleToTell
       ? speaker.say("buying.savesUpTo", figures)
-      : speaker.say("buying.saves", { ...figures, low: mass(low) }),
-    eatenLine(context, told),
-  ];
+      : speaker.say("buying.saves", { ...figures, low: mass(low) });
+  // More may go to waste with the shorter list where it lets more be eaten at its best: that is no saving.
+  return [value < 0 ? speaker.say("buying.noSaving", figures) : saves(), eatenLine(context, told)];
 }
 
 function howLines({ speaker, units }: HandoutContext, { rule, plannerNoise }: WorthBuying): string[] {

@@ -1,6 +1,7 @@
 import { amountsWords } from "./english/amounts.js";
 import { buyingWords } from "./english/buying.js";
 import { carryOnWords } from "./english/carryOn.js";
+import { commandLineWords } from "./english/commandLine.js";
 import { drawsWords } from "./english/draws.js";
 import { improveWords } from "./english/improve.js";
 import { itemWords } from "./english/item.js";
@@ -38,4 +39,5 @@ export const english = {
   ...wishWords,
   ...takeHomeWords,
   ...sheetWords,
+  ...commandLineWords,
 } as const satisfies Messages;

@@ -1,22 +1,45 @@
 import type { Message } from "./message.js";
 import { amountsSpanish } from "./spanish/amounts.js";
+import { buyingSpanish } from "./spanish/buying.js";
+import { carryOnSpanish } from "./spanish/carryOn.js";
+import { commandLineSpanish } from "./spanish/commandLine.js";
+import { drawsSpanish } from "./spanish/draws.js";
+import { improveSpanish } from "./spanish/improve.js";
+import { itemSpanish } from "./spanish/item.js";
+import { judgementSpanish } from "./spanish/judgement.js";
 import { planSpanish } from "./spanish/plan.js";
+import { proofSpanish } from "./spanish/proof.js";
+import { readingSpanish } from "./spanish/reading.js";
+import { reasonsSpanish } from "./spanish/reasons.js";
 import { safetySpanish } from "./spanish/safety.js";
-import { hojaWords } from "./spanish/sheet.js";
+import { sheetSpanish } from "./spanish/sheet.js";
+import { takeHomeSpanish } from "./spanish/takeHome.js";
+import { whySpanish } from "./spanish/why.js";
+import { wishSpanish } from "./spanish/wishes.js";
 import type { Language, MessageKey } from "./speaker.js";
 
-export type SomeMessages = { readonly [Key in MessageKey]?: Message };
-
-/** What Keepwright says in Spanish so far: what the page for the refrigerator door needs. Names of kinds are the catalogue's. */
-export const spanish: SomeMessages = {
+/**
+ * Every word Keepwright says in Spanish, as it is spoken in Latin America; a key that is missing does not compile. Words
+ * that go with a kind's name are right for one or many and for either gender. Names of kinds are the catalogue's.
+ */
+export const spanish: Readonly<Record<MessageKey, Message>> = {
   ...amountsSpanish,
   ...planSpanish,
+  ...reasonsSpanish,
   ...safetySpanish,
-  ...hojaWords,
+  ...readingSpanish,
+  ...itemSpanish,
+  ...judgementSpanish,
+  ...improveSpanish,
+  ...buyingSpanish,
+  ...carryOnSpanish,
+  ...whySpanish,
+  ...drawsSpanish,
+  ...proofSpanish,
+  ...wishSpanish,
+  ...takeHomeSpanish,
+  ...sheetSpanish,
+  ...commandLineSpanish,
 };
 
-/**
- * Spanish for a page that says nothing but the above. Another key is an error when it is said, never silently English: a
- * test says every key that a sheet can say.
- */
-export const spanishLanguage: Language = { tag: "es-419", messages: spanish as Language["messages"] };
+export const spanishLanguage: Language = { tag: "es-419", messages: spanish };

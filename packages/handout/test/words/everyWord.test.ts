@@ -61,6 +61,7 @@ describe("the parts of the English words", () => {
         "wishes",
         "takeHome",
         "sheet",
+        "commandLine",
       ].map((name) => import(`../../src/words/english/${name}.ts`) as Promise<Record<string, object>>),
     );
     const keys = parts.flatMap((part) => Object.values(part).flatMap((words) => Object.keys(words)));

@@ -59,7 +59,7 @@ export function moveEvents(
   lies: LyingLots,
 ): DayEvent[] {
   const { speaker } = context;
-  const places = placeNames(plan);
+  const places = placeNames(context, plan);
   const views = moveViews(context, plan, names, places);
   return plan.lots.flatMap((lot) => {
     const name = names.get(lot.id) ?? lot.id;

@@ -81,7 +81,7 @@ export function labelRows(
 ): LabelRow[] {
   const { speaker } = context;
   const names = lotNames(context, plan);
-  const places = placeNames(plan);
+  const places = placeNames(context, plan);
   return plan.lots.map((lot) => {
     const { why, date } = goodUntil(context, plan, lot);
     const away = why === "throw away";

@@ -106,7 +106,7 @@ function mealRows(context: HandoutContext, plan: Plan, lot: PlannedLot, names: N
 /** A plan as rows: each part and stay, and each meal. What may not be eaten any more has no meal, no place and no day to be eaten by. */
 export function planRows(context: HandoutContext, plan: Plan): PlanRows {
   const names = lotNames(context, plan);
-  const places = placeNames(plan);
+  const places = placeNames(context, plan);
   return {
     version: 1,
     units: rowUnits,

@@ -5,8 +5,8 @@ import { plainText } from "../../words/plainText.js";
 import type { CountedLots } from "../amount.js";
 import { cautionLines, pressingCautionLines } from "../cautions.js";
 import type { HandoutContext } from "../context.js";
-import { lotNames } from "../names.js";
-import { kitchenWords, sheetPlaceNames } from "./ordinaryNames.js";
+import { lotNames, placeNames } from "../names.js";
+import { kitchenWords } from "../ordinaryNames.js";
 import { type SheetEating, sheetEating } from "./sheetEating.js";
 import { type SheetPlace, sheetPlaces } from "./sheetPlaces.js";
 import { type SheetMove, type SheetTask, sheetMoves, sheetTasks } from "./sheetTasks.js";
@@ -38,7 +38,7 @@ export interface SheetView {
 export function sheetView(context: HandoutContext, plan: Plan, counted?: CountedLots): SheetView {
   const { speaker } = context;
   const names = lotNames(context, plan);
-  const places = sheetPlaceNames(context, plan);
+  const places = placeNames(context, plan);
   const last = addDays(plan.from, plan.days - 1);
   const pressing = pressingCautionLines(context, plan, names);
   return {

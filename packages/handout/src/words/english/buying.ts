@@ -25,6 +25,8 @@ export const buyingWords = {
     "With the whole list about {all} would go to waste, with this one about {bought}: about {gain} less ({low} to {high}).",
   "buying.savesUpTo":
     "With the whole list about {all} would go to waste, with this one about {bought}: about {gain} less (up to {high}).",
+  "buying.noSaving":
+    "With the whole list about {all} would go to waste, with this one about {bought}: this list saves no waste.",
   "buying.eatLess": "It has a price: about {mass} less is eaten at its best in these days.",
   "buying.eatMore": "And about {mass} more is eaten at its best: less goes off while it waits for its turn.",
   "buying.eatSame": "About as much is eaten at its best in these days as with the whole list.",

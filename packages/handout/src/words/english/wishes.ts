@@ -29,6 +29,8 @@ export const wishWords = {
   "lot.wanted.on": "{name}, wanted for {day}",
   "lot.wanted.from": "{name}, not wanted before {day}",
   "lot.wanted.after": "{name}, wanted after {day}",
+  "day.weekday": "{weekday}",
+  "day.date": "{date}",
   "day.today": "today",
   "day.tomorrow": "tomorrow",
   "day.ahead": "the day {count} days from now",

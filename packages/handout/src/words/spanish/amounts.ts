@@ -1,4 +1,4 @@
-import type { SomeMessages } from "../spanish.js";
+import type { Messages } from "../message.js";
 
 /** Cantidades y tiempos. */
 export const amountsSpanish = {
@@ -6,8 +6,12 @@ export const amountsSpanish = {
   "amount.mass": "cerca de {mass}",
   "amount.quarts": "{value} qt",
   "amount.litres": "{value} L",
+  "amount.ethylene": "{value} µL/L",
+  "amount.ethylene.little": "menos de {value} µL/L",
 
   "span.none": "menos de un día",
+  "span.hours": "dos horas cuando más",
+  "span.past": "ya no dura",
   "span.days.one": "cerca de un día",
   "span.days.upTo": "{count, plural, one {hasta # día} other {hasta # días}}",
   "span.days.about": "cerca de {days} días",
@@ -24,4 +28,4 @@ export const amountsSpanish = {
   "span.overYear": "más de un año",
   "span.monthsToOverYear":
     "{count, plural, one {de un mes a más de un año} other {de # meses a más de un año}}",
-} as const satisfies SomeMessages;
+} as const satisfies Messages;

@@ -1,7 +1,58 @@
-import type { SomeMessages } from "../spanish.js";
+import type { Messages } from "../message.js";
 
-/** Envolturas, nombres de lotes y lo que se hace antes de guardar. */
+/** Un plan: títulos, lugares, qué hacer, cambios, comidas y desperdicio. */
 export const planSpanish = {
+  // Título y resumen
+  "plan.title": "Dónde va cada cosa, del {from} al {to}",
+  "plan.household":
+    "{count, plural, one {Para # persona que come cerca de {portions} porciones de fruta y verdura al día.} other {Para # personas; cada una come cerca de {portions} porciones de fruta y verdura al día.}}",
+  "plan.kitchen": "Cocina: {kitchen}.",
+  "plan.ordinaryKitchen":
+    "No dijiste cómo es tu cocina. Este plan es para una común: {kitchen}. La tuya puede ser más fría, más caliente o más chica.",
+  "plan.away": "Nadie come en casa: {dates}.",
+
+  // Encabezados
+  "heading.understood": "Lo que se entendió",
+  "heading.questions": "Por favor revisa",
+  "heading.kitchen": "La cocina de este plan",
+  "heading.throwAway": "Tira esto primero",
+  "heading.prepare": "Haz esto primero",
+  "heading.leave": "Deja esto como está por ahora",
+  "heading.places": "Dónde va cada cosa",
+  "heading.moves": "Cambia después",
+  "heading.eat": "Come en este orden",
+  "heading.lives": "Cuánto dura cada cosa, y por qué",
+  "heading.waste": "Lo que ganas con esto",
+  "heading.cautions": "Ten cuidado",
+  "heading.sources": "De dónde salen las cifras",
+  "heading.ripe": "Cómo saber que está a punto",
+  "heading.going": "Ya se pasa: come ahora",
+  "heading.discard": "Tira cuando",
+  "heading.save": "¿Es mucho? Guarda así",
+  "heading.season": "Temporada",
+  "heading.belongs": "Dónde va",
+  "heading.lasts": "Cuánto dura, y por qué",
+  "heading.elsewhere": "En cada tipo de lugar, sin nada al lado",
+
+  // Lugares
+  "place.air": "{temperature}, humedad cerca de {humidity}",
+  "place.line": "{name}: {air}; {room}.",
+  "place.lineWithSetting": "{name}: {air}; {room}. {setting}",
+  "place.room": "se usan {taken} de {litres}",
+  "place.empty": "Aquí no va nada esta vez: {places}.",
+  "place.quoted": "“{place}”",
+  "place.kind.refrigerator shelf": "repisa del refrigerador",
+  "place.kind.refrigerator door": "puerta del refrigerador",
+  "place.kind.crisper drawer": "cajón de verduras",
+  "place.kind.counter": "mesa de la cocina",
+  "place.kind.cool dark cupboard": "alacena fresca y sin luz",
+  "place.kind.cellar": "sótano",
+  "vent.open": "Pon la rejilla abierta.",
+  "vent.half": "Pon la rejilla a la mitad.",
+  "vent.closed": "Pon la rejilla cerrada.",
+  "vent.choose": "Su rejilla se puede mover.",
+  entry: "{name}, {amount}: {wrap}",
+  "entry.from": "{name}, {amount}: {wrap} (desde el {date})",
   "wrap.none": "sin envolver",
   "wrap.paper bag": "en bolsa de papel, con la boca doblada",
   "wrap.perforated bag": "en bolsa con hoyitos",
@@ -12,10 +63,21 @@ export const planSpanish = {
   "wrap.lidded box": "en caja con tapa",
   "wrap.glass of water": "de pie en un vaso con agua",
 
+  "wrapName.paper bag": "bolsas de papel",
+  "wrapName.perforated bag": "bolsas con hoyitos",
+  "wrapName.closed film bag": "bolsas de plástico que cierran",
+  "wrapName.damp towel": "paños para mojar",
+  "wrapName.beeswax cloth": "telas con cera de abeja",
+  "wrapName.foil": "papel de aluminio",
+  "wrapName.lidded box": "cajas con tapa",
+  "wrapName.glass of water": "vasos para agua",
+
+  // Nombres de lotes: valen para una cosa o varias, de cualquier género
   "lot.part": "{name}, parte {part} de {parts}",
   "lot.cut": "{name} en trozos",
   "lot.tops": "{name} con hojas",
   "lot.now.unripe": "{name} sin madurar",
+  "lot.washed": "{name} (ya con lavado)",
   "lot.now.turning": "{name} a medio madurar",
   "lot.now.nearly ripe": "{name} casi a punto",
   "lot.now.ripe": "{name} a punto",
@@ -26,6 +88,12 @@ export const planSpanish = {
   "lot.came.ripe": "{name} (al llegar: a punto)",
   "lot.came.very ripe": "{name} (al llegar: muy a punto)",
 
+  // Antes de guardar: qué, y por qué
+  "prepare.line": "{names}: {task} {why}",
+  "prepare.practice": "{names}: {task} {why} *",
+  "prepare.practiceNote": "* Es costumbre y no tiene fuente.",
+  "prepare.what": "{names}: {task}",
+  "prepare.whyPractice": "{why} Es costumbre y no tiene fuente.",
   "prepare.do.keep dry and unwashed": "guarda en seco y no laves todavía.",
   "prepare.do.twist off leaves": "quita las hojas.",
   "prepare.do.trim stem ends": "corta la punta de los tallos.",
@@ -41,8 +109,61 @@ export const planSpanish = {
   "prepare.do.leave whole": "no cortes hasta que lo vayas a usar.",
   "prepare.do.break up bunch": "separa el manojo.",
   "prepare.do.remove from sealed bag": "saca de la bolsa cerrada.",
+  "prepare.why.keep dry and unwashed": "Con agua en la piel empieza el moho.",
+  "prepare.why.twist off leaves": "Las hojas le sacan agua a la raíz.",
+  "prepare.why.trim stem ends": "Con un corte nuevo, el tallo toma agua.",
+  "prepare.why.remove bands and bruised leaves": "Lo que se aplasta se pudre primero y daña lo demás.",
+  "prepare.why.dry well": "Con agua encima empieza a pudrirse.",
+  "prepare.why.keep husk on": "Así no se seca por dentro.",
+  "prepare.why.keep in the dark": "La luz hace partes verdes y amargas.",
+  "prepare.why.light": "Dura más sin luz.",
+  "prepare.why.cure first": "La piel seca y dura cierra los cortes chicos y no deja entrar lo podrido.",
+  "prepare.why.sort out damaged pieces": "Una que se pudre daña las que toca.",
+  "prepare.why.wrap crown": "Por la corona sale gas que madura.",
+  "prepare.why.keep on the vine": "Donde se arranca el tallo queda una herida chica.",
+  "prepare.why.wash just before use": "Con agua encima empieza a pudrirse.",
+  "prepare.why.leave whole": "El lado que se corta se seca y se pudre antes.",
+  "prepare.why.break up bunch": "El aire llega a cada tallo y lo malo sale.",
+  "prepare.why.remove from sealed bag": "Con la humedad encerrada empieza a pudrirse.",
 
-  "eat.throwAway": "Tira lo que quede de {name} después del {date}.",
-  "life.atOnce":
-    "Come antes de dos horas (una hora si hace más de 32 °C o 90 °F) y tira lo demás. En un refrigerador a 5 °C (41 °F) o menos, esto sí dura.",
-} as const satisfies SomeMessages;
+  // Cambios
+  "move.day": "{date}. {name}: pasa de “{from}” a “{to}” ({wrap}).",
+  "move.ripe": "Cuando esté a punto, cerca del {date}. {name}: pasa de “{from}” a “{to}” ({wrap}).",
+  "move.rewrap": "{date}. {name}: deja en “{from}”, pero desde ahora {wrap}.",
+  "move.none": "No hay que cambiar nada de lugar.",
+
+  // Comidas
+  "eat.day": "{date}: {list}",
+  "eat.away": "{date}: nadie en casa",
+  "eat.nothing": "{date}: nada en el plan",
+  "eat.entry": "{count, plural, one {{name} (# porción)} other {{name} (# porciones)}}",
+  "eat.entryDoubtful":
+    "{count, plural, one {{name} (# porción; quizá no dure: come antes, congela o regala)} other {{name} (# porciones; quizá no duren: come antes, congela o regala)}}",
+  "eat.throwAway":
+    "{count, plural, one {Tira lo que quede de {name} después del {date} (# porción).} other {Tira lo que quede de {name} después del {date} (# porciones).}}",
+  "eat.left":
+    "{count, plural, one {Queda al final: {name} (# porción).} other {Queda al final: {name} (# porciones).}}",
+  "eat.cutOpen":
+    "{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato.",
+  "eat.cutOpenUntil":
+    "{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más.",
+  "eat.cutOpenTooLong":
+    "{count, plural, one {{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más: # porción sería para después. Congela o regala esa porción antes.} other {{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más: # porciones serían para después. Congela o regala esas porciones antes.}}",
+  "eat.ready": "{name}: a punto cerca del {date}.",
+  "eat.notReady": "{name}: en este lugar no va a madurar.",
+
+  // Desperdicio
+  "waste.both": "Con este plan se debe perder: {plan}. Con todo sin orden en el refrigerador: {unsorted}.",
+  "waste.none":
+    "Con este plan no se debe perder casi nada. Con todo sin orden en el refrigerador: {unsorted}.",
+  "waste.equal":
+    "Con este plan, o con todo sin orden en el refrigerador, se debe perder más o menos lo mismo: {plan}.",
+  "waste.neither":
+    "No se debe perder casi nada, ni con este plan ni con todo sin orden en el refrigerador: se come a tiempo.",
+  "waste.worse":
+    "Con este plan se debe perder: {plan}. Con todo sin orden en el refrigerador sería menos: {unsorted}. A cambio, el plan da mejor sabor.",
+  "waste.worseAll":
+    "Con este plan se debe perder: {plan}. Aquí es mejor dejar todo sin orden en el refrigerador: {unsorted}.",
+  "waste.alone": "Con este plan se debe perder: {plan}.",
+  "waste.note": "Son promedios del modelo, en peso que se come. Una semana puede salir distinta.",
+} as const satisfies Messages;

@@ -1,4 +1,4 @@
-import type { SomeMessages } from "../spanish.js";
+import type { Messages } from "../message.js";
 
 /** Avisos. Sus cifras son los límites de seguridad del catálogo; una prueba las compara con las del inglés. */
 export const safetySpanish = {
@@ -28,4 +28,4 @@ export const safetySpanish = {
   "caution.overflow": "{place}: está muy lleno, sobran cerca de {litres}. Come o regala algo primero.",
   "caution.unnamed": "Ten cuidado: {name}.",
   "caution.local": "Consulta a la autoridad de salud y alimentos de tu zona. Si dudas, tira la comida.",
-} as const satisfies SomeMessages;
+} as const satisfies Messages;

@@ -1,7 +1,7 @@
-import type { SomeMessages } from "../spanish.js";
+import type { Messages } from "../message.js";
 
 /** La hoja para la puerta del refrigerador. */
-export const hojaWords = {
+export const sheetSpanish = {
   "sheet.title": "Dónde va cada cosa",
   "sheet.dates": "{from} a {to} de {year}",
   "sheet.throwAway": "Lee esto primero",
@@ -13,6 +13,9 @@ export const hojaWords = {
   "sheet.note":
     "Hecho con Keepwright para: {kitchen}. Las fechas son lo más probable, no son seguras. Mira, huele y toca. Lo que lleva una estrella (*) es costumbre y no tiene fuente.",
   "sheet.page": "Página {page} de {pages}",
+
+  "sheet.written":
+    "{count, plural, one {Se escribió: {file} (# página, letra de {size} pt).} other {Se escribió: {file} (# páginas, letra de {size} pt).}}",
 
   "sheet.finish": "{names}.",
   "sheet.doubtful": "Quizá no dure tanto: {names}. Come antes, congela o regala.",
@@ -63,4 +66,4 @@ export const hojaWords = {
   "ordinary.Upper left drawer": "Cajón de arriba a la izquierda",
   "ordinary.Upper right drawer": "Cajón de arriba a la derecha",
   "ordinary.Balcony": "Balcón",
-} as const satisfies SomeMessages;
+} as const satisfies Messages;

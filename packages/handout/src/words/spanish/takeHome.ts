@@ -1,0 +1,35 @@
+import type { Messages } from "../message.js";
+
+/** Calendario y etiquetas. */
+export const takeHomeSpanish = {
+  "calendar.name": "Qué comer y qué cambiar",
+  "calendar.eat": "Hoy come: {names}",
+  "calendar.eatMore": "Hoy come: {names} y {count} más",
+  "calendar.eatBy": "Mejor come hoy: {name}",
+  "calendar.lastSafeDay": "Último día seguro: {name}",
+  "calendar.atOnce": "Come antes de dos horas: {name}",
+  "calendar.throwAway": "Tira, no comas: {name}",
+  "calendar.lastCutDay": "Último día seguro de lo que se cortó: {name}",
+  "calendar.cutTooLong": "{name}: lo que se cortó el {cut}, no lo comas después del {last}. Tíralo.",
+  "calendar.left": "Tira lo que quede: {name}",
+  "calendar.move": "Pasa a “{to}”: {name}",
+  "calendar.moveRipe": "Si está a punto, pasa a “{to}”: {name}",
+  "calendar.rewrap": "Cambia la envoltura: {name}",
+  "calendar.meals": "Según el plan se come: {dates}.",
+  "calendar.cancelled": "Ya no: {summary}",
+
+  "label.title": "Etiquetas",
+  "label.name": "{name}, {amount}",
+  "label.putAway": "Desde el {date}",
+  "label.until.quality": "Dura hasta el {date}, más o menos",
+  "label.until.cutOpen":
+    "Dura hasta el {date}, más o menos. Si cortas el {cut}: come hasta el {last}, luego tira",
+  "label.until.for safety": "Come hasta el {date}, luego tira",
+  "label.until.at once": "Come antes de dos horas, luego tira",
+  // Van juntas: una línea no debe decir solo “comas”.
+  "label.until.throw away": "Tira: no\u00a0comas\u00a0esto",
+  "label.place": "{place}: {wrap}",
+  "label.then.day": "Desde el {date}: {place}",
+  "label.then.ripe": "Cuando esté a punto, cerca del {date}: {place}",
+  "label.then.rewrap": "Desde el {date}: {wrap}",
+} as const satisfies Messages;
