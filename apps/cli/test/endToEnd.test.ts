@@ -23,7 +23,7 @@ describe("the built command", () => {
     ]);
     expect(err).toMatch(/Haul read from the words given/);
     expect(code).toBe(0);
-    expect(out).toMatch(/An ordinary kitchen/);
+    expect(out).toMatch(/an ordinary kitchen/);
     for (const heading of [
       "WHAT WAS UNDERSTOOD",
       "WHERE EACH THING GOES",
@@ -79,7 +79,7 @@ describe("the built command", () => {
     expect(keepwright(["kitchen", "--check", file]).code).toBe(0);
     const planned = keepwright(["plan", "2 apples", "--kitchen", file, "--days", "2"]);
     expect(planned.code).toBe(0);
-    expect(planned.out).toMatch(/Kitchen: A small refrigerator without drawers\./);
+    expect(planned.out).toMatch(/Kitchen: a small refrigerator without drawers\./);
   });
 
   it("tells every problem of a kitchen file", () => {

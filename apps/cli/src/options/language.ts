@@ -1,17 +1,14 @@
 import { catalogue } from "@keepwright/catalogue";
 import {
-  englishLanguage,
   type HandoutContext,
   handoutContext,
-  type Language,
-  spanishLanguage,
+  type LanguageName,
+  languageFor,
+  languageNames,
   type UnitSystem,
 } from "@keepwright/handout";
 import type { Command } from "commander";
 import { quoted, userError } from "../userError.js";
-
-export const languageNames = ["en", "es"] as const;
-export type LanguageName = (typeof languageNames)[number];
 
 function languageOption(text: string): LanguageName {
   const language = languageNames.find((name) => name === text.trim().toLowerCase());
@@ -27,12 +24,6 @@ export const withLanguageOption = (command: Command): Command =>
     languageOption,
     "en",
   );
-
-/** Words of a language, with dates and numbers as the units' readers are used to. */
-export function languageFor(name: LanguageName, units: UnitSystem): Language {
-  if (name === "es") return { ...spanishLanguage, tag: units === "us" ? "es-US" : "es-419" };
-  return { ...englishLanguage, tag: units === "us" ? "en-US" : "en-GB" };
-}
 
 /** Options that say how an answer is told. */
 export interface TellingOptions {

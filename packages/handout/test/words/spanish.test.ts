@@ -1,13 +1,12 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { preparations } from "@keepwright/catalogue";
 import { englishLanguage, type Message, spanish, spanishLanguage, speaker } from "@keepwright/handout";
-import { ordinaryKitchens, wrapIds } from "@keepwright/planner";
+import { ordinaryKitchens } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
-import { messageHoles } from "../support/messageParts.js";
+import { spanishEase } from "../../../../scripts/lib/readingLevel.mjs";
+import { messageHoles, messageTexts } from "../support/messageParts.js";
 
 const english: Record<string, Message> = englishLanguage.messages;
-const messages = spanish as Record<string, Message>;
 const limits = new Map(
   (
     JSON.parse(
@@ -19,74 +18,46 @@ const inWords = ["cero", "una", "dos", "tres", "cuatro", "cinco", "seis", "siete
 const word = (id: string) => inWords[limits.get(id)!]!;
 
 describe("the Spanish words", () => {
-  it("have the keys of the English ones, and no hole that those do not fill", () => {
-    expect(Object.keys(messages).filter((key) => !Object.hasOwn(english, key))).toEqual([]);
-    for (const [key, message] of Object.entries(messages)) {
-      const filled = new Set([...messageHoles(english[key]!), "count"]);
-      expect(
-        messageHoles(message).filter((hole) => !filled.has(hole)),
-        key,
-      ).toEqual([]);
-    }
+  it("have the keys of the English ones, and no other", () => {
+    expect(Object.keys(spanish).sort()).toEqual(Object.keys(english).sort());
   });
 
-  it("lose no name, date or amount that the English words tell", () => {
-    // A number of portions told beside a date is left to the English words: the sheet counts none.
-    for (const [key, message] of Object.entries(messages)) {
-      const lost = messageHoles(english[key]!).filter(
-        (hole) => hole !== "count" && !messageHoles(message).includes(hole),
-      );
-      expect(lost, key).toEqual([]);
-    }
+  it("want the very values that the English words want: no name, date or amount is lost", () => {
+    for (const [key, message] of Object.entries(spanish))
+      expect(messageHoles(message), key).toEqual(messageHoles(english[key]!));
   });
 
-  it.each([
-    ["wrap", wrapIds],
-    ["prepare.do", preparations],
-    [
-      "ordinary",
-      Object.values(ordinaryKitchens).flatMap(({ name, places }) => [
-        name,
-        ...places.map((place) => place.name),
-      ]),
-    ],
-    [
-      "caution",
-      Object.keys(english)
-        .filter((key) => key.startsWith("caution."))
-        .map((key) => key.slice(8)),
-    ],
-    [
-      "sheet",
-      Object.keys(english)
-        .filter((key) => key.startsWith("sheet.") && key !== "sheet.written")
-        .map((key) => key.slice(6)),
-    ],
-    [
-      "lot.now",
-      Object.keys(english)
-        .filter((key) => key.startsWith("lot.now."))
-        .map((key) => key.slice(8)),
-    ],
-    [
-      "lot.came",
-      Object.keys(english)
-        .filter((key) => key.startsWith("lot.came."))
-        .map((key) => key.slice(9)),
-    ],
-    [
-      "span",
-      Object.keys(english)
-        .filter((key) => key.startsWith("span.") && key !== "span.hours" && key !== "span.past")
-        .map((key) => key.slice(5)),
-    ],
-  ] as const)("%s has a message for every name", (start, names) => {
-    expect(names.length).toBeGreaterThan(2);
-    expect(names.filter((name) => !Object.hasOwn(messages, `${start}.${name}`))).toEqual([]);
+  it("are not the English ones", () => {
+    const same = Object.entries(spanish).filter(
+      ([key, message]) => message === english[key] && /\p{L}{3}/u.test(message.replace(/\{\w+\}/g, "")),
+    );
+    expect(same).toEqual([]);
   });
 
-  it("what is not written yet is an error, never silently English", () => {
-    expect(() => speaker(spanishLanguage).say("move.none")).toThrow(/no words for “move.none” in es-419/);
+  it("join no article to a value that brings its own", () => {
+    // “de el” and “a el” would be wrong before “el viernes”; what begins with “de” may not follow “de”.
+    for (const [key, message] of Object.entries(spanish))
+      expect(message, key).not.toMatch(/\b(en vez de|de|a) \{(day|span|now|planned|ending)\}/);
+  });
+
+  it("have a name for every ordinary kitchen and its places", () => {
+    for (const { name, places } of Object.values(ordinaryKitchens))
+      for (const each of [name, ...places.map((place) => place.name)])
+        expect(Object.hasOwn(spanish, `ordinary.${each}`), each).toBe(true);
+  });
+
+  it("are easy to read", () => {
+    const texts = (messages: object) => Object.values<string>(messages as Record<string, string>);
+    const sentences = texts(spanish).flatMap((message) =>
+      messageTexts(message).map((text) => (/[.!?:]$/.test(text) ? text : `${text}.`)),
+    );
+    expect(spanishEase(sentences)).toBeGreaterThanOrEqual(70);
+  });
+
+  it("say when a word is wanted that a language does not have, instead of another language's", () => {
+    const { "move.none": _, ...rest } = spanish;
+    const partly = { tag: "es-419", messages: rest as typeof spanish };
+    expect(() => speaker(partly).say("move.none")).toThrow(/no words for “move.none” in es-419/);
   });
 
   it("give the catalogue's safety limits, as the English words do", () => {

@@ -53,7 +53,7 @@ export const judgementSpanish = {
   "judge.worst.smell": "{name}: toma el olor de {givers}.",
   "judge.why.eating": "Además pierde en el plato: {effects}.",
   "judge.why.smell": "Además toma el olor de {givers}.",
-  "judge.why.waste": "De esto se debe perder: {here} en vez de {planned}.",
+  "judge.why.waste": "De esto se debe perder: {here}; con el plan, {planned}.",
   "judge.why.onlyNeighbour": "Con {name} y nada más al lado: {span}.",
   "judge.why.place": "Nada de lo que está al lado tiene la culpa: es el lugar, la envoltura o la rejilla.",
   "judge.instead": "En el plan: “{place}” ({wrap}).",
