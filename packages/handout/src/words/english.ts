@@ -1,4 +1,5 @@
 import { amountsWords } from "./english/amounts.js";
+import { besideWords } from "./english/beside.js";
 import { buyingWords } from "./english/buying.js";
 import { carryOnWords } from "./english/carryOn.js";
 import { commandLineWords } from "./english/commandLine.js";
@@ -30,6 +31,7 @@ export const english = {
   ...readingWords,
   ...itemWords,
   ...judgementWords,
+  ...besideWords,
   ...improveWords,
   ...buyingWords,
   ...carryOnWords,

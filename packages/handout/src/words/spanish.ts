@@ -1,5 +1,6 @@
 import type { Message } from "./message.js";
 import { amountsSpanish } from "./spanish/amounts.js";
+import { besideSpanish } from "./spanish/beside.js";
 import { buyingSpanish } from "./spanish/buying.js";
 import { carryOnSpanish } from "./spanish/carryOn.js";
 import { commandLineSpanish } from "./spanish/commandLine.js";
@@ -24,6 +25,7 @@ import type { Language, MessageKey } from "./speaker.js";
  */
 export const spanish: Readonly<Record<MessageKey, Message>> = {
   ...amountsSpanish,
+  ...besideSpanish,
   ...planSpanish,
   ...reasonsSpanish,
   ...safetySpanish,
