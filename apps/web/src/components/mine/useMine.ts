@@ -1,0 +1,80 @@
+import { type HandoutContext, placeNames, wholeLotNames } from "@keepwright/handout";
+import type { Kitchen, Plan } from "@keepwright/planner";
+import { useMemo } from "react";
+import type { Desk } from "../../behaviour/desk.js";
+import type { PlanAsked } from "../../behaviour/planMessages.js";
+import { letterOf } from "../../drawing/letters.js";
+import { drawnPlace, type KeyedLot, keyedLots, lyingOf } from "../../state/lying.js";
+import type { Lying } from "../../state/plannerState.js";
+import type { ReadLine } from "../../state/readLots.js";
+
+/** One thing of the haul, ready to be shown and moved. */
+export interface LaidLot extends KeyedLot {
+  readonly name: string;
+  /** Its letter in the plan's drawing. */
+  readonly letter: string;
+  /** Room it takes [L]. */
+  readonly litres: number;
+  readonly said: Lying | undefined;
+  /** Id of the place it is drawn in; undefined where nothing is said. */
+  readonly at: string | undefined;
+}
+
+/** The haul as it lies, and the plan that it is set beside. */
+export interface Mine {
+  readonly lots: readonly LaidLot[];
+  readonly kitchen: Kitchen;
+  readonly plan: Plan;
+  readonly asked: PlanAsked;
+  /** Names of the places by their ids. */
+  readonly places: ReadonlyMap<string, string>;
+}
+
+interface Named {
+  readonly context: HandoutContext;
+  readonly plan: Plan;
+}
+
+function laidLots(
+  { context, plan }: Named,
+  lots: readonly KeyedLot[],
+  lying: Desk["haul"]["state"]["lying"],
+  kitchen: Kitchen,
+): LaidLot[] {
+  const names = wholeLotNames(context, plan);
+  return lots.map(({ key, lot }) => {
+    const parts = plan.lots.filter((part) => part.lot === lot.id);
+    const said = lyingOf({ lying }, key, kitchen);
+    return {
+      key,
+      lot,
+      name: context.speaker.capital(names.get(lot.id) ?? lot.id),
+      letter: letterOf(plan.lots.findIndex((part) => part.lot === lot.id)),
+      litres: parts.reduce((sum, part) => sum + part.litres, 0),
+      said,
+      at: drawnPlace(said, lot.id, plan),
+    };
+  });
+}
+
+const sameLots = (lines: readonly ReadLine[], asked: PlanAsked): boolean =>
+  JSON.stringify(keyedLots(lines).map(({ lot }) => lot)) === JSON.stringify(asked.lots);
+
+/**
+ * Undefined until there is a plan for the things that stand on the page now. While one is made anew because the kitchen or the household changed, things
+ * stay beside the last, so that nothing vanishes under the finger.
+ */
+export function useMine({ haul, worked }: Pick<Desk, "haul" | "worked">): Mine | undefined {
+  const { lying } = haul.state;
+  const made = worked?.plan.made;
+  const context = worked?.context;
+  const lines = worked?.lines;
+  const fits = made !== undefined && lines !== undefined && sameLots(lines, made.asked);
+  return useMemo(() => {
+    if (!fits || !made || !lines || !context) return undefined;
+    const { plan, asked } = made;
+    const { kitchen } = asked;
+    const lots = laidLots({ context, plan }, keyedLots(lines), lying, kitchen);
+    return { lots, kitchen, plan, asked, places: placeNames(plan) };
+  }, [fits, made, lines, context, lying]);
+}
