@@ -28,7 +28,7 @@ const pause = 200;
 const nothing: JudgementState = { made: undefined, problem: undefined, working: false };
 
 export const startJudgeWorker = () =>
-  new Worker(new URL("./judgeWorker.ts", import.meta.url), { type: "module" });
+  new Worker(new URL("./planWorker.ts", import.meta.url), { type: "module" });
 
 /**
  * Judges in a worker whenever what is asked changes; the last judgement stays until the next is there. Nothing is worked out while nothing

@@ -89,9 +89,12 @@ function Laying({ mine }: { readonly mine: Mine }) {
           <h3 id="lying-heading">{say("mine.where")}</h3>
           <TouchKitchen mine={mine} context={worked.context} onChange={change} />
           <VentFields mine={mine} vents={state.vents} onChange={change} />
-          <LotRows mine={mine} context={worked.context} onChange={change} />
         </section>
         <BesidePanel state={judged} said={ask !== undefined} context={worked.context} onMove={move} />
+        <section className="listed" aria-labelledby="listed-heading">
+          <h3 id="listed-heading">{say("mine.lists")}</h3>
+          <LotRows mine={mine} context={worked.context} onChange={change} />
+        </section>
       </div>
     </>
   );

@@ -90,8 +90,9 @@ function blameLines(context: HandoutContext, conflict: Conflict, names: Names): 
 }
 
 function wasteLines({ speaker, units }: HandoutContext, { here, planned }: LotBeside): string[] {
+  // A few grams are told as next to nothing: nobody knows them better.
   const [now, then] = [here.wasted.grams, planned.wasted.grams].map((grams) =>
-    massWords(speaker, units, grams),
+    grams < nextToNothing ? speaker.say("beside.range.little") : massWords(speaker, units, grams),
   );
   const values = { here: now!, planned: then! };
   return here.wasted.grams < nextToNothing || now === then ? [] : [speaker.say("judge.why.waste", values)];

@@ -52,6 +52,7 @@ describe("the parts of the English words", () => {
         "reading",
         "item",
         "judgement",
+        "beside",
         "improve",
         "carryOn",
         "why",

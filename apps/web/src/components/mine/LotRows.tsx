@@ -17,7 +17,6 @@ export function LotRows({ mine, ...rest }: LotRowsProps) {
   const say = useWords();
   return (
     <>
-      <h4>{say("mine.lists")}</h4>
       <p className="soft">{say("mine.lists.letters")}</p>
       <ul className="lot-rows">
         {mine.lots.map((lot, index) => (

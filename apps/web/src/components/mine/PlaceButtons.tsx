@@ -92,6 +92,7 @@ function Contents({ lots, place, mine }: ContentsProps) {
     <svg
       className="drawing"
       viewBox={`${-rim} ${-rim} ${box.width + 2 * rim} ${box.height + 2 * rim}`}
+      style={{ width: `calc(${box.width + 2 * rim} * var(--unit))` }}
       aria-hidden="true"
     >
       <rect width={box.width} height={box.height} className="inside" />
