@@ -2,10 +2,10 @@ import { handoutContext, improvementSource, oneMoveLines, spanishLanguage } from
 import type { BesideDraws, Improvement, Improvements, Judgement, OneMove, Plan } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { besideView } from "../../src/view/besideView.js";
-import { catalogue } from "../fixtures/catalogue.js";
+import { inventedCatalogue } from "../fixtures/catalogue.js";
 import { handMadePlan } from "../fixtures/plan.js";
 
-const context = handoutContext(catalogue);
+const context = handoutContext(inventedCatalogue);
 const part = handMadePlan.lots[0]!;
 
 const figure = (low: number, high: number) => ({
@@ -79,7 +79,7 @@ describe("the one move that helps most", () => {
     expect(oneMoveLines(context, turned, vent, undefined)).toEqual([`Close the vent of “${place.name}”.`]);
   });
   it("is told in Spanish too", () => {
-    const spoken = handoutContext(catalogue, { language: spanishLanguage });
+    const spoken = handoutContext(inventedCatalogue, { language: spanishLanguage });
     const [, gain] = oneMoveLines(spoken, judgement(600, 90), lot, draws([0, 1], [0, 1]));
     expect(gain).toBe("El desperdicio baja 120 g a 480 g en 8 de cada 10 casos.");
   });

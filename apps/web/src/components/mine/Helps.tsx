@@ -101,7 +101,7 @@ interface FoundHelpsProps extends Pick<HelpsProps, "context" | "onTake"> {
 
 function FoundHelps({ found, asked, done, context, onTake }: FoundHelpsProps) {
   const say = useWords();
-  const { improvements, of } = found.step;
+  const { improvements, tried, of } = found.step;
   const view = useMemo(
     () => improvementsView(context, improvements, { kitchen: asked.kitchen, lots: asked.lots }),
     [context, improvements, asked],
@@ -115,7 +115,7 @@ function FoundHelps({ found, asked, done, context, onTake }: FoundHelpsProps) {
   return (
     <>
       {(of === 0 || improvements.changes.length > 0) && <p className="helps-lead">{asItIs}</p>}
-      {of > 0 && rows.length === 0 && (
+      {tried > 0 && rows.length === 0 && (
         <p className="helps-none">{say(done ? "helps.none" : "helps.noneYet")}</p>
       )}
       <ol className="helps-rows">
