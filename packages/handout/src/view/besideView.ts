@@ -101,7 +101,7 @@ function lotMoveLine(context: HandoutContext, plan: Plan, lot: string): string {
   const parts = plan.lots.filter((part) => part.lot === lot);
   if (parts.length > 1) return speaker.say("beside.move.lotParts", { name });
   const [first, second] = parts[0]!.stays;
-  const places = placeNames(plan);
+  const places = placeNames(context, plan);
   const place = (id: string): string => places.get(id) ?? plainText(id);
   const values = { name, place: place(first!.place), wrap: speaker.say(`wrap.${first!.wrap}`) };
   return second
@@ -113,9 +113,10 @@ function lotMoveLine(context: HandoutContext, plan: Plan, lot: string): string {
     : speaker.say("beside.move.lot", values);
 }
 
-function ventMoveLine({ speaker }: HandoutContext, plan: Plan, id: string): string {
+function ventMoveLine(context: HandoutContext, plan: Plan, id: string): string {
   const { setting } = plan.vents.find(({ place }) => place === id)!;
-  return speaker.say(`beside.move.vent.${setting}`, { place: placeNames(plan).get(id) ?? plainText(id) });
+  const place = placeNames(context, plan).get(id) ?? plainText(id);
+  return context.speaker.say(`beside.move.vent.${setting}`, { place });
 }
 
 /** The one move that helps most: what it is, and what it saves once that is drawn. */

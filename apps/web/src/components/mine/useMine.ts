@@ -75,6 +75,6 @@ export function useMine({ haul, worked }: Pick<Desk, "haul" | "worked">): Mine |
     const { plan, asked } = made;
     const { kitchen } = asked;
     const lots = laidLots({ context, plan }, keyedLots(lines), lying, kitchen);
-    return { lots, kitchen, plan, asked, places: placeNames(plan) };
+    return { lots, kitchen, plan, asked, places: placeNames(context, plan) };
   }, [fits, made, lines, context, lying]);
 }
