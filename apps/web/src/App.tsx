@@ -36,7 +36,7 @@ export function App() {
       <DeskProvider value={{ haul, figures, worked, language }}>
         <Masthead screen={screen} />
         <main id="screen" tabIndex={-1}>
-          <Notices kept={haul.kept} failed={figures.failed} />
+          <Notices kept={haul.keeping !== "refused"} failed={figures.failed} />
           <Suspense fallback={<p role="status">{say("screen.opening")}</p>}>
             <ScreenFocus screen={screen}>
               <Shown on={on} />

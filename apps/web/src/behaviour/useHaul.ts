@@ -1,41 +1,42 @@
-import { useEffect, useReducer, useState } from "react";
-import { cleared, isExample, opened, type PlannerChange, plannerReducer } from "../state/plannerState.js";
+import { useEffect, useState, useSyncExternalStore } from "react";
+import { isExample, type PlannerChange } from "../state/plannerState.js";
 import { workedExample } from "../state/workedExample.js";
-import { load, save } from "../storage/deviceStorage.js";
+import { Keeper } from "../storage/keeper.js";
+import { deviceStore } from "../storage/localCopy.js";
 
-interface Replaced {
-  readonly how: "cleared" | "example";
-  readonly state: ReturnType<typeof load>;
+/** The database comes after the first paint: until it is open, the copy is shown and everything done is held for it. */
+async function openShelf(kinds: ReadonlySet<string>) {
+  const { DatabaseShelf } = await import("../storage/databaseShelf.js");
+  return new DatabaseShelf({ kinds, otherwise: workedExample, clock: Date.now });
 }
 
-/** What the person entered, kept on the device at every change; and what was replaced last, to bring it back. */
+/** What the person entered, kept on the device at every change; how to change it, and how to take that back. */
 export function useHaul(kinds: ReadonlySet<string>) {
-  const [state, dispatch] = useReducer(plannerReducer, undefined, () =>
-    load({ otherwise: workedExample, kinds }),
+  const [keeper] = useState(
+    () =>
+      new Keeper({
+        kinds,
+        otherwise: workedExample,
+        store: deviceStore,
+        openShelf: () => openShelf(kinds),
+        by: crypto.getRandomValues(new Uint32Array(2)).join("-"),
+        clock: Date.now,
+      }),
   );
-  const [replaced, setReplaced] = useState<Replaced | undefined>(undefined);
-  const [kept, setKept] = useState(true);
-  useEffect(() => setKept(save(state)), [state]);
-
-  const replaceBy = (how: Replaced["how"], next: Replaced["state"]) => {
-    setReplaced({ how, state });
-    dispatch({ change: "replace", state: next });
-  };
+  const kept = useSyncExternalStore(keeper.listen, keeper.now);
+  useEffect(() => keeper.start(), [keeper]);
+  const { state, undo } = kept;
+  const what = undo === "forgotten" ? undefined : undo?.what;
   return {
-    state,
-    kept,
+    ...kept,
+    keeper,
+    kinds,
     example: isExample(state, workedExample),
-    replaced: replaced?.how,
-    change(next: PlannerChange) {
-      // Once something new is typed, bringing back the old would lose it.
-      if (next.change === "text") setReplaced(undefined);
-      dispatch(next);
-    },
-    clear: () => replaceBy("cleared", cleared(state)),
-    openExample: () => replaceBy("example", opened(workedExample, state)),
-    bringBack() {
-      if (replaced) dispatch({ change: "replace", state: replaced.state });
-      setReplaced(undefined);
-    },
+    /** What was replaced last, for as long as that is what would be undone. */
+    replaced: what === "cleared" || what === "example" ? what : undefined,
+    change: (change: PlannerChange) => keeper.change(change),
+    clear: () => keeper.change({ change: "clear" }),
+    openExample: () => keeper.change({ change: "open example", example: workedExample }),
+    bringBack: () => keeper.undo(),
   };
 }

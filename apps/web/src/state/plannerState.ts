@@ -67,7 +67,11 @@ export type PlannerChange =
       readonly vents: PlannerState["vents"];
     }
   | { readonly change: "vent"; readonly place: string; readonly setting: VentSetting | undefined }
-  | { readonly change: "replace"; readonly state: PlannerState };
+  /** Takes everything off the list. */
+  | { readonly change: "clear" }
+  | { readonly change: "open example"; readonly example: PlannerState }
+  /** Everything by what stands in a file, or by what this device had kept besides. */
+  | { readonly change: "replace"; readonly state: PlannerState; readonly how: "file" | "recovered" };
 
 /** The ordinary kitchen of a first visit. */
 export const firstKitchen = "ordinary";
@@ -148,6 +152,10 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
       return { ...state, lying: change.lying, vents: change.vents };
     case "vent":
       return { ...state, vents: withEntry(state.vents, change.place, change.setting) };
+    case "clear":
+      return cleared(state);
+    case "open example":
+      return opened(change.example, state);
     case "replace":
       return change.state;
   }

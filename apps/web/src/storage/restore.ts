@@ -1,42 +1,11 @@
-import { type UnitSystem, type Units, unitsOf } from "@keepwright/handout";
-import type { Corrections } from "../state/corrections.js";
+import { type UnitSystem, type Units, unitSystems, unitsOf } from "@keepwright/handout";
 import { isOrdinary } from "../state/kitchenOf.js";
 import { languageKeys } from "../state/language.js";
-import { dayRange, type PlannerState, peopleRange, portionRange } from "../state/plannerState.js";
-import { isRegion } from "../state/region.js";
-import { restoreCorrection } from "./restoreCorrection.js";
+import { dayRange, type OwnKitchen, type PlannerState, peopleRange, portionRange } from "../state/plannerState.js";
+import { type RegionChoice, regions } from "../state/region.js";
+import { type At, type Check, choice, isRecord, number, type Unused, unusable, within } from "./check.js";
 import { restoreKitchens } from "./restoreKitchens.js";
-import { restoreLying, restoreVents } from "./restoreLying.js";
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
-const wholeNumber = (value: unknown, range: { least: number; most: number }, otherwise: number): number =>
-  typeof value === "number" && Number.isInteger(value) && value >= range.least && value <= range.most
-    ? value
-    : otherwise;
-
-function restoreCorrections(value: unknown, kinds: ReadonlySet<string>): Corrections {
-  if (!isRecord(value)) return {};
-  return Object.fromEntries(
-    Object.entries(value).flatMap(([key, each]) => {
-      const correction = restoreCorrection(each);
-      const known = correction?.commodity === undefined || kinds.has(correction.commodity);
-      return correction && known ? [[key, correction]] : [];
-    }),
-  );
-}
-
-/** Until version 2 one word stood for both. */
-function restoreUnits(value: unknown): Units {
-  const known = (each: unknown): UnitSystem => (each === "us" ? "us" : "metric");
-  return isRecord(value)
-    ? { temperature: known(value.temperature), mass: known(value.mass) }
-    : unitsOf(known(value));
-}
-
-const words = (value: unknown): readonly string[] =>
-  Array.isArray(value) ? value.filter((each) => typeof each === "string") : [];
+import { restoreCorrections, restoreDays, restoreLying, restoreVents, restoreWords } from "./restoreParts.js";
 
 /** What a broken part is replaced by, and the kinds a correction may name. */
 export interface RestoreWith {
@@ -44,30 +13,105 @@ export interface RestoreWith {
   readonly kinds: ReadonlySet<string>;
 }
 
-/**
- * The one door for whatever was saved before, by this version or an older one: repairs what can be repaired and keeps
- * the person's words whatever else is broken. Anything that is not a saved state at all gives `otherwise`.
- */
-export function restore(saved: unknown, { otherwise, kinds }: RestoreWith): PlannerState {
-  if (!isRecord(saved) || typeof saved.text !== "string") return otherwise;
-  const kitchens = restoreKitchens(saved.kitchens);
-  const known = (key: unknown): key is string =>
-    typeof key === "string" && (isOrdinary(key) || kitchens.some((own) => own.key === key));
+export interface Restored {
+  readonly state: PlannerState;
+  /** Everything that could not be used; empty where all of it could. */
+  readonly unused: readonly Unused[];
+  /** False where it was no saved state at all, and `state` is what was to be opened otherwise. */
+  readonly usable: boolean;
+}
+
+const system = choice(unitSystems);
+const language = choice(["device", ...languageKeys] as const);
+const region: Check<RegionChoice> = choice(["device" as const, ...new Set([...regions.en, ...regions.es])]);
+const people = number(peopleRange.least, peopleRange.most, { whole: true });
+const portions = number(portionRange.least, portionRange.most, { whole: true });
+const days = number(dayRange.least, dayRange.most, { whole: true });
+
+/** What a version before did not have is no fault. */
+const may = <Value>(value: unknown, check: Check<Value>, at: At, otherwise: Value): Value =>
+  value === undefined ? otherwise : (check(value, at) ?? otherwise);
+
+/** Until version 2 one word stood for both. */
+function restoreUnits(value: unknown, at: At, otherwise: Units): Units {
+  if (!isRecord(value)) {
+    const both: UnitSystem | undefined = may<UnitSystem | undefined>(value, system, at, undefined);
+    return both ? unitsOf(both) : otherwise;
+  }
   return {
-    version: 3,
-    text: saved.text,
-    corrections: restoreCorrections(saved.corrections, kinds),
-    kitchen: known(saved.kitchen) ? saved.kitchen : otherwise.kitchen,
-    kitchens,
-    people: wholeNumber(saved.people, peopleRange, otherwise.people),
-    days: wholeNumber(saved.days, dayRange, otherwise.days),
-    portions: wholeNumber(saved.portions, portionRange, otherwise.portions),
-    away: words(saved.away).filter((day) => /^\d{4}-\d{2}-\d{2}$/.test(day)),
-    units: restoreUnits(saved.units),
-    language: languageKeys.find((key) => key === saved.language) ?? "device",
-    region: isRegion(saved.region) ? saved.region : "device",
-    done: words(saved.done),
-    lying: restoreLying(saved.lying),
-    vents: restoreVents(saved.vents),
+    temperature: may(value.temperature, system, within(at, "temperature"), otherwise.temperature),
+    mass: may(value.mass, system, within(at, "mass"), otherwise.mass),
   };
 }
+
+function restoreKitchen(
+  value: unknown,
+  at: At,
+  kitchens: readonly OwnKitchen[],
+  otherwise: PlannerState,
+): string {
+  const known = (key: unknown): key is string =>
+    typeof key === "string" && (isOrdinary(key) || kitchens.some((own) => own.key === key));
+  if (value !== undefined && !known(value)) unusable(value, at, { want: "known kitchen" });
+  return known(value) ? value : otherwise.kitchen;
+}
+
+const fields: ReadonlySet<string> = new Set([
+  "version",
+  "text",
+  "corrections",
+  "kitchen",
+  "kitchens",
+  "people",
+  "days",
+  "portions",
+  "away",
+  "units",
+  "language",
+  "region",
+  "done",
+  "lying",
+  "vents",
+] satisfies (keyof PlannerState)[]);
+
+/**
+ * The one door for whatever was saved before, by this version or an older one: repairs what can be repaired, keeps the person's words whatever
+ * else is broken, and tells everything that it could not use.
+ */
+export function restoreAll(saved: unknown, { otherwise, kinds }: RestoreWith): Restored {
+  const unused: Unused[] = [];
+  const whole: At = { field: "", report: (each) => unused.push(each) };
+  const at = (name: keyof PlannerState): At => within(whole, name);
+  if (!isRecord(saved)) {
+    unusable(saved, whole, { want: "group" });
+    return { state: otherwise, unused, usable: false };
+  }
+  if (typeof saved.text !== "string") {
+    unusable(saved.text, at("text"), { want: "text", most: Number.MAX_SAFE_INTEGER });
+    return { state: otherwise, unused, usable: false };
+  }
+  for (const key of Object.keys(saved))
+    if (!fields.has(key)) unusable(saved[key], within(whole, key), { want: "nothing" });
+  const kitchens = restoreKitchens(saved.kitchens, at("kitchens"));
+  const state: PlannerState = {
+    version: 3,
+    text: saved.text,
+    corrections: restoreCorrections(saved.corrections, at("corrections"), kinds),
+    kitchen: restoreKitchen(saved.kitchen, at("kitchen"), kitchens, otherwise),
+    kitchens,
+    people: may(saved.people, people, at("people"), otherwise.people),
+    days: may(saved.days, days, at("days"), otherwise.days),
+    portions: may(saved.portions, portions, at("portions"), otherwise.portions),
+    away: restoreDays(saved.away, at("away")),
+    units: restoreUnits(saved.units, at("units"), otherwise.units),
+    language: may(saved.language, language, at("language"), "device"),
+    region: may(saved.region, region, at("region"), "device"),
+    done: restoreWords(saved.done, at("done")),
+    lying: restoreLying(saved.lying, at("lying")),
+    vents: restoreVents(saved.vents, at("vents")),
+  };
+  return { state, unused, usable: true };
+}
+
+/** The state alone. */
+export const restore = (saved: unknown, how: RestoreWith): PlannerState => restoreAll(saved, how).state;

@@ -1,7 +1,9 @@
 import {
   airSigns,
   coldSigns,
+  contradictions,
   cupboardSorts,
+  describedKitchen,
   drawerSorts,
   type Kitchen,
   type KitchenAnswers,
@@ -12,62 +14,78 @@ import {
   wrapIds,
 } from "@keepwright/planner";
 import type { OwnKitchen } from "../state/plannerState.js";
+import { type At, type Check, choice, flag, group, isRecord, item, list, someOf, unusable, within } from "./check.js";
+import { checkKitchen } from "./checkKitchen.js";
 
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
+const mostKitchens = 100;
+const mostWraps = 100;
+const longestTyped = 1000;
 
-const oneOf = <Word extends string>(words: readonly Word[], value: unknown): Word | undefined =>
-  words.find((word) => word === value);
-const text = (value: unknown) => (typeof value === "string" ? value : undefined);
-const truth = (value: unknown) => (typeof value === "boolean" ? value : undefined);
+/** What was typed stays as it was, also where it is empty or will not do. */
+const typed: Check<string> = (value, at) =>
+  typeof value === "string" ? value : unusable(value, at, { want: "text", most: longestTyped });
+const reading = group<TypedReading>({ typed, unit: choice(["°C", "°F"] as const) });
 
-function reading(value: unknown): TypedReading | undefined {
-  if (!isRecord(value) || typeof value.typed !== "string") return undefined;
-  return { typed: value.typed, unit: value.unit === "°F" ? "°F" : "°C" };
+const answerFields = {
+  refrigerator: choice(refrigeratorSizes),
+  litres: typed,
+  drawers: list(choice(drawerSorts), 0, mostDrawers),
+  door: flag,
+  cold: choice(coldSigns),
+  coldReading: reading,
+  room: choice(roomSigns),
+  roomReading: reading,
+  air: choice(airSigns),
+  airReading: typed,
+  cupboard: choice(cupboardSorts),
+  cellar: flag,
+  cellarReading: reading,
+  balcony: flag,
+  balconyReading: reading,
+  wraps: list(choice(wrapIds.filter((wrap) => wrap !== "none")), 0, mostWraps),
+} satisfies { readonly [field in keyof KitchenAnswers]-?: Check<unknown> };
+
+/** The kitchen once more from the answers, where it cannot be used itself. */
+function describedAgain(given: unknown, answers: KitchenAnswers | undefined): Kitchen | undefined {
+  const name = isRecord(given) && typeof given.name === "string" ? given.name : "";
+  if (!answers || name.trim() === "") return undefined;
+  const { kitchen, faults } = describedKitchen(answers, name);
+  return faults.length === 0 && contradictions(kitchen).length === 0 ? kitchen : undefined;
 }
 
-function drawers(value: unknown): KitchenAnswers["drawers"] {
-  if (!Array.isArray(value)) return undefined;
-  return value.slice(0, mostDrawers).map((each) => oneOf(drawerSorts, each) ?? "unknown");
-}
+const ownKitchen: Check<OwnKitchen> = (value, at) => {
+  if (!isRecord(value)) return unusable(value, at, { want: "group" });
+  const key = typed(value.key, within(at, "key"));
+  const answers =
+    value.answers === undefined
+      ? undefined
+      : someOf<KitchenAnswers>(value.answers, within(at, "answers"), answerFields);
+  const kitchen =
+    checkKitchen(value.kitchen, within(at, "kitchen")) ?? describedAgain(value.kitchen, answers);
+  return key !== undefined && kitchen ? { key, kitchen, ...(answers && { answers }) } : undefined;
+};
 
-function wraps(value: unknown): KitchenAnswers["wraps"] {
-  if (!Array.isArray(value)) return undefined;
-  return wrapIds.filter((wrap) => wrap !== "none" && value.includes(wrap)) as Kitchen["wraps"];
-}
-
-/** The answers of which something can be made; what cannot counts as not given. */
-export function restoreAnswers(saved: unknown): KitchenAnswers | undefined {
-  if (!isRecord(saved)) return undefined;
-  const answers = {
-    refrigerator: oneOf(refrigeratorSizes, saved.refrigerator),
-    litres: text(saved.litres),
-    drawers: drawers(saved.drawers),
-    door: truth(saved.door),
-    cold: oneOf(coldSigns, saved.cold),
-    coldReading: reading(saved.coldReading),
-    room: oneOf(roomSigns, saved.room),
-    roomReading: reading(saved.roomReading),
-    air: oneOf(airSigns, saved.air),
-    airReading: text(saved.airReading),
-    cupboard: oneOf(cupboardSorts, saved.cupboard),
-    cellar: truth(saved.cellar),
-    cellarReading: reading(saved.cellarReading),
-    balcony: truth(saved.balcony),
-    balconyReading: reading(saved.balconyReading),
-    wraps: wraps(saved.wraps),
-  };
-  return Object.fromEntries(Object.entries(answers).filter(([, value]) => value !== undefined));
-}
-
-/** The person's own kitchens; entries that are none are left out. Whether one can be planned with the planner says. */
-export function restoreKitchens(value: unknown): readonly OwnKitchen[] {
-  if (!Array.isArray(value)) return [];
-  return value.flatMap((each: unknown): OwnKitchen[] => {
-    if (!isRecord(each) || typeof each.key !== "string") return [];
-    const { key, kitchen } = each;
-    if (!isRecord(kitchen) || !Array.isArray(kitchen.places)) return [];
-    const answers = restoreAnswers(each.answers);
-    return [{ key, kitchen: kitchen as unknown as Kitchen, ...(answers && { answers }) }];
+/** Kitchens that can be planned for; each under a key of its own. */
+export function restoreKitchens(value: unknown, at: At): readonly OwnKitchen[] {
+  if (value === undefined) return [];
+  if (!Array.isArray(value)) {
+    unusable(value, at, { want: "list" });
+    return [];
+  }
+  const keys = new Set<string>();
+  return value.flatMap((each: unknown, index) => {
+    const where = item(at, index);
+    if (index >= mostKitchens) {
+      unusable(each, where, { want: "length", least: 0, most: mostKitchens });
+      return [];
+    }
+    const own = ownKitchen(each, where);
+    if (!own) return [];
+    if (keys.has(own.key)) {
+      unusable(own.key, within(where, "key"), { want: "nothing" });
+      return [];
+    }
+    keys.add(own.key);
+    return [own];
   });
 }

@@ -1,84 +1,11 @@
 import { unitsOf } from "@keepwright/handout";
-import { type KitchenAnswers, ordinaryKitchens, ventSettings, wrapIds } from "@keepwright/planner";
+import { describedKitchen, ordinaryKitchens } from "@keepwright/planner";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dayRange, type PlannerState, peopleRange, portionRange } from "../../src/state/plannerState.js";
-import { type RestoreWith, restore } from "../../src/storage/restore.js";
+import { dayRange, type PlannerState, peopleRange } from "../../src/state/plannerState.js";
+import { restore, restoreAll } from "../../src/storage/restore.js";
+import { anyState, how, otherwise } from "../support/states.js";
 
-const otherwise: PlannerState = {
-  version: 3,
-  text: "3 figs",
-  corrections: {},
-  kitchen: "ordinary",
-  kitchens: [],
-  people: 4,
-  days: 10,
-  portions: 5,
-  away: [],
-  units: unitsOf("metric"),
-  language: "device",
-  region: "device",
-  done: [],
-  lying: {},
-  vents: {},
-};
-const how: RestoreWith = { otherwise, kinds: new Set(["apple", "fig"]) };
-
-const state: fc.Arbitrary<PlannerState> = fc.record({
-  version: fc.constant(3 as const),
-  text: fc.string({ unit: "binary" }),
-  corrections: fc.dictionary(
-    fc.string(),
-    fc.record(
-      {
-        commodity: fc.constantFrom("apple", "fig"),
-        amount: fc.record({
-          value: fc.double({ min: 0.1, max: 200_000, noNaN: true }),
-          unit: fc.constantFrom("g", "kg", "lb", "oz", "each", "bunch"),
-        }),
-        extraDays: fc.integer({ min: 0, max: 60 }),
-        ripeness: fc.constantFrom("unripe", "turning", "ripe", "very ripe"),
-        form: fc.constantFrom("whole", "cut"),
-        tops: fc.boolean(),
-        washed: fc.boolean(),
-        leftOut: fc.boolean(),
-      },
-      { requiredKeys: [] },
-    ),
-  ),
-  kitchen: fc.constantFrom("ordinary", "small", "cellar", "warm"),
-  people: fc.integer({ min: peopleRange.least, max: peopleRange.most }),
-  days: fc.integer({ min: dayRange.least, max: dayRange.most }),
-  portions: fc.integer({ min: portionRange.least, max: portionRange.most }),
-  away: fc.uniqueArray(fc.constantFrom("2026-06-13", "2026-06-20")),
-  units: fc.record({
-    temperature: fc.constantFrom("metric", "us"),
-    mass: fc.constantFrom("metric", "us"),
-  }),
-  region: fc.constantFrom("device", "US", "419"),
-  kitchens: fc.array(
-    fc.record({
-      key: fc.string().map((key) => `own-${key}`),
-      kitchen: fc.constantFrom(...Object.values(ordinaryKitchens)),
-      answers: fc.constantFrom<KitchenAnswers>(
-        {},
-        { refrigerator: "litres", litres: "many", drawers: ["slide", "unknown"], door: false },
-        { cold: "reading", coldReading: { typed: "60", unit: "°F" }, wraps: ["foil"], balcony: true },
-      ),
-    }),
-    { maxLength: 3 },
-  ),
-  language: fc.constantFrom("device", "en", "es"),
-  done: fc.array(fc.string()),
-  lying: fc.dictionary(
-    fc.string(),
-    fc.oneof(
-      fc.record({ place: fc.string(), wrap: fc.constantFrom(...wrapIds) }),
-      fc.constant("as planned" as const),
-    ),
-  ),
-  vents: fc.dictionary(fc.string(), fc.constantFrom(...ventSettings)),
-});
 
 function expectSound(restored: PlannerState): void {
   expect(typeof restored.text).toBe("string");
@@ -98,8 +25,9 @@ function expectSound(restored: PlannerState): void {
 describe("the one door for what was saved", () => {
   it("gives back whatever this version saved, unchanged", () => {
     fc.assert(
-      fc.property(state, (each) => {
-        expect(restore(JSON.parse(JSON.stringify(each)), how)).toEqual(JSON.parse(JSON.stringify(each)));
+      fc.property(anyState, (each) => {
+        const saved = JSON.parse(JSON.stringify(each));
+        expect(restoreAll(saved, how)).toEqual({ state: saved, unused: [], usable: true });
       }),
     );
   });
@@ -141,6 +69,36 @@ describe("the one door for what was saved", () => {
     [{ temperature: "us" }, { temperature: "us", mass: "metric" }],
   ])("reads the units %j of any version", (units, expected) => {
     expect(restore({ version: 2, text: "x", units }, how).units).toEqual(expected);
+  });
+
+  it("tells by field and value everything that it could not use", () => {
+    const bad = { key: "own-1", kitchen: { ...ordinaryKitchens.small, places: [] } };
+    const saved = { text: "x", people: 99, units: { mass: "stone" }, done: ["a", 7], kitchens: [bad], colour: 1 };
+    const { unused } = restoreAll(saved, how);
+    expect(unused.map(({ field, value, wanted }) => [field, value, wanted.want])).toEqual([
+      ["colour", "1", "nothing"],
+      ["kitchens[1].kitchen.places", "0", "length"],
+      ["people", "99", "whole number"],
+      ["units.mass", '"stone"', "choice"],
+      ["done[2]", "7", "text"],
+    ]);
+  });
+
+  it("keeps the kitchens that can be planned for, and the choice among them", () => {
+    const good = { key: "own-1", kitchen: ordinaryKitchens.small };
+    const saved = { text: "x", kitchen: "own-1", kitchens: [good, { key: "own-2", kitchen: {} }, good] };
+    const { state, unused } = restoreAll(saved, how);
+    expect(state.kitchens).toEqual([good]);
+    expect(state.kitchen).toBe("own-1");
+    expect(unused.map(({ field }) => field)).toContain("kitchens[3].key");
+  });
+
+  it("puts a broken kitchen together again from the answers it was described by", () => {
+    const answers = { refrigerator: "shoulder", cold: "turns" } as const;
+    const kitchens = [{ key: "own-1", kitchen: { name: "Flat", places: 7 }, answers }];
+    const { state, unused } = restoreAll({ text: "x", kitchens }, how);
+    expect(state.kitchens).toEqual([{ key: "own-1", kitchen: describedKitchen(answers, "Flat").kitchen, answers }]);
+    expect(unused.length).toBeGreaterThan(0);
   });
 
   it("lets go of a correction to a kind that the catalogue no longer has, and keeps the others", () => {
