@@ -6,11 +6,13 @@ import { useHaul } from "./behaviour/useHaul.js";
 import { useLanguage } from "./behaviour/useLanguage.js";
 import { useRoute } from "./behaviour/useRoute.js";
 import { useWorkedOut } from "./behaviour/useWorkedOut.js";
+import { KeepingNotices } from "./components/history/KeepingNotices.js";
+import { UndoButtons } from "./components/history/UndoButtons.js";
 import { Masthead } from "./components/Masthead.js";
 import { ScreenFocus } from "./components/ScreenFocus.js";
 import { UnpackPage } from "./pages/UnpackPage.js";
 import type { Screen } from "./state/route.js";
-import { useWords, WordsProvider } from "./words/words.js";
+import { WordsProvider } from "./words/words.js";
 
 const kinds = new Set(kindNames().keys());
 
@@ -28,15 +30,18 @@ export function App() {
   const { screen, on } = useRoute();
   const haul = useHaul(kinds);
   const figures = useFigures();
-  const { language, say, spoken } = useLanguage(haul.state);
+  const { language, tag, say, spoken } = useLanguage(haul.state);
   const worked = useWorkedOut(haul.state, figures.catalogue, spoken);
   const Shown = pages[screen];
   return (
     <WordsProvider value={say}>
-      <DeskProvider value={{ haul, figures, worked, language }}>
-        <Masthead screen={screen} />
+      <DeskProvider value={{ haul, figures, worked, language, tag }}>
+        <Masthead screen={screen}>
+          <UndoButtons />
+        </Masthead>
         <main id="screen" tabIndex={-1}>
-          <Notices kept={haul.keeping !== "refused"} failed={figures.failed} />
+          <KeepingNotices />
+          {figures.failed && <p role="alert">{say("page.noFigures")}</p>}
           <Suspense fallback={<p role="status">{say("screen.opening")}</p>}>
             <ScreenFocus screen={screen}>
               <Shown on={on} />
@@ -45,19 +50,5 @@ export function App() {
         </main>
       </DeskProvider>
     </WordsProvider>
-  );
-}
-
-function Notices({ kept, failed }: { readonly kept: boolean; readonly failed: boolean }) {
-  const say = useWords();
-  return (
-    <>
-      {!kept && (
-        <p role="alert" className="wrong wrong-box">
-          {say("page.notKept")}
-        </p>
-      )}
-      {failed && <p role="alert">{say("page.noFigures")}</p>}
-    </>
   );
 }

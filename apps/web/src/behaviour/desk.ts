@@ -10,6 +10,8 @@ export interface Desk {
   readonly figures: ReturnType<typeof useFigures>;
   readonly worked: WorkedOut | undefined;
   readonly language: LanguageKey;
+  /** BCP 47 tag by which the page writes dates and numbers. */
+  readonly tag: string;
 }
 
 const DeskContext = createContext<Desk | undefined>(undefined);

@@ -16,6 +16,8 @@ const planLanguages = {
 
 interface Spoken {
   readonly language: LanguageKey;
+  /** BCP 47 tag by which the page writes dates and numbers. */
+  readonly tag: string;
   readonly say: Say;
   /** For the sentences about plans, with dates and numbers as the region writes them. */
   readonly spoken: Language;
@@ -29,10 +31,12 @@ export function useLanguage({ language: choice, region }: Pick<PlannerState, "la
   }, [language]);
   return useMemo(() => {
     const tagOf = (key: LanguageKey) => tagFor(key, region, navigator.languages);
+    const tag = tagOf(language);
     const plan = planLanguages[language];
     return {
       language,
-      say: pageWords({ ...pageLanguages[language], tag: tagOf(language) }),
+      tag,
+      say: pageWords({ ...pageLanguages[language], tag }),
       spoken: { ...plan.language, tag: tagOf(plan.key) },
     };
   }, [language, region]);

@@ -1,8 +1,15 @@
+import type { ReactNode } from "react";
 import { addressOf, type Screen, screens } from "../state/route.js";
 import { useWords } from "../words/words.js";
 
+interface MastheadProps {
+  readonly screen: Screen;
+  /** What stands on every screen below the links. */
+  readonly children: ReactNode;
+}
+
 /** The name of the page and the way to its screens. */
-export function Masthead({ screen }: { readonly screen: Screen }) {
+export function Masthead({ screen, children }: MastheadProps) {
   const say = useWords();
   return (
     <header className="masthead">
@@ -21,6 +28,7 @@ export function Masthead({ screen }: { readonly screen: Screen }) {
           ))}
         </ul>
       </nav>
+      {children}
     </header>
   );
 }

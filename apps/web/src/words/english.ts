@@ -1,4 +1,5 @@
 import { askEnglish } from "./english/ask.js";
+import { historyEnglish } from "./english/history.js";
 import { kitchenEnglish } from "./english/kitchen.js";
 import { mineEnglish } from "./english/mine.js";
 import { pageEnglish } from "./english/page.js";
@@ -13,6 +14,7 @@ import { whyEnglish } from "./english/why.js";
  */
 export const englishPage = {
   ...pageEnglish,
+  ...historyEnglish,
   ...unpackEnglish,
   ...kitchenEnglish,
   ...planEnglish,

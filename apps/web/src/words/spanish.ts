@@ -1,4 +1,5 @@
 import { askSpanish } from "./spanish/ask.js";
+import { historySpanish } from "./spanish/history.js";
 import { kitchenSpanish } from "./spanish/kitchen.js";
 import { mineSpanish } from "./spanish/mine.js";
 import { pageSpanish } from "./spanish/page.js";
@@ -13,6 +14,7 @@ export const spanishPage: PageLanguage = {
   tag: "es",
   messages: {
     ...pageSpanish,
+    ...historySpanish,
     ...unpackSpanish,
     ...kitchenSpanish,
     ...planSpanish,
