@@ -13,6 +13,7 @@ import {
 import { z } from "zod";
 import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
+import { keptFileSchema } from "./keptFileSchema.js";
 import { readingSchema } from "./readingSchema.js";
 import { writtenSheetSchema } from "./sheetSchema.js";
 import { calendarSchema, labelsSchema, rowsSchema } from "./takeHomeSchemas.js";
@@ -85,6 +86,11 @@ export const published: Readonly<Record<string, Published>> = {
   sheet: {
     title: "The page for the refrigerator door, as keepwright sheet --json prints it",
     schema: writtenSheetSchema,
+    io: "output",
+  },
+  "kept-file": {
+    title: "The file in which the web page takes along what was entered",
+    schema: keptFileSchema,
     io: "output",
   },
   item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },

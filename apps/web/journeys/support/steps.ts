@@ -5,6 +5,10 @@ export const haulBox = (page: Page): Locator => page.getByRole("textbox", { name
 export const grams = (page: Page): Locator => page.getByRole("textbox", { name: "Grams" });
 export const planRegion = (page: Page): Locator => page.getByRole("region", { name: "The plan" });
 
+/** Undo and redo, whatever they would do; both are always there. */
+export const undoButton = (page: Page): Locator => page.getByRole("button", { name: /^Undo(:|$)/ });
+export const redoButton = (page: Page): Locator => page.getByRole("button", { name: /^Redo(:|$)/ });
+
 /** Waits until a plan for this many things stands on the page. */
 export async function planFor(page: Page, things: number): Promise<void> {
   const words = things === 1 ? "Worked out for 1 thing." : `Worked out for ${things} things.`;

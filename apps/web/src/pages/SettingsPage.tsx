@@ -1,31 +1,21 @@
-import { useDesk } from "../behaviour/desk.js";
-import type { LanguageChoice } from "../state/language.js";
+import { ForgetEverything } from "../components/settings/ForgetEverything.js";
+import { KeptHere } from "../components/settings/KeptHere.js";
+import { SavedFile } from "../components/settings/SavedFile.js";
+import { SetAside } from "../components/settings/SetAside.js";
+import { WordsAndMeasures } from "../components/settings/WordsAndMeasures.js";
 import { useWords } from "../words/words.js";
 
-const choices: readonly LanguageChoice[] = ["device", "en", "es"];
-
-/** Language and units. */
-export default function SettingsPage() {
+/** Language, units, dates; what is kept, as a file to take along, and how to be rid of it. */
+export default function SettingsPage({ on }: { readonly on: string | undefined }) {
   const say = useWords();
-  const { haul } = useDesk();
   return (
-    <section aria-labelledby="settings-heading">
-      <h2 id="settings-heading">{say("screen.settings")}</h2>
-      <label className="field wide">
-        <span>{say("settings.language")}</span>
-        <select
-          value={haul.state.language}
-          onChange={(event) =>
-            haul.change({ change: "language", language: event.target.value as LanguageChoice })
-          }
-        >
-          {choices.map((choice) => (
-            <option key={choice} value={choice}>
-              {say(`settings.language.${choice}`)}
-            </option>
-          ))}
-        </select>
-      </label>
-    </section>
+    <div className="settings">
+      <h2>{say("screen.settings")}</h2>
+      <WordsAndMeasures />
+      <KeptHere />
+      <SetAside wanted={on === "asides"} />
+      <SavedFile />
+      <ForgetEverything />
+    </div>
   );
 }

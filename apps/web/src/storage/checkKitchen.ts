@@ -52,7 +52,11 @@ const shape = group<Kitchen>({
   version,
   name: text(120),
   room: group(
-    { temperature: celsius, relativeHumidity: number(humidity.least, humidity.most), ethylene: number(0, 100) },
+    {
+      temperature: celsius,
+      relativeHumidity: number(humidity.least, humidity.most),
+      ethylene: number(0, 100),
+    },
     { usual: { ethylene: 0.02 } },
   ),
   refrigerators: list(refrigerator, 0, 4),

@@ -1,7 +1,13 @@
 import { type UnitSystem, type Units, unitSystems, unitsOf } from "@keepwright/handout";
 import { isOrdinary } from "../state/kitchenOf.js";
 import { languageKeys } from "../state/language.js";
-import { dayRange, type OwnKitchen, type PlannerState, peopleRange, portionRange } from "../state/plannerState.js";
+import {
+  dayRange,
+  type OwnKitchen,
+  type PlannerState,
+  peopleRange,
+  portionRange,
+} from "../state/plannerState.js";
 import { type RegionChoice, regions } from "../state/region.js";
 import { type At, type Check, choice, isRecord, number, type Unused, unusable, within } from "./check.js";
 import { restoreKitchens } from "./restoreKitchens.js";

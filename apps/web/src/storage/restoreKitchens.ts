@@ -14,7 +14,19 @@ import {
   wrapIds,
 } from "@keepwright/planner";
 import type { OwnKitchen } from "../state/plannerState.js";
-import { type At, type Check, choice, flag, group, isRecord, item, list, someOf, unusable, within } from "./check.js";
+import {
+  type At,
+  type Check,
+  choice,
+  flag,
+  group,
+  isRecord,
+  item,
+  list,
+  someOf,
+  unusable,
+  within,
+} from "./check.js";
 import { checkKitchen } from "./checkKitchen.js";
 
 const mostKitchens = 100;

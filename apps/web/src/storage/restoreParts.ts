@@ -10,6 +10,7 @@ import {
   isRecord,
   item,
   number,
+  someOf,
   text,
   unusable,
   within,
@@ -72,7 +73,8 @@ function correctionCheck(kinds: ReadonlySet<string>): Check<Correction> {
     const usable = someOf<Correction>(given, at, fields);
     // Its other figures were for a kind that is not known any more.
     if (given.commodity !== undefined && usable.commodity === undefined) return undefined;
-    const inGrams = old === undefined || given.amount !== undefined ? undefined : grams(old, within(at, "grams"));
+    const inGrams =
+      old === undefined || given.amount !== undefined ? undefined : grams(old, within(at, "grams"));
     return { ...usable, ...(inGrams && { amount: inGrams }) };
   };
 }

@@ -4,7 +4,6 @@ import { kitchenEnglish } from "./english/kitchen.js";
 import { mineEnglish } from "./english/mine.js";
 import { pageEnglish } from "./english/page.js";
 import { planEnglish } from "./english/plan.js";
-import { settingsEnglish } from "./english/settings.js";
 import { unpackEnglish } from "./english/unpack.js";
 import { whyEnglish } from "./english/why.js";
 
@@ -21,5 +20,4 @@ export const englishPage = {
   ...whyEnglish,
   ...mineEnglish,
   ...askEnglish,
-  ...settingsEnglish,
 } as const;

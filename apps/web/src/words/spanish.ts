@@ -4,7 +4,6 @@ import { kitchenSpanish } from "./spanish/kitchen.js";
 import { mineSpanish } from "./spanish/mine.js";
 import { pageSpanish } from "./spanish/page.js";
 import { planSpanish } from "./spanish/plan.js";
-import { settingsSpanish } from "./spanish/settings.js";
 import { unpackSpanish } from "./spanish/unpack.js";
 import { whySpanish } from "./spanish/why.js";
 import type { PageLanguage } from "./words.js";
@@ -21,6 +20,5 @@ export const spanishPage: PageLanguage = {
     ...whySpanish,
     ...mineSpanish,
     ...askSpanish,
-    ...settingsSpanish,
   },
 };

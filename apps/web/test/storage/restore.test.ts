@@ -6,7 +6,6 @@ import { dayRange, type PlannerState, peopleRange } from "../../src/state/planne
 import { restore, restoreAll } from "../../src/storage/restore.js";
 import { anyState, how, otherwise } from "../support/states.js";
 
-
 function expectSound(restored: PlannerState): void {
   expect(typeof restored.text).toBe("string");
   expect(Object.keys(ordinaryKitchens)).toContain(restored.kitchen);
@@ -73,7 +72,14 @@ describe("the one door for what was saved", () => {
 
   it("tells by field and value everything that it could not use", () => {
     const bad = { key: "own-1", kitchen: { ...ordinaryKitchens.small, places: [] } };
-    const saved = { text: "x", people: 99, units: { mass: "stone" }, done: ["a", 7], kitchens: [bad], colour: 1 };
+    const saved = {
+      text: "x",
+      people: 99,
+      units: { mass: "stone" },
+      done: ["a", 7],
+      kitchens: [bad],
+      colour: 1,
+    };
     const { unused } = restoreAll(saved, how);
     expect(unused.map(({ field, value, wanted }) => [field, value, wanted.want])).toEqual([
       ["colour", "1", "nothing"],
@@ -97,7 +103,9 @@ describe("the one door for what was saved", () => {
     const answers = { refrigerator: "shoulder", cold: "turns" } as const;
     const kitchens = [{ key: "own-1", kitchen: { name: "Flat", places: 7 }, answers }];
     const { state, unused } = restoreAll({ text: "x", kitchens }, how);
-    expect(state.kitchens).toEqual([{ key: "own-1", kitchen: describedKitchen(answers, "Flat").kitchen, answers }]);
+    expect(state.kitchens).toEqual([
+      { key: "own-1", kitchen: describedKitchen(answers, "Flat").kitchen, answers },
+    ]);
     expect(unused.length).toBeGreaterThan(0);
   });
 

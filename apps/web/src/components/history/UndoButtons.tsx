@@ -36,7 +36,7 @@ export function UndoButtons() {
     return () => removeEventListener("keydown", press);
   });
   return (
-    <div className="history" role="group" aria-label={say("history.label")}>
+    <section className="history" aria-label={say("history.label")}>
       <button type="button" aria-disabled={!undo} aria-keyshortcuts="Control+Z" onClick={takeBack}>
         <span>{undo ? say("history.undoStep", { step: wordsOf(undo) }) : say("history.undo")}</span>
       </button>
@@ -46,6 +46,6 @@ export function UndoButtons() {
       <p role="status" className="unseen">
         {said}
       </p>
-    </div>
+    </section>
   );
 }

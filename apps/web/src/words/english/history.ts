@@ -6,7 +6,7 @@ export const historyEnglish = {
   "history.undoStep": "Undo: {step}",
   "history.redoStep": "Redo: {step}",
   "history.undone":
-    "Undone: {step}. {left, plural, =0 {Nothing else can be undone.} one {One more step can be undone.} other {# more steps can be undone.}}",
+    "Undone: {step}. {left, plural, one {One more step can be undone.} other {# more steps can be undone.}}",
   "history.redone": "Done again: {step}.",
   "history.otherTab":
     "Another tab changed the list at the same moment. What it wrote is not lost: “Undo” brings it back.",
@@ -27,6 +27,8 @@ export const historyEnglish = {
   "step.kitchen": "another kitchen chosen",
   "step.people": "people changed",
   "step.days": "days to plan changed",
+  "step.portions": "portions a day changed",
+  "step.away": "days away changed",
   "step.units": "units changed",
   "step.language": "language changed",
   "step.region": "dates and numbers changed",

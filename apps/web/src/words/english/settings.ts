@@ -17,12 +17,15 @@ export const settingsEnglish = {
   "kept.heading": "What is kept on this device",
   "kept.where":
     "All of it stays in this browser, on this device. There is no account, and nobody is told anything.",
-  "kept.lines": "Your list: {count, plural, =0 {empty} one {one line} other {# lines}}",
-  "kept.corrections": "What you corrected in it: {count, plural, =0 {nothing} one {one line} other {# lines}}",
-  "kept.kitchens": "Kitchens you described: {count, plural, =0 {none} other {#}}",
-  "kept.done": "Ticked off: {count, plural, =0 {nothing} one {one task} other {# tasks}}",
-  "kept.lying": "Where you say things lie: {count, plural, =0 {nothing yet} one {one thing} other {# things}}",
-  "kept.steps": "Steps that can be undone: {count, plural, =0 {none} other {#}}. The last {most} are kept.",
+  "kept.lines": "{count, plural, one {Your list has one line.} other {Your list has # lines.}}",
+  "kept.corrections":
+    "{count, plural, one {You corrected one line of it.} other {You corrected # lines of it.}}",
+  "kept.kitchens": "{count, plural, one {You described one kitchen.} other {You described # kitchens.}}",
+  "kept.done": "{count, plural, one {One task is ticked off.} other {# tasks are ticked off.}}",
+  "kept.lying":
+    "{count, plural, one {You said of one thing where it lies.} other {You said of # things where they lie.}}",
+  "kept.steps":
+    "{count, plural, one {One step can be undone.} other {# steps can be undone.}} The last {most} are kept.",
   "file.heading": "Take it with you",
   "file.about":
     "One plain file with your list, your kitchens and these settings; the steps before are not in it. Open it in another browser, or keep it safe.",
@@ -30,14 +33,16 @@ export const settingsEnglish = {
   "file.saved": "Saved as {name}, where this browser puts what it downloads.",
   "file.open": "Open a saved file",
   "file.question": "Replace what is here by “{name}”?",
-  "file.lines": "In the file: {count, plural, =0 {an empty list} one {a list of one line} other {a list of # lines}}, {kitchens, plural, =0 {no kitchen of your own} one {one kitchen of your own} other {# kitchens of your own}}.",
+  "file.lines":
+    "In the file: {count, plural, one {a list of one line} other {a list of # lines}}, {kitchens, plural, one {one kitchen of your own} other {# kitchens of your own}}.",
   "file.first": "It begins: “{words}”",
   "file.undoable": "Your list, kitchens and settings here are replaced. “Undo” brings them back.",
   "file.unused": "Not all of it can be used:",
   "file.yes": "Replace",
   "file.no": "Leave as it is",
   "file.opened": "“{name}” is open now. “Undo” brings back what was here.",
-  "file.tooLarge": "“{name}” is not opened: it has {size} megabytes. Files saved here have {most} at most; choose another.",
+  "file.tooLarge":
+    "“{name}” is not opened: it has {size} megabytes. Files saved here have {most} at most; choose another.",
   "file.notJson":
     "“{name}” is not opened: it cannot be read as JSON, perhaps because it is cut off. Choose a file that was saved here.",
   "file.notOurs":
@@ -46,14 +51,17 @@ export const settingsEnglish = {
   "unused.line": "{field}: {value}. {remedy}",
   "unused.missing": "nothing stands there",
   "unused.whole": "The whole",
+  "unused.more": "And {count} more.",
   "unused.want.text": "Write a text there, of {most} letters at most.",
   "unused.want.number": "Write a number from {least} to {most}.",
   "unused.want.whole number": "Write a whole number from {least} to {most}.",
   "unused.want.choice": "Write one of these: {choices}.",
   "unused.want.yes or no": "Write true or false.",
+  "unused.want.day": "Write a day as year-month-day, such as 2026-06-13.",
   "unused.want.group": "Write a group of fields in curly brackets.",
   "unused.want.list": "Write a list in square brackets.",
-  "unused.want.nothing": "Take it out, or give it a name of its own: it is not known here, or it is there twice.",
+  "unused.want.nothing":
+    "Take it out, or give it a name of its own: it is not known here, or it is there twice.",
   "unused.want.known kind": "Write the key of a kind that is known here.",
   "unused.want.known kitchen": "Write the key of an ordinary kitchen or of one in the file.",
   "unused.want.length": "Give {least} to {most} of them.",
@@ -61,7 +69,6 @@ export const settingsEnglish = {
   "asides.about":
     "These records could not be used in full. What could be used is in your list; each whole record is kept here as it was.",
   "asides.from": "Set aside on {date}",
-  "asides.unreadable": "It cannot be read as JSON.",
   "asides.step": "A step that cannot be undone any longer.",
   "asides.save": "Save as a file",
   "asides.saveNamed": "Save the record of {date} as a file",
@@ -71,7 +78,8 @@ export const settingsEnglish = {
   "asides.detail": "This cannot be undone. Save it as a file first if you may want it.",
   "asides.no": "Keep it",
   "forget.heading": "Forget everything",
-  "forget.about": "Takes everything of yours off this device: list, kitchens, settings, steps, and what was set aside.",
+  "forget.about":
+    "Takes everything of yours off this device: list, kitchens, settings, steps, and what was set aside.",
   "forget.open": "Forget everything",
   "forget.question": "Forget everything on this device?",
   "forget.detail":
@@ -79,5 +87,6 @@ export const settingsEnglish = {
   "forget.yes": "Forget it all",
   "forget.no": "Keep it",
   "forget.done": "Everything is forgotten. Until you close this page, “Undo” brings it back.",
-  "forget.refused": "This device would not let go of it. Take it away in the browser’s own settings for this page.",
+  "forget.refused":
+    "This device would not let go of it. Take it away in the browser’s own settings for this page.",
 } as const;

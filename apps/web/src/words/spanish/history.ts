@@ -6,7 +6,7 @@ export const historySpanish = {
   "history.undoStep": "Deshacer: {step}",
   "history.redoStep": "Rehacer: {step}",
   "history.undone":
-    "Se deshizo: {step}. {left, plural, =0 {No queda nada por deshacer.} one {Queda un paso por deshacer.} other {Quedan # pasos por deshacer.}}",
+    "Se deshizo: {step}. {left, plural, one {Queda un paso por deshacer.} other {Quedan # pasos por deshacer.}}",
   "history.redone": "Se rehizo: {step}.",
   "history.otherTab":
     "Otra pestaña cambió la lista en el mismo momento. Lo que escribió no se perdió: vuelve con “Deshacer”.",
@@ -27,6 +27,8 @@ export const historySpanish = {
   "step.kitchen": "elegir otra cocina",
   "step.people": "cambiar las personas",
   "step.days": "cambiar los días",
+  "step.portions": "cambiar las porciones por día",
+  "step.away": "cambiar los días fuera",
   "step.units": "cambiar las unidades",
   "step.language": "cambiar el idioma",
   "step.region": "cambiar fechas y números",

@@ -1,5 +1,7 @@
+import type { SettingsWords } from "../settingsWords.js";
+
 /** Idioma, medidas y lo que se guarda en el aparato. */
-export const settingsSpanish = {
+export const settingsSpanish: SettingsWords = {
   "settings.language": "Idioma",
   "settings.language.device": "El de este aparato",
   "settings.language.en": "English",
@@ -15,13 +17,16 @@ export const settingsSpanish = {
   "settings.mass.metric": "Kilos y litros",
   "settings.mass.us": "Libras y cuartos",
   "kept.heading": "Lo que se guarda en este aparato",
-  "kept.where": "Todo se queda en este navegador, en este aparato. No hay cuenta y no se avisa a nadie de nada.",
-  "kept.lines": "Tu lista: {count, plural, =0 {vacía} one {una línea} other {# líneas}}",
-  "kept.corrections": "Lo que corregiste en ella: {count, plural, =0 {nada} one {una línea} other {# líneas}}",
-  "kept.kitchens": "Cocinas que describiste: {count, plural, =0 {ninguna} other {#}}",
-  "kept.done": "Marcado como hecho: {count, plural, =0 {nada} one {una tarea} other {# tareas}}",
-  "kept.lying": "Dónde dices que está cada cosa: {count, plural, =0 {nada todavía} one {una cosa} other {# cosas}}",
-  "kept.steps": "Pasos que se pueden deshacer: {count, plural, =0 {ninguno} other {#}}. Se guardan los últimos {most}.",
+  "kept.where":
+    "Todo se queda en este navegador, en este aparato. No hay cuenta y no se avisa a nadie de nada.",
+  "kept.lines": "{count, plural, one {Tu lista tiene una línea.} other {Tu lista tiene # líneas.}}",
+  "kept.corrections": "{count, plural, one {Corregiste una línea.} other {Corregiste # líneas.}}",
+  "kept.kitchens": "{count, plural, one {Describiste una cocina.} other {Describiste # cocinas.}}",
+  "kept.done":
+    "{count, plural, one {Hay una tarea marcada como hecha.} other {Hay # tareas marcadas como hechas.}}",
+  "kept.lying": "{count, plural, one {Dijiste dónde está una cosa.} other {Dijiste dónde están # cosas.}}",
+  "kept.steps":
+    "{count, plural, one {Se puede deshacer un paso.} other {Se pueden deshacer # pasos.}} Se guardan los últimos {most}.",
   "file.heading": "Llévatelo",
   "file.about":
     "Un archivo sencillo con tu lista, tus cocinas y estos ajustes; los pasos anteriores no van en él. Ábrelo en otro navegador o guárdalo bien.",
@@ -29,14 +34,16 @@ export const settingsSpanish = {
   "file.saved": "Guardado como {name}, donde este navegador deja lo que descarga.",
   "file.open": "Abrir un archivo guardado",
   "file.question": "¿Cambiar lo que hay aquí por “{name}”?",
-  "file.lines": "En el archivo: {count, plural, =0 {una lista vacía} one {una lista de una línea} other {una lista de # líneas}}, {kitchens, plural, =0 {ninguna cocina tuya} one {una cocina tuya} other {# cocinas tuyas}}.",
+  "file.lines":
+    "En el archivo: {count, plural, one {una lista de una línea} other {una lista de # líneas}}, {kitchens, plural, one {una cocina tuya} other {# cocinas tuyas}}.",
   "file.first": "Empieza así: “{words}”",
   "file.undoable": "Se cambian la lista, las cocinas y los ajustes de aquí. Con “Deshacer” vuelven.",
   "file.unused": "No todo se puede usar:",
   "file.yes": "Cambiar",
   "file.no": "Dejarlo como está",
   "file.opened": "“{name}” está abierto. Con “Deshacer” vuelve lo que había.",
-  "file.tooLarge": "“{name}” no se abre: tiene {size} megabytes. Los archivos guardados aquí tienen {most} como mucho; elige otro.",
+  "file.tooLarge":
+    "“{name}” no se abre: tiene {size} megabytes. Los archivos guardados aquí tienen {most} como mucho; elige otro.",
   "file.notJson":
     "“{name}” no se abre: no se puede leer como JSON, quizá porque está cortado. Elige un archivo guardado aquí.",
   "file.notOurs":
@@ -45,11 +52,13 @@ export const settingsSpanish = {
   "unused.line": "{field}: {value}. {remedy}",
   "unused.missing": "no hay nada",
   "unused.whole": "Todo",
+  "unused.more": "Y {count} más.",
   "unused.want.text": "Escribe ahí un texto de {most} letras como mucho.",
   "unused.want.number": "Escribe un número de {least} a {most}.",
   "unused.want.whole number": "Escribe un número entero de {least} a {most}.",
   "unused.want.choice": "Escribe una de estas palabras: {choices}.",
   "unused.want.yes or no": "Escribe true o false.",
+  "unused.want.day": "Escribe un día como año-mes-día, por ejemplo 2026-06-13.",
   "unused.want.group": "Escribe un grupo de campos entre llaves.",
   "unused.want.list": "Escribe una lista entre corchetes.",
   "unused.want.nothing": "Quítalo o dale un nombre propio: aquí no se conoce, o está dos veces.",
@@ -60,7 +69,6 @@ export const settingsSpanish = {
   "asides.about":
     "Estos registros no se pudieron usar enteros. Lo que sirve está en tu lista; cada registro entero se guarda aquí tal como estaba.",
   "asides.from": "Apartado el {date}",
-  "asides.unreadable": "No se puede leer como JSON.",
   "asides.step": "Un paso que ya no se puede deshacer.",
   "asides.save": "Guardar en un archivo",
   "asides.saveNamed": "Guardar en un archivo el registro del {date}",
@@ -79,4 +87,4 @@ export const settingsSpanish = {
   "forget.no": "Conservarlo",
   "forget.done": "Todo está olvidado. Hasta que cierres esta página, con “Deshacer” vuelve.",
   "forget.refused": "Este aparato no quiso soltarlo. Quítalo en los ajustes del navegador para esta página.",
-} as const;
+};

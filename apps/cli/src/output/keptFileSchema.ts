@@ -1,0 +1,119 @@
+import {
+  airSigns,
+  coldSigns,
+  cupboardSorts,
+  drawerSorts,
+  kitchenSchema,
+  mostDrawers,
+  refrigeratorSizes,
+  roomSigns,
+  ventSettings,
+  wrapIds,
+} from "@keepwright/planner";
+import { z } from "zod";
+
+/*
+ * The file in which the web page takes everything that was entered along. It is described here with the other files that are read and written;
+ * the page itself checks by hand what it opens, and a test holds what it writes against this schema.
+ */
+
+const reading = z.strictObject({ typed: z.string(), unit: z.enum(["°C", "°F"]) });
+
+const answersSchema = z
+  .strictObject({
+    refrigerator: z.enum(refrigeratorSizes),
+    litres: z.string(),
+    drawers: z.array(z.enum(drawerSorts)).max(mostDrawers),
+    door: z.boolean(),
+    cold: z.enum(coldSigns),
+    coldReading: reading,
+    room: z.enum(roomSigns),
+    roomReading: reading,
+    air: z.enum(airSigns),
+    airReading: z.string(),
+    cupboard: z.enum(cupboardSorts),
+    cellar: z.boolean(),
+    cellarReading: reading,
+    balcony: z.boolean(),
+    balconyReading: reading,
+    wraps: kitchenSchema.shape.wraps,
+  })
+  .partial()
+  .describe("What was said of the kitchen when it was described by answering questions");
+
+const correctionSchema = z
+  .strictObject({
+    commodity: z.string().describe("Key of a kind in the catalogue"),
+    amount: z.strictObject({
+      value: z.number().positive().max(200_000),
+      unit: z.string().min(1).max(40).describe("g, kg, oz, lb, or a household unit of the kind"),
+    }),
+    ripeness: z.enum(["unripe", "turning", "ripe", "very ripe"]),
+    form: z.enum(["whole", "cut"]),
+    tops: z.boolean(),
+    washed: z.boolean(),
+    extraDays: z.number().min(0).max(60).describe("Days since it was bought or picked"),
+    leftOut: z.boolean(),
+  })
+  .partial();
+
+const units = z.enum(["metric", "us"]);
+const byLine =
+  "By the words of a line of the haul in small letters, # and its number among lines of the same words";
+
+const enteredSchema = z.strictObject({
+  version: z.literal(3),
+  text: z.string().describe("The haul as it was typed"),
+  corrections: z.record(z.string(), correctionSchema).describe(byLine),
+  kitchen: z.string().describe("Key of an ordinary kitchen, or of one of kitchens"),
+  kitchens: z
+    .array(z.strictObject({ key: z.string(), kitchen: kitchenSchema, answers: answersSchema.optional() }))
+    .max(100),
+  people: z.int().min(1).max(12),
+  days: z.int().min(3).max(21).describe("Days to plan for"),
+  portions: z.int().min(1).max(10).describe("Portions of fruit and vegetables a person eats a day"),
+  away: z.array(z.string().regex(/^\d{4}-\d{2}-\d{2}$/)).describe("Days on which nobody eats at home"),
+  units: z.strictObject({
+    temperature: units.describe("metric: °C; us: °F"),
+    mass: units.describe("metric: g, kg, L; us: oz, lb, qt"),
+  }),
+  language: z.enum(["device", "en", "es"]),
+  region: z
+    .enum([
+      "device",
+      "GB",
+      "US",
+      "CA",
+      "AU",
+      "IE",
+      "NZ",
+      "ZA",
+      "IN",
+      "419",
+      "MX",
+      "ES",
+      "AR",
+      "CL",
+      "CO",
+      "PE",
+    ])
+    .describe("Whose dates and numbers: ISO 3166, or 419 for Latin America"),
+  done: z.array(z.string()).describe("Keys of tasks that are ticked off"),
+  lying: z
+    .record(
+      z.string(),
+      z.union([z.literal("as planned"), z.strictObject({ place: z.string().min(1), wrap: z.enum(wrapIds) })]),
+    )
+    .describe(`Where things lie as the person has it. ${byLine}`),
+  vents: z
+    .record(z.string(), z.enum(ventSettings))
+    .describe("How vents stand as the person has it, by place"),
+});
+
+/** Everything a person entered in the web page. */
+export const keptFileSchema = z.strictObject({
+  format: z.literal("keepwright-kept"),
+  version: z.literal(1),
+  written: z.iso.datetime().describe("When it was written"),
+  entered: enteredSchema,
+});
