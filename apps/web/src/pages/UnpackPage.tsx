@@ -1,12 +1,14 @@
-import { useRef } from "react";
+import { lazy, Suspense, useRef } from "react";
 import { useDesk } from "../behaviour/desk.js";
 import { HaulBox } from "../components/HaulBox.js";
 import { HaulButtons } from "../components/HaulButtons.js";
 import { KitchenChooser } from "../components/kitchen/KitchenChooser.js";
-import { PlanView } from "../components/plan/PlanView.js";
 import { SwatchPatterns } from "../components/Swatch.js";
 import { UnderstoodList } from "../components/UnderstoodList.js";
 import { useWords } from "../words/words.js";
+
+/** Comes with the figures, after there is a box to type in. */
+const PlanView = lazy(async () => ({ default: (await import("../components/plan/PlanView.js")).PlanView }));
 
 /** The first journey on one screen: what came home, what was understood, the kitchen, the plan. */
 export function UnpackPage() {
@@ -46,7 +48,9 @@ export function UnpackPage() {
       {worked && (
         <>
           <KitchenChooser state={state} context={worked.context} onChange={haul.change} />
-          <PlanView state={worked.plan} context={worked.context} onAgain={worked.again} />
+          <Suspense fallback={<p role="status">{say("plan.working")}</p>}>
+            <PlanView state={worked.plan} context={worked.context} onAgain={worked.again} />
+          </Suspense>
         </>
       )}
     </>

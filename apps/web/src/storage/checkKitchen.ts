@@ -1,5 +1,4 @@
 import {
-  contradictions,
   type Kitchen,
   kitchenBounds,
   type Place,
@@ -11,8 +10,9 @@ import {
 import { type Check, choice, either, flag, group, list, number, text, unusable } from "./check.js";
 
 /**
- * The planner's schema of a kitchen once more, by hand: the schema library is not in the page, and what was kept has to be checked before the
- * first screen is drawn. A test holds the two against one another.
+ * A kitchen of the right shape: the planner's schema of a kitchen once more, by hand: the schema library is not in the page, and what was kept has to be checked before the
+ * first screen is drawn. A test holds the two against one another. Whether the
+ * parts of a kitchen agree with one another is not a matter of shape: `wholeKitchens` says so, and comes after the first paint.
  */
 const { celsius: coldest, humidity, litres } = kitchenBounds;
 const celsius = number(coldest.least, coldest.most);
@@ -48,7 +48,7 @@ const version: Check<1> = (value, at) =>
   value === 1 ? value : unusable(value, at, { want: "choice", choices: ["1"] });
 
 const mostWraps = 100;
-const shape = group<Kitchen>({
+export const checkKitchen = group<Kitchen>({
   version,
   name: text(120),
   room: group(
@@ -63,13 +63,3 @@ const shape = group<Kitchen>({
   places: list(place, 1, 15),
   wraps: list(choice(wrapIds.filter((wrap) => wrap !== "none")), 0, mostWraps),
 });
-
-/** A kitchen the planner takes: its shape, and that its parts agree with one another. */
-export const checkKitchen: Check<Kitchen> = (value, at) => {
-  const kitchen = shape(value, at);
-  if (!kitchen) return undefined;
-  const faults = contradictions(kitchen);
-  for (const { thing, value: found, remedy } of faults)
-    at.report({ field: `${at.field}: ${thing}`, value: found, wanted: { want: "agreement", remedy } });
-  return faults.length === 0 ? kitchen : undefined;
-};

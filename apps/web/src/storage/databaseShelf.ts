@@ -4,10 +4,11 @@ import { isEmpty, patchBetween } from "../state/history/patch.js";
 import type { PlannerState } from "../state/plannerState.js";
 import type { Unused } from "./check.js";
 import { Database, type NowRow } from "./database.js";
-import type { Aside, LocalCopy } from "./localCopy.js";
+import type { Aside, LocalCopy, ReadCopy } from "./localCopy.js";
 import { readStep } from "./readStep.js";
 import { type RestoreWith, restoreAll } from "./restore.js";
 import type { Forgotten, Held, KeptAside, Shelf } from "./shelf.js";
+import { wholeKitchens } from "./wholeKitchens.js";
 
 /** Steps at hand in a page, to name the next one and to undo at once; the others are fetched as they are come to. */
 const atHand = 20;
@@ -29,13 +30,14 @@ export class DatabaseShelf implements Shelf {
   readonly #database: Database;
 
   constructor(how: ShelfOptions, name = "keepwright") {
-    this.#how = how;
+    this.#how = { ...how, kitchenDoor: wholeKitchens };
     this.#database = new Database(name);
   }
 
-  open(copy: LocalCopy | undefined, laid: readonly Aside[]): Promise<Held> {
+  open(read: ReadCopy | undefined, laid: readonly Aside[]): Promise<Held> {
     return this.#within(async () => {
       await this.#setAside(laid);
+      const copy = await this.#checked(read);
       const row = await this.#repairedRow();
       const moved = await this.#takeInto(withCopy(row, copy), recovered(row, copy, this.#how));
       if (moved.state !== undefined || row.revision > 0) await this.#database.now.put(moved);
@@ -179,6 +181,14 @@ export class DatabaseShelf implements Shelf {
     const kept = new Set((await asides.toArray()).map(({ content }) => content));
     for (const { content, unused } of records)
       if (!kept.has(content)) await asides.add({ content, unused, at: this.#how.clock() });
+  }
+
+  /** The copy once more, with its kitchens looked at more closely than there was time for before the first paint. */
+  async #checked(read: ReadCopy | undefined): Promise<LocalCopy | undefined> {
+    if (!read) return undefined;
+    const { state, unused } = restoreAll(read.fields, this.#how);
+    if (unused.length > 0) await this.#setAside([asideOf(read.fields, unused)]);
+    return { state, of: read.of };
   }
 
   /** The row as it stands, repaired; what could not be used of it is set aside whole. */

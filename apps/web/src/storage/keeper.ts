@@ -5,9 +5,9 @@ import {
   type Aside,
   dropAsides,
   forgetCopy,
-  type LocalCopy,
   type LocalStore,
   localAsidePrefix,
+  type ReadCopy,
   readAsides,
   readCopy,
   takesAnything,
@@ -52,7 +52,7 @@ interface KeeperOptions extends RestoreWith {
  */
 export class Keeper {
   readonly #options: KeeperOptions;
-  readonly #copy: LocalCopy | undefined;
+  readonly #copy: ReadCopy | undefined;
   readonly #listeners = new Set<() => void>();
   #view: History;
   #held: Held | undefined;

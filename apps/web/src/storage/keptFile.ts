@@ -1,6 +1,7 @@
 import type { PlannerState } from "../state/plannerState.js";
 import { isRecord, type Unused, unusable } from "./check.js";
 import { type RestoreWith, restoreAll } from "./restore.js";
+import { wholeKitchens } from "./wholeKitchens.js";
 
 /** The file that a person saves and opens again, as docs/guide/kept-file.md and schemas/kept-file.schema.json describe it. */
 export interface KeptFile {
@@ -38,7 +39,8 @@ function parsed(text: string): { readonly value: unknown } | undefined {
 }
 
 /** Reads such a file, or a record that was set aside. Never throws; tells everything in it that cannot be used. */
-export function readKeptFile(text: string, how: RestoreWith): OpenedFile {
+export function readKeptFile(text: string, given: RestoreWith): OpenedFile {
+  const how = { ...given, kitchenDoor: wholeKitchens };
   const json = parsed(text);
   if (!json) return { ok: false, fault: "notJson" };
   const { value } = json;

@@ -20,6 +20,11 @@ export interface LocalCopy {
   readonly of: CopyOf;
 }
 
+/** A copy that was read, with what it was read from. */
+export interface ReadCopy extends LocalCopy {
+  readonly fields: unknown;
+}
+
 /** A record that could not be used, or not all of it, as it was. */
 export interface Aside {
   readonly content: string;
@@ -56,7 +61,7 @@ function sum(text: string): string {
  * The copy of the newest state, read at once so that the first paint need not wait for the database. What cannot be used of it is laid under a
  * key of its own first. A refused store has no copy.
  */
-export function readCopy(how: RestoreWith, store: () => LocalStore, asideKey: string): LocalCopy | undefined {
+export function readCopy(how: RestoreWith, store: () => LocalStore, asideKey: string): ReadCopy | undefined {
   try {
     const saved = store().getItem(localKey);
     if (saved === null) return undefined;
@@ -66,7 +71,7 @@ export function readCopy(how: RestoreWith, store: () => LocalStore, asideKey: st
     };
     const { state, unused, usable } = restoreAll(Array.isArray(given) ? given : fields, how);
     if (unused.length > 0) store().setItem(asideKey, saved);
-    return usable ? { state, of: copyOf(kept, saved) } : undefined;
+    return usable ? { state, fields, of: copyOf(kept, saved) } : undefined;
   } catch {
     return undefined;
   }

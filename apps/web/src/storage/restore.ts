@@ -12,11 +12,14 @@ import { type RegionChoice, regions } from "../state/region.js";
 import { type At, type Check, choice, isRecord, number, type Unused, unusable, within } from "./check.js";
 import { restoreKitchens } from "./restoreKitchens.js";
 import { restoreCorrections, restoreDays, restoreLying, restoreVents, restoreWords } from "./restoreParts.js";
+import type { KitchenDoor } from "./wholeKitchens.js";
 
 /** What a broken part is replaced by, and the kinds a correction may name. */
 export interface RestoreWith {
   readonly otherwise: PlannerState;
   readonly kinds: ReadonlySet<string>;
+  /** Absent before the first paint: then kitchens are checked by their shape alone. */
+  readonly kitchenDoor?: KitchenDoor;
 }
 
 export interface Restored {
@@ -84,7 +87,7 @@ const fields: ReadonlySet<string> = new Set([
  * The one door for whatever was saved before, by this version or an older one: repairs what can be repaired, keeps the person's words whatever
  * else is broken, and tells everything that it could not use.
  */
-export function restoreAll(saved: unknown, { otherwise, kinds }: RestoreWith): Restored {
+export function restoreAll(saved: unknown, { otherwise, kinds, kitchenDoor }: RestoreWith): Restored {
   const unused: Unused[] = [];
   const whole: At = { field: "", report: (each) => unused.push(each) };
   const at = (name: keyof PlannerState): At => within(whole, name);
@@ -98,7 +101,7 @@ export function restoreAll(saved: unknown, { otherwise, kinds }: RestoreWith): R
   }
   for (const key of Object.keys(saved))
     if (!fields.has(key)) unusable(saved[key], within(whole, key), { want: "nothing" });
-  const kitchens = restoreKitchens(saved.kitchens, at("kitchens"));
+  const kitchens = restoreKitchens(saved.kitchens, at("kitchens"), kitchenDoor);
   const state: PlannerState = {
     version: 3,
     text: saved.text,

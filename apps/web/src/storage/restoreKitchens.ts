@@ -1,11 +1,8 @@
 import {
   airSigns,
   coldSigns,
-  contradictions,
   cupboardSorts,
-  describedKitchen,
   drawerSorts,
-  type Kitchen,
   type KitchenAnswers,
   mostDrawers,
   refrigeratorSizes,
@@ -28,6 +25,7 @@ import {
   within,
 } from "./check.js";
 import { checkKitchen } from "./checkKitchen.js";
+import type { KitchenDoor } from "./wholeKitchens.js";
 
 const mostKitchens = 100;
 const mostWraps = 100;
@@ -57,28 +55,29 @@ const answerFields = {
   wraps: list(choice(wrapIds.filter((wrap) => wrap !== "none")), 0, mostWraps),
 } satisfies { readonly [field in keyof KitchenAnswers]-?: Check<unknown> };
 
-/** The kitchen once more from the answers, where it cannot be used itself. */
-function describedAgain(given: unknown, answers: KitchenAnswers | undefined): Kitchen | undefined {
-  const name = isRecord(given) && typeof given.name === "string" ? given.name : "";
-  if (!answers || name.trim() === "") return undefined;
-  const { kitchen, faults } = describedKitchen(answers, name);
-  return faults.length === 0 && contradictions(kitchen).length === 0 ? kitchen : undefined;
-}
-
-const ownKitchen: Check<OwnKitchen> = (value, at) => {
+function ownKitchen(value: unknown, at: At, door: KitchenDoor | undefined): OwnKitchen | undefined {
   if (!isRecord(value)) return unusable(value, at, { want: "group" });
   const key = typed(value.key, within(at, "key"));
   const answers =
     value.answers === undefined
       ? undefined
       : someOf<KitchenAnswers>(value.answers, within(at, "answers"), answerFields);
-  const kitchen =
-    checkKitchen(value.kitchen, within(at, "kitchen")) ?? describedAgain(value.kitchen, answers);
+  const where = within(at, "kitchen");
+  const given = checkKitchen(value.kitchen, where);
+  const sound = given && (!door || door.agrees(given, where)) ? given : undefined;
+  const kitchen = sound ?? (answers && door?.describe(answers, nameOf(value.kitchen)));
   return key !== undefined && kitchen ? { key, kitchen, ...(answers && { answers }) } : undefined;
-};
+}
+
+const nameOf = (kitchen: unknown): string =>
+  isRecord(kitchen) && typeof kitchen.name === "string" ? kitchen.name : "";
 
 /** Kitchens that can be planned for; each under a key of its own. */
-export function restoreKitchens(value: unknown, at: At): readonly OwnKitchen[] {
+export function restoreKitchens(
+  value: unknown,
+  at: At,
+  door: KitchenDoor | undefined,
+): readonly OwnKitchen[] {
   if (value === undefined) return [];
   if (!Array.isArray(value)) {
     unusable(value, at, { want: "list" });
@@ -91,7 +90,7 @@ export function restoreKitchens(value: unknown, at: At): readonly OwnKitchen[] {
       unusable(each, where, { want: "length", least: 0, most: mostKitchens });
       return [];
     }
-    const own = ownKitchen(each, where);
+    const own = ownKitchen(each, where, door);
     if (!own) return [];
     if (keys.has(own.key)) {
       unusable(own.key, within(where, "key"), { want: "nothing" });

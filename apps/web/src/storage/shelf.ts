@@ -1,5 +1,5 @@
 import type { Entry, History } from "../state/history/history.js";
-import type { Aside, LocalCopy } from "./localCopy.js";
+import type { Aside, ReadCopy } from "./localCopy.js";
 
 /** What the device keeps, as far as a page needs it at hand: the state, the newest steps, and those undone. */
 export interface Held {
@@ -28,7 +28,7 @@ export interface Forgotten {
 /** Where everything is kept for good. Every promise fails where the device refuses. */
 export interface Shelf {
   /** Moves in what lay elsewhere, repairs, and gives what is kept. */
-  readonly open: (copy: LocalCopy | undefined, asides: readonly Aside[]) => Promise<Held>;
+  readonly open: (copy: ReadCopy | undefined, asides: readonly Aside[]) => Promise<Held>;
   /** Does what was done in a page to the newest state, all of it or nothing. What was taken before is not taken twice. */
   readonly take: (entries: readonly Entry[]) => Promise<Held>;
   /** Tells of changes, whichever tab made them, until it is stopped. */

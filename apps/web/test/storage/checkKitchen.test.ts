@@ -3,11 +3,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Unused } from "../../src/storage/check.js";
 import { checkKitchen } from "../../src/storage/checkKitchen.js";
+import { wholeKitchens } from "../../src/storage/wholeKitchens.js";
 
 function checked(value: unknown) {
   const unused: Unused[] = [];
-  const kitchen = checkKitchen(value, { field: "kitchen", report: (each) => unused.push(each) });
-  return { kitchen, unused };
+  const at = { field: "kitchen", report: (each: Unused) => unused.push(each) };
+  const shaped = checkKitchen(value, at);
+  return { kitchen: shaped && wholeKitchens.agrees(shaped, at) ? shaped : undefined, unused };
 }
 
 /** Every path to a value within. */

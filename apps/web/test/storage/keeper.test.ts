@@ -1,4 +1,5 @@
 import { unitsOf } from "@keepwright/handout";
+import { describedKitchen, ordinaryKitchens } from "@keepwright/planner";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { PlannerState } from "../../src/state/plannerState.js";
 import type { Keeper } from "../../src/storage/keeper.js";
@@ -189,6 +190,21 @@ describe("a broken record", () => {
       ["kitchen", '"constructor"'],
       ["people", "-1"],
     ]);
+  });
+
+  it("with a kitchen that contradicts itself is set aside, and the kitchen described again where it can be", async () => {
+    const cold = { ...ordinaryKitchens.small, room: { ...ordinaryKitchens.small.room, temperature: 2 } };
+    const answers = { refrigerator: "hip" } as const;
+    const kitchens = [
+      { key: "own-1", kitchen: cold },
+      { key: "own-2", kitchen: cold, answers },
+    ];
+    device.store.setItem(localKey, JSON.stringify({ ...otherwise, kitchens }));
+    const tab = await device.tab();
+    const again = describedKitchen(answers, cold.name).kitchen;
+    expect(tab.now().state.kitchens).toEqual([{ key: "own-2", kitchen: again, answers }]);
+    expect(JSON.parse((await asidesOf(tab))[0] ?? "").kitchens).toEqual(kitchens);
+    expect((await device.tab()).now().asides).toBe(1);
   });
 
   it("in the database is set aside with the steps that led to it", async () => {

@@ -4,6 +4,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { dayRange, type PlannerState, peopleRange } from "../../src/state/plannerState.js";
 import { restore, restoreAll } from "../../src/storage/restore.js";
+import { wholeKitchens } from "../../src/storage/wholeKitchens.js";
 import { anyState, how, otherwise } from "../support/states.js";
 
 function expectSound(restored: PlannerState): void {
@@ -102,7 +103,7 @@ describe("the one door for what was saved", () => {
   it("puts a broken kitchen together again from the answers it was described by", () => {
     const answers = { refrigerator: "shoulder", cold: "turns" } as const;
     const kitchens = [{ key: "own-1", kitchen: { name: "Flat", places: 7 }, answers }];
-    const { state, unused } = restoreAll({ text: "x", kitchens }, how);
+    const { state, unused } = restoreAll({ text: "x", kitchens }, { ...how, kitchenDoor: wholeKitchens });
     expect(state.kitchens).toEqual([
       { key: "own-1", kitchen: describedKitchen(answers, "Flat").kitchen, answers },
     ]);
