@@ -257,7 +257,10 @@ export class Keeper {
       this.#shelf = shelf;
       this.#accept(held);
       dropAsides(laid, store);
-      if (held.revision > 0 && this.#underWay.length === 0) this.#writeCopy(0);
+      // The database has what was in it by now, if only among what was set aside.
+      if (this.#underWay.length > 0) return;
+      if (held.revision > 0) this.#writeCopy(0);
+      else forgetCopy(store);
     } catch {
       this.#underWay = [];
       this.#fail();

@@ -70,7 +70,7 @@ export function readCopy(how: RestoreWith, store: () => LocalStore, asideKey: st
       readonly kept?: unknown;
     };
     const { state, unused, usable } = restoreAll(Array.isArray(given) ? given : fields, how);
-    if (unused.length > 0) store().setItem(asideKey, saved);
+    if (unused.length > 0 && !isAside(store(), saved)) store().setItem(asideKey, saved);
     return usable ? { state, fields, of: copyOf(kept, saved) } : undefined;
   } catch {
     return undefined;
@@ -91,6 +91,9 @@ function asideKeys(store: LocalStore): string[] {
   const keys = Array.from({ length: store.length }, (_, index) => store.key(index));
   return keys.filter((key) => key?.startsWith(localAsidePrefix)) as string[];
 }
+
+const isAside = (store: LocalStore, content: string): boolean =>
+  asideKeys(store).some((key) => store.getItem(key) === content);
 
 /** What was laid aside here, for the database to take, with what could not be used of each. */
 export function readAsides(how: RestoreWith, store: () => LocalStore): Aside[] {
