@@ -187,7 +187,7 @@ export class DatabaseShelf implements Shelf {
   async #checked(read: ReadCopy | undefined): Promise<LocalCopy | undefined> {
     if (!read) return undefined;
     const { state, unused } = restoreAll(read.fields, this.#how);
-    if (unused.length > 0) await this.#setAside([asideOf(read.fields, unused)]);
+    if (unused.length > 0) await this.#setAside([{ content: read.saved, unused }]);
     return { state, of: read.of };
   }
 

@@ -23,6 +23,7 @@ export interface LocalCopy {
 /** A copy that was read, with what it was read from. */
 export interface ReadCopy extends LocalCopy {
   readonly fields: unknown;
+  readonly saved: string;
 }
 
 /** A record that could not be used, or not all of it, as it was. */
@@ -71,7 +72,7 @@ export function readCopy(how: RestoreWith, store: () => LocalStore, asideKey: st
     };
     const { state, unused, usable } = restoreAll(Array.isArray(given) ? given : fields, how);
     if (unused.length > 0 && !isAside(store(), saved)) store().setItem(asideKey, saved);
-    return usable ? { state, fields, of: copyOf(kept, saved) } : undefined;
+    return usable ? { state, fields, saved, of: copyOf(kept, saved) } : undefined;
   } catch {
     return undefined;
   }

@@ -185,7 +185,8 @@ describe("a broken record", () => {
     );
     const tab = await device.tab();
     expect(tab.now().state).toEqual({ ...otherwise, text: "2 kg apples" });
-    const [aside] = await tab.asides();
+    const [aside, ...others] = await tab.asides();
+    expect(others).toEqual([]);
     expect(aside?.unused.map(({ field, value }) => [field, value])).toEqual([
       ["kitchen", '"constructor"'],
       ["people", "-1"],
@@ -204,6 +205,7 @@ describe("a broken record", () => {
     const again = describedKitchen(answers, cold.name).kitchen;
     expect(tab.now().state.kitchens).toEqual([{ key: "own-2", kitchen: again, answers }]);
     expect(JSON.parse((await asidesOf(tab))[0] ?? "").kitchens).toEqual(kitchens);
+    expect(tab.now().asides).toBe(1);
     expect((await device.tab()).now().asides).toBe(1);
   });
 

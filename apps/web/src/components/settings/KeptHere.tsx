@@ -9,16 +9,24 @@ export function KeptHere() {
   const say = useSettingsWords();
   const { state, steps } = useDesk().haul;
   const lines = state.text.split("\n").filter((line) => line.trim() !== "").length;
+  const counts = {
+    "kept.corrections": Object.keys(state.corrections).length,
+    "kept.kitchens": state.kitchens.length,
+    "kept.lying": Object.keys(state.lying).length,
+    "kept.done": state.done.length,
+  } as const;
+  const kinds = Object.keys(counts) as (keyof typeof counts)[];
   return (
     <section aria-labelledby="kept-heading">
       <h3 id="kept-heading">{say("kept.heading")}</h3>
       <p>{say("kept.where")}</p>
       <ul>
         <li>{say("kept.lines", { count: lines })}</li>
-        <li>{say("kept.corrections", { count: Object.keys(state.corrections).length })}</li>
-        <li>{say("kept.kitchens", { count: state.kitchens.length })}</li>
-        <li>{say("kept.lying", { count: Object.keys(state.lying).length })}</li>
-        <li>{say("kept.done", { count: state.done.length })}</li>
+        {kinds
+          .filter((key) => counts[key] > 0)
+          .map((key) => (
+            <li key={key}>{say(key, { count: counts[key] })}</li>
+          ))}
         <li>{say("kept.steps", { count: steps, most: mostSteps })}</li>
       </ul>
     </section>

@@ -6,7 +6,7 @@ export const settingsEnglish = {
   "settings.language.es": "Español",
   "settings.words": "Words and measures",
   "settings.region": "Dates and numbers as in",
-  "settings.region.device": "This device’s region ({region})",
+  "settings.region.device": "This device ({region})",
   "settings.region.sample": "Like this: {date}, {number}.",
   "settings.temperature": "Temperatures",
   "settings.temperature.metric": "Celsius (°C)",

@@ -8,7 +8,7 @@ export const settingsSpanish: SettingsWords = {
   "settings.language.es": "Español",
   "settings.words": "Palabras y medidas",
   "settings.region": "Fechas y números como en",
-  "settings.region.device": "La región de este aparato ({region})",
+  "settings.region.device": "Este aparato ({region})",
   "settings.region.sample": "Así: {date}, {number}.",
   "settings.temperature": "Temperaturas",
   "settings.temperature.metric": "Celsius (°C)",
