@@ -4,10 +4,12 @@ import type { PlannerChange, PlannerState } from "../state/plannerState.js";
 import {
   type Aside,
   dropAsides,
+  dropCopy,
   forgetCopy,
   type LocalStore,
   localAsidePrefix,
   type ReadCopy,
+  rawCopy,
   readAsides,
   readCopy,
   takesAnything,
@@ -53,6 +55,8 @@ interface KeeperOptions extends RestoreWith {
 export class Keeper {
   readonly #options: KeeperOptions;
   readonly #copy: ReadCopy | undefined;
+  /** What lay in the copy's place at first, whether it could be read or not. */
+  readonly #raw: string | null;
   readonly #listeners = new Set<() => void>();
   #view: History;
   #held: Held | undefined;
@@ -69,6 +73,7 @@ export class Keeper {
 
   constructor(options: KeeperOptions) {
     this.#options = options;
+    this.#raw = rawCopy(options.store);
     this.#copy = readCopy(options, options.store, `${localAsidePrefix}.${options.by}`);
     this.#view = noHistory(this.#copy?.state ?? options.otherwise);
     this.#current = this.#snapshot();
@@ -260,7 +265,7 @@ export class Keeper {
       // The database has what was in it by now, if only among what was set aside.
       if (this.#underWay.length > 0) return;
       if (held.revision > 0) this.#writeCopy(0);
-      else forgetCopy(store);
+      else dropCopy(this.#raw, store);
     } catch {
       this.#underWay = [];
       this.#fail();

@@ -78,6 +78,20 @@ export function readCopy(how: RestoreWith, store: () => LocalStore, asideKey: st
   }
 }
 
+/** What lies in the copy's place, whatever it is. */
+export function rawCopy(store: () => LocalStore): string | null {
+  try {
+    return store().getItem(localKey);
+  } catch {
+    return null;
+  }
+}
+
+/** Takes the copy away if it still is the one that was read: another tab may have written a newer one since. */
+export function dropCopy(raw: string | null, store: () => LocalStore): void {
+  if (raw !== null && rawCopy(store) === raw) store().removeItem(localKey);
+}
+
 /** Writes the copy. False where the device would not take it. */
 export function writeCopy({ state, of }: LocalCopy, store: () => LocalStore): boolean {
   try {

@@ -57,27 +57,9 @@ export function SavedFile() {
         <button type="button" className="main-button" onClick={save}>
           {say("file.save")}
         </button>
-        <div className="field wide">
-          <label htmlFor={id}>{say("file.open")}</label>
-          <input
-            id={id}
-            type="file"
-            accept=".json,application/json"
-            aria-describedby={wrong ? `${id}-wrong` : undefined}
-            aria-invalid={wrong !== ""}
-            onChange={(event) => {
-              const [file] = event.target.files ?? [];
-              if (file) void open(file);
-              // The same file may be chosen again once it was mended.
-              event.target.value = "";
-            }}
-          />
-        </div>
+        <FileField wrong={wrong} onChoose={(file) => void open(file)} />
       </div>
       <p role="status">{said}</p>
-      <p role="alert" id={`${id}-wrong`} className="wrong">
-        {wrong}
-      </p>
       <ReplaceQuestion
         dialog={question}
         opened={opened}
@@ -87,5 +69,37 @@ export function SavedFile() {
         }}
       />
     </section>
+  );
+}
+
+interface FileFieldProps {
+  /** Why the last file was not opened; empty where it was. */
+  readonly wrong: string;
+  readonly onChoose: (file: File) => void;
+}
+
+function FileField({ wrong, onChoose }: FileFieldProps) {
+  const say = useSettingsWords();
+  const id = useId();
+  return (
+    <div className="field wide">
+      <label htmlFor={id}>{say("file.open")}</label>
+      <input
+        id={id}
+        type="file"
+        accept=".json,application/json"
+        aria-describedby={wrong ? `${id}-wrong` : undefined}
+        aria-invalid={wrong !== ""}
+        onChange={(event) => {
+          const [file] = event.target.files ?? [];
+          if (file) onChoose(file);
+          // The same file may be chosen again once it was mended.
+          event.target.value = "";
+        }}
+      />
+      <p role="alert" id={`${id}-wrong`} className="wrong">
+        {wrong}
+      </p>
+    </div>
   );
 }
