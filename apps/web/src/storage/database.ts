@@ -13,7 +13,7 @@ export interface NowRow {
   readonly seen: Readonly<Record<string, number>>;
 }
 
-/** The device's database, as decision 0011 describes it. */
+/** The device's database, as decision 0012 describes it. */
 export class Database extends Dexie {
   readonly now!: Table<NowRow, "now">;
   readonly steps!: Table<{ readonly number: number }, number>;
