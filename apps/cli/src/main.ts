@@ -1,7 +1,7 @@
 import { loadSolver } from "@keepwright/planner";
 import { nodeDoor } from "./door/nodeDoor.js";
-import { run } from "./run.js";
+import { runToEnd } from "./run.js";
 
 const words = process.argv.slice(2);
 const solver = words.includes("--prove") ? await loadSolver() : undefined;
-process.exitCode = run(words, { ...nodeDoor(), solver });
+process.exitCode = await runToEnd(words, { ...nodeDoor(), solver });

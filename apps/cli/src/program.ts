@@ -1,4 +1,5 @@
 import { Command } from "commander";
+import { batchCommand } from "./commands/batch.js";
 import { buyCommand } from "./commands/buy.js";
 import { calendarCommand } from "./commands/calendar.js";
 import { carryOnCommand } from "./commands/carryOn.js";
@@ -17,6 +18,8 @@ import { version } from "./version.js";
 /** Where a command leaves its exit code. */
 export interface CommandOutcome {
   code: ExitCode;
+  /** What is left to do where a command takes longer than one go; its exit code then holds. */
+  later?: () => Promise<ExitCode>;
 }
 
 const examples = `
@@ -30,6 +33,7 @@ Examples:
   keepwright labels plan.json > labels.html
   keepwright rows plan.json --csv > stays.csv
   keepwright sheet haul.txt --language es --out door.pdf
+  keepwright batch boxes.ndjson --sheets sheets
   keepwright item carrots
   keepwright kitchen
 `;
@@ -54,6 +58,7 @@ export function keepwrightProgram(door: Door, outcome: CommandOutcome): Command 
   labelsCommand(program, door, outcome);
   rowsCommand(program, door, outcome);
   sheetCommand(program, door, outcome);
+  batchCommand(program, door, outcome);
   itemCommand(program, door);
   kitchenCommand(program, door);
   return program;

@@ -49,10 +49,13 @@ function tellFault(door: Door, error: unknown, json: boolean): ExitCode {
 
 const askedForHelp = (error: unknown): boolean => error instanceof CommanderError && error.exitCode === 0;
 
-/** Runs one command line and returns the exit code. Never throws. */
-export function run(words: readonly string[], door: Door): ExitCode {
-  const json = wantsJson(words);
-  const outcome: CommandOutcome = { code: exitCodes.done };
+function failed(door: Door, error: unknown, json: boolean): ExitCode {
+  if (askedForHelp(error)) return exitCodes.done;
+  const mistake = asUserError(error);
+  return mistake ? tellUserError(door, mistake, json) : tellFault(door, error, json);
+}
+
+function begun(words: readonly string[], door: Door, outcome: CommandOutcome): ExitCode {
   try {
     const program = keepwrightProgram(door, outcome);
     if (words.length === 0) {
@@ -62,8 +65,21 @@ export function run(words: readonly string[], door: Door): ExitCode {
     program.parse(words.map(asWords), { from: "user" });
     return outcome.code;
   } catch (error) {
-    if (askedForHelp(error)) return exitCodes.done;
-    const mistake = asUserError(error);
-    return mistake ? tellUserError(door, mistake, json) : tellFault(door, error, json);
+    return failed(door, error, wantsJson(words));
+  }
+}
+
+/** Runs one command line that is done in one go and returns the exit code. Never throws. */
+export const run = (words: readonly string[], door: Door): ExitCode =>
+  begun(words, door, { code: exitCodes.done });
+
+/** Runs any command line to its end, also one that takes longer than one go. Never rejects. */
+export async function runToEnd(words: readonly string[], door: Door): Promise<ExitCode> {
+  const outcome: CommandOutcome = { code: exitCodes.done };
+  const code = begun(words, door, outcome);
+  try {
+    return outcome.later ? await outcome.later() : code;
+  } catch (error) {
+    return failed(door, error, wantsJson(words));
   }
 }

@@ -9,6 +9,7 @@ export * from "./formats/whyText.js";
 export * from "./formats/worthBuyingText.js";
 export * from "./takeHome/index.js";
 export * from "./view/amount.js";
+export * from "./view/batchView.js";
 export * from "./view/besideView.js";
 export * from "./view/carriedOnView.js";
 export * from "./view/commandLine.js";

@@ -11,6 +11,8 @@ import {
   worthBuyingSchema,
 } from "@keepwright/planner";
 import { z } from "zod";
+import { batchRowSchema } from "../batch/row.js";
+import { batchOutcomeSchema } from "./batchSchema.js";
 import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
 import { keptFileSchema } from "./keptFileSchema.js";
@@ -91,6 +93,12 @@ export const published: Readonly<Record<string, Published>> = {
   "kept-file": {
     title: "The file in which the web page takes along what was entered",
     schema: keptFileSchema,
+    io: "output",
+  },
+  "batch-row": { title: "One row of a batch", schema: batchRowSchema, io: "input" },
+  "batch-outcome": {
+    title: "What became of one row, as keepwright batch --json prints it",
+    schema: batchOutcomeSchema,
     io: "output",
   },
   item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },

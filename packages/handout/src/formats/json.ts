@@ -42,8 +42,15 @@ export const writtenWorthBuying = (told: WorthBuying, reading: Reading): Written
   reading,
 });
 
+/** Characters that could steer a terminal, escaped. */
+const escaped = (json: string): string =>
+  json.replace(
+    /[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g,
+    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  );
+
 /** JSON text, two spaces deep, ending with a line break. Characters that could steer a terminal are escaped. */
-export function jsonText(value: unknown): string {
-  const escaped = (character: string) => `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`;
-  return `${JSON.stringify(value, null, 2).replace(/[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g, escaped)}\n`;
-}
+export const jsonText = (value: unknown): string => `${escaped(JSON.stringify(value, null, 2))}\n`;
+
+/** JSON text on one line, for one object a line; escaped likewise. */
+export const jsonLine = (value: unknown): string => `${escaped(JSON.stringify(value))}\n`;

@@ -1,4 +1,5 @@
 import { amountsWords } from "./english/amounts.js";
+import { batchWords } from "./english/batch.js";
 import { besideWords } from "./english/beside.js";
 import { buyingWords } from "./english/buying.js";
 import { carryOnWords } from "./english/carryOn.js";
@@ -42,4 +43,5 @@ export const english = {
   ...takeHomeWords,
   ...sheetWords,
   ...commandLineWords,
+  ...batchWords,
 } as const satisfies Messages;

@@ -1,5 +1,6 @@
 import type { Message } from "./message.js";
 import { amountsSpanish } from "./spanish/amounts.js";
+import { batchSpanish } from "./spanish/batch.js";
 import { besideSpanish } from "./spanish/beside.js";
 import { buyingSpanish } from "./spanish/buying.js";
 import { carryOnSpanish } from "./spanish/carryOn.js";
@@ -42,6 +43,7 @@ export const spanish: Readonly<Record<MessageKey, Message>> = {
   ...takeHomeSpanish,
   ...sheetSpanish,
   ...commandLineSpanish,
+  ...batchSpanish,
 };
 
 export const spanishLanguage: Language = { tag: "es-419", messages: spanish };

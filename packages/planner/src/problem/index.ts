@@ -17,6 +17,7 @@ export * from "./planDraws.js";
 export { planFrom } from "./planFrom.js";
 export * from "./problem.js";
 export * from "./programme.js";
+export { schemaFindings } from "./schemaFindings.js";
 export * from "./simulationOf.js";
 export * from "./wanted.js";
 export * from "./wish.js";
