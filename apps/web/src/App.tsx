@@ -25,12 +25,21 @@ const pages: Readonly<Record<Screen, React.ComponentType<{ readonly on: string |
   settings: lazy(() => import("./pages/SettingsPage.js")),
 };
 
-/** The page: one desk, and one screen at a time upon it. */
+/** The page, as soon as there are words to say it in. */
 export function App() {
-  const { screen, on } = useRoute();
   const haul = useHaul(kinds);
+  const spoken = useLanguage(haul.state);
+  return spoken && <SpokenApp haul={haul} {...spoken} />;
+}
+
+type SpokenAppProps = NonNullable<ReturnType<typeof useLanguage>> & {
+  readonly haul: ReturnType<typeof useHaul>;
+};
+
+/** One desk, and one screen at a time upon it. */
+function SpokenApp({ haul, language, tag, say, spoken }: SpokenAppProps) {
+  const { screen, on } = useRoute();
   const figures = useFigures();
-  const { language, tag, say, spoken } = useLanguage(haul.state);
   const worked = useWorkedOut(haul.state, figures.catalogue, spoken);
   const Shown = pages[screen];
   return (

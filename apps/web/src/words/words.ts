@@ -1,4 +1,4 @@
-import { type Message, sayer } from "@keepwright/handout";
+import { englishLanguage, type Language, type Message, sayer } from "@keepwright/handout";
 import { createContext, useContext } from "react";
 import { englishPage } from "./english.js";
 
@@ -10,7 +10,16 @@ export interface PageLanguage {
   readonly messages: { readonly [key in keyof PageMessages]: Message };
 }
 
+/** All that is said in a language: the page's own words, and the sentences about plans. Each gets the reader's own tag. */
+export interface AllWords {
+  readonly page: PageLanguage;
+  readonly plan: Language;
+}
+
 export const englishPageLanguage: PageLanguage = { tag: "en-GB", messages: englishPage };
+
+/** English is at hand from the first. */
+export const englishWords: AllWords = { page: englishPageLanguage, plan: englishLanguage };
 
 /** Says the page's words in a language. */
 export const pageWords = ({ tag, messages }: PageLanguage) => sayer<PageMessages>(tag, messages);
