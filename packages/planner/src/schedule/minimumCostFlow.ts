@@ -1,9 +1,11 @@
+import { NodeQueue } from "./nodeQueue.js";
+
 /**
  * Minimum-cost flow by successive shortest paths with node potentials (Ahuja, Magnanti & Orlin, Network Flows, 1993,
  * section 9.7; from memory, checked in tests against the linear-programming solver HiGHS). Exact: with whole capacities
  * and supplies the flow is whole. Costs must be at least 0.
  *
- * Nodes are 0 … nodes − 1. The graphs here have at most a few hundred nodes, so the nearest node is found by a plain scan.
+ * Nodes are 0 … nodes − 1.
  */
 export interface FlowNetwork {
   readonly nodes: number;
@@ -15,16 +17,34 @@ export interface FlowNetwork {
   readonly leaving: number[][];
   /** Potentials: with every flow sent so far, cost + potential(tail) − potential(head) ≥ 0 on every arc with room. */
   readonly potentials: Float64Array;
+  /** Room for the shortest paths, used again by each. */
+  readonly tree: Tree;
 }
 
-export const emptyNetwork = (nodes: number): FlowNetwork => ({
-  nodes,
-  heads: [],
-  capacities: [],
-  costs: [],
-  leaving: Array.from({ length: nodes }, () => []),
-  potentials: new Float64Array(nodes),
-});
+interface Tree {
+  readonly distances: Float64Array;
+  readonly arrivedBy: Int32Array;
+  readonly done: Uint8Array;
+  readonly open: NodeQueue;
+}
+
+export function emptyNetwork(nodes: number): FlowNetwork {
+  const distances = new Float64Array(nodes);
+  return {
+    nodes,
+    heads: [],
+    capacities: [],
+    costs: [],
+    leaving: Array.from({ length: nodes }, () => []),
+    potentials: new Float64Array(nodes),
+    tree: {
+      distances,
+      arrivedBy: new Int32Array(nodes),
+      done: new Uint8Array(nodes),
+      open: new NodeQueue(distances),
+    },
+  };
+}
 
 /** Adds an arc and returns its number; the flow on it is the capacity of its reverse, arc + 1. */
 export function addArc(
@@ -45,66 +65,51 @@ export function addArc(
 
 export const flowOn = (network: FlowNetwork, arc: number): number => network.capacities[arc + 1]!;
 
-interface Tree {
-  readonly distances: Float64Array;
-  readonly arrivedBy: Int32Array;
-  readonly done: Uint8Array;
-}
-
-function nearestOpen({ distances, done }: Tree): number {
-  let nearest = -1;
-  let least = Number.POSITIVE_INFINITY;
-  for (let node = 0; node < distances.length; node++) {
-    if (!done[node] && distances[node]! < least) {
-      least = distances[node]!;
-      nearest = node;
-    }
-  }
-  return nearest;
-}
-
 function relax(
-  { leaving, capacities, costs, heads, potentials }: FlowNetwork,
-  tree: Tree,
+  { leaving, capacities, costs, heads, potentials, tree: { distances, done, arrivedBy, open } }: FlowNetwork,
   node: number,
 ): void {
-  const base = tree.distances[node]! + potentials[node]!;
-  for (const arc of leaving[node]!) {
+  const reached = distances[node]!;
+  const base = reached + potentials[node]!;
+  const arcs = leaving[node]!;
+  for (let index = 0; index < arcs.length; index++) {
+    const arc = arcs[index]!;
     if (capacities[arc]! <= 0) continue;
     const head = heads[arc]!;
+    if (done[head]) continue;
     // Rounding can leave a reduced cost a hair below 0; the distance then stays that of the node itself.
-    const distance = Math.max(tree.distances[node]!, base + costs[arc]! - potentials[head]!);
-    if (!tree.done[head] && distance < tree.distances[head]!) {
-      tree.distances[head] = distance;
-      tree.arrivedBy[head] = arc;
+    const distance = Math.max(reached, base + costs[arc]! - potentials[head]!);
+    if (distance < distances[head]!) {
+      distances[head] = distance;
+      arrivedBy[head] = arc;
+      open.reached(head);
     }
   }
 }
 
 /** Shortest path by reduced cost from `source`, as far as `sink`. */
-function shortestPath(network: FlowNetwork, source: number, sink: number): Tree {
-  const tree: Tree = {
-    distances: new Float64Array(network.nodes).fill(Number.POSITIVE_INFINITY),
-    arrivedBy: new Int32Array(network.nodes).fill(-1),
-    done: new Uint8Array(network.nodes),
-  };
-  tree.distances[source] = 0;
-  for (let node = source; node !== -1 && node !== sink; node = nearestOpen(tree)) {
-    tree.done[node] = 1;
-    relax(network, tree, node);
+function shortestPath(network: FlowNetwork, source: number, sink: number): void {
+  const { distances, arrivedBy, done, open } = network.tree;
+  distances.fill(Number.POSITIVE_INFINITY);
+  arrivedBy.fill(-1);
+  done.fill(0);
+  open.clear();
+  distances[source] = 0;
+  for (let node = source; node !== -1 && node !== sink; node = open.nearest()) {
+    done[node] = 1;
+    relax(network, node);
   }
-  return tree;
 }
 
 /** Sends up to `wanted` along the path found; returns how much went. */
-function augment(network: FlowNetwork, tree: Tree, source: number, sink: number, wanted: number): number {
-  const { heads, capacities } = network;
+function augment({ heads, capacities, tree }: FlowNetwork, source: number, sink: number, wanted: number): number {
+  const { arrivedBy } = tree;
   let amount = wanted;
-  for (let node = sink; node !== source; node = heads[tree.arrivedBy[node]! ^ 1]!) {
-    amount = Math.min(amount, capacities[tree.arrivedBy[node]!]!);
+  for (let node = sink; node !== source; node = heads[arrivedBy[node]! ^ 1]!) {
+    amount = Math.min(amount, capacities[arrivedBy[node]!]!);
   }
-  for (let node = sink; node !== source; node = heads[tree.arrivedBy[node]! ^ 1]!) {
-    const arc = tree.arrivedBy[node]!;
+  for (let node = sink; node !== source; node = heads[arrivedBy[node]! ^ 1]!) {
+    const arc = arrivedBy[node]!;
     capacities[arc] = capacities[arc]! - amount;
     capacities[arc ^ 1] = capacities[arc ^ 1]! + amount;
   }
@@ -116,16 +121,17 @@ function augment(network: FlowNetwork, tree: Tree, source: number, sink: number,
  * Returns what was sent: less than `supply` when the network has no more room.
  */
 export function sendFlow(network: FlowNetwork, source: number, sink: number, supply: number): number {
+  const { potentials } = network;
+  const { distances } = network.tree;
   let sent = 0;
   while (sent < supply) {
-    const tree = shortestPath(network, source, sink);
-    const reach = tree.distances[sink]!;
+    shortestPath(network, source, sink);
+    const reach = distances[sink]!;
     if (reach === Number.POSITIVE_INFINITY) break;
-    const { potentials } = network;
     for (let node = 0; node < network.nodes; node++) {
-      potentials[node] = potentials[node]! + Math.min(tree.distances[node]!, reach);
+      potentials[node] = potentials[node]! + Math.min(distances[node]!, reach);
     }
-    sent += augment(network, tree, source, sink, supply - sent);
+    sent += augment(network, source, sink, supply - sent);
   }
   return sent;
 }
