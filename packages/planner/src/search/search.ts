@@ -61,6 +61,11 @@ export class Search {
     return evaluation;
   }
 
+  /** Stands where it stood before: what was found there in vain need not be looked for again. */
+  goBackTo(evaluation: Evaluation): void {
+    this.#stand(evaluation);
+  }
+
   #stand(evaluation: Evaluation): void {
     const before = this.current;
     this.current = evaluation;

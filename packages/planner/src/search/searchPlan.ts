@@ -33,16 +33,23 @@ function from(search: Search, choice: Choice, downhill: (search: Search) => void
   return search.current;
 }
 
+/** Goes on downhill from where the search has been, by other kinds of change. */
+function onFrom(search: Search, evaluation: Evaluation, downhill: (search: Search) => void): Evaluation {
+  search.goBackTo(evaluation);
+  downhill(search);
+  return search.current;
+}
+
 /** Downhill from the first arrangement; where room is short, also from one that begins with what is hardest to fit. */
 function searchLarge(search: Search, constructed: Choice): Evaluation {
   const { prepared } = search;
   const first = from(search, constructed, descend);
   const best =
     first.objective.overflow > 0 ? better(first, from(search, construct(prepared, "bulk"), descend)) : first;
-  const finished = from(search, best.choice, finish);
+  const finished = onFrom(search, best, finish);
   // A plan is never worse than leaving everything unsorted.
   const unsorted = search.goTo(unsortedChoice(prepared.problem));
-  return better(finished, unsorted) === finished ? finished : from(search, unsorted.choice, finish);
+  return better(finished, unsorted) === finished ? finished : onFrom(search, unsorted, finish);
 }
 
 /** The best choice found: constructed, improved, improved again from perturbed copies, and last wrap by wrap. */
@@ -56,9 +63,9 @@ export function searchPlan(prepared: Prepared, progress?: (progress: Progress) =
   for (let round = 0; round < rounds; round++) {
     progress?.({ done: (round + 1) / (rounds + 1), best: best.objective.total });
     const thrown = from(search, perturbed(prepared, best.choice, random), descendQuickly);
-    if (better(best, thrown) === thrown) best = from(search, thrown.choice, finish);
+    if (better(best, thrown) === thrown) best = onFrom(search, thrown, finish);
   }
-  best = from(search, best.choice, improveWraps);
+  best = onFrom(search, best, improveWraps);
   progress?.({ done: 1, best: best.objective.total });
   return best;
 }
