@@ -1,10 +1,11 @@
 import type { Evaluation } from "./evaluate.js";
 import { exchange } from "./exchange.js";
-import { withOtherSettings, withProgramme } from "./moves.js";
+import { withProgramme } from "./moves.js";
 import { improvePairs } from "./pairs.js";
 import { leastGain, type Search } from "./search.js";
 import { isSmall } from "./smallCase.js";
 import { joinParts, shiftPortions, splitParts, splitToFit } from "./splitting.js";
+import { turnVents } from "./turnVents.js";
 
 /** Options of a part judged in full, at most. */
 const mostTried = 2;
@@ -46,13 +47,6 @@ function improveSettled(search: Search): boolean {
   search.settled.clear();
   return improveParts(search);
 }
-
-const turnVents = (search: Search): boolean =>
-  search.prepared.problem.vents.reduce(
-    (improved: boolean, _, vent) =>
-      withOtherSettings(search.current.choice, vent).some((choice) => search.attempt(choice)) || improved,
-    false,
-  );
 
 type Kind = (search: Search) => boolean;
 

@@ -97,7 +97,12 @@ export class RememberedEstimates {
   }
 }
 
-function sameAir({ air: was }: RememberedEstimate, { trajectory }: Evaluation, box: number): boolean {
+/** Whether a box has, on every day, nearly the air that was there when something was found out. */
+export function sameAir(
+  { air: was }: Pick<RememberedEstimate, "air">,
+  { trajectory }: Evaluation,
+  box: number,
+): boolean {
   const { air: is, tree } = trajectory.inner;
   for (let entry = box; entry < is.density.length; entry += is.width) {
     const missing = Math.max(tree.saturationDensity[box]! - is.density[entry]!, 0.01 * is.density[entry]!);
