@@ -1,4 +1,3 @@
-import { figureCatalogue } from "@keepwright/catalogue";
 import {
   bindProblem,
   explainPlan,
@@ -9,7 +8,8 @@ import {
   planProblem,
   provePlan,
 } from "@keepwright/planner";
-import { type PlanAnswer, type PlanRequest, planSeed } from "./planMessages.js";
+import type { PlanAnswer, PlanRequest } from "./planMessages.js";
+import { plannerRequest } from "./plannerRequest.js";
 
 /**
  * Relaxations solved for a proof, less than a third of what the command line takes: nobody has asked for it here, and it costs a telephone time
@@ -23,21 +23,14 @@ const mostRelaxations = 24;
  * The solver is not asked for before that, and where it does not come or does not get through, the plan stands without.
  */
 export async function answerPlan(
-  { number, lots, kitchen, household, from }: PlanRequest,
+  { number, ...asked }: PlanRequest,
   answer: (answer: PlanAnswer) => void,
   load: typeof loadSolver = loadSolver,
 ): Promise<void> {
   let problem: Problem;
   let plan: Plan;
   try {
-    const request = {
-      haul: { lots: [...lots] },
-      kitchen,
-      household,
-      from,
-      seed: planSeed,
-      catalogue: figureCatalogue(),
-    };
+    const request = plannerRequest(asked);
     problem = bindProblem(request);
     plan = planProblem(problem);
     answer({ number, kind: "plan", plan });

@@ -1,4 +1,5 @@
 import type { PlanAnswer, PlanAsked } from "./planMessages.js";
+import { type QuickWorker, quickDesk } from "./quickDesk.js";
 
 /** The part of a worker that is used here, so that another can stand in for it. */
 export type PlanWorker = Pick<Worker, "postMessage" | "terminate" | "onmessage" | "onerror">;
@@ -17,11 +18,23 @@ type Answered = (answer: PlanAnswer, asked: PlanAsked) => void;
  * Hands plans to be made to a worker, one at a time. A worker still busy with what nobody wants any more is let go and a
  * new one started: so a question is answered at once although the plan before it is still being proved. A worker that breaks
  * is reported with its message, and the next question gets a new one; where only the proof was missing, it stays missing.
+ *
+ * Beside it another worker keeps the last plan in hand and is not let go: it answers a corrected question at once, and what it answers stands until
+ * the plan from nothing is there, which is the same for everybody (`quickDesk`).
  */
-export function planDesk(start: () => PlanWorker, answered: Answered): PlanDesk {
+export function planDesk(
+  start: () => PlanWorker,
+  answered: Answered,
+  startQuick: () => QuickWorker,
+): PlanDesk {
   let worker: PlanWorker | undefined;
   let busy = false;
   let number = 0;
+  /** The question that may still be answered quickly: it has no plan yet. */
+  let awaited: PlanAsked | undefined;
+  const quick = quickDesk(startQuick, (answer) => {
+    if (answer.number === number && awaited) answered(answer, awaited);
+  });
   const letGo = () => {
     worker?.terminate();
     worker = undefined;
@@ -34,11 +47,14 @@ export function planDesk(start: () => PlanWorker, answered: Answered): PlanDesk 
       if (data.number !== own || own !== number) return;
       busy = data.kind === "plan" || data.kind === "reasons";
       proving = data.kind === "reasons";
+      awaited = undefined;
+      if (data.kind === "plan") quick.takeInHand(asked, data.plan);
       answered(data, asked);
     };
     worker.onerror = (event) => {
       letGo();
       if (own !== number) return;
+      awaited = undefined;
       const message = event.message ?? "";
       answered(
         proving
@@ -55,12 +71,18 @@ export function planDesk(start: () => PlanWorker, answered: Answered): PlanDesk 
       number += 1;
       busy = true;
       listen(asked, number);
+      awaited = asked;
       worker.postMessage({ ...asked, number });
+      quick.ask(asked, number);
     },
     drop() {
       number += 1;
+      awaited = undefined;
       if (busy) letGo();
     },
-    close: letGo,
+    close() {
+      letGo();
+      quick.close();
+    },
   };
 }

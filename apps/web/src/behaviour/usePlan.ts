@@ -35,9 +35,9 @@ export function usePlan(ask: PlanAsked | undefined): PlanState & { readonly agai
   const question = ask === undefined ? undefined : JSON.stringify(ask);
 
   useEffect(() => {
-    const own = planDesk(startWorker, (answer, asked) =>
-      setState((before) => afterAnswer(before, answer, asked)),
-    );
+    const answered = (answer: PlanAnswer, asked: PlanAsked) =>
+      setState((before) => afterAnswer(before, answer, asked));
+    const own = planDesk(startWorker, answered, startWorker);
     desk.current = own;
     return own.close;
   }, []);
@@ -59,12 +59,10 @@ export function afterAnswer(before: PlanState, answer: PlanAnswer, asked: PlanAs
   const { made } = before;
   const { number } = answer;
   switch (answer.kind) {
+    case "meanwhile":
+      return { made: madeOf(answer, asked), problem: undefined, working: true };
     case "plan":
-      return {
-        made: { asked, plan: answer.plan, reasons: [], number, proving: true },
-        problem: undefined,
-        working: false,
-      };
+      return { made: madeOf(answer, asked), problem: undefined, working: false };
     case "reasons":
       return made?.number === number ? { ...before, made: { ...made, reasons: answer.reasons } } : before;
     case "proof":
@@ -73,6 +71,14 @@ export function afterAnswer(before: PlanState, answer: PlanAnswer, asked: PlanAs
       return { made: made && { ...made, proving: false }, problem: answer.message, working: false };
   }
 }
+
+const madeOf = ({ plan, number }: { plan: Plan; number: number }, asked: PlanAsked): MadePlan => ({
+  asked,
+  plan,
+  reasons: [],
+  number,
+  proving: true,
+});
 
 const proved = (made: MadePlan, proof: Proof | undefined): MadePlan => ({
   ...made,

@@ -1,7 +1,7 @@
 import { ordinaryKitchens, type Plan, type Proof } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { type PlanWorker, planDesk } from "../../src/behaviour/planDesk.js";
-import type { PlanAnswer, PlanAsked, PlanRequest } from "../../src/behaviour/planMessages.js";
+import type { PlanAnswer, PlanAsked, PlanRequest, QuickMessage } from "../../src/behaviour/planMessages.js";
 import { afterAnswer } from "../../src/behaviour/usePlan.js";
 
 const asked = (from: string): PlanAsked => ({
@@ -17,9 +17,9 @@ const proof: Proof = { value: 100, bound: 90, gap: 0.1, relaxations: 24 };
 class Stand implements PlanWorker {
   onmessage: Worker["onmessage"] = null;
   onerror: Worker["onerror"] = null;
-  readonly requests: PlanRequest[] = [];
+  readonly requests: (PlanRequest | QuickMessage)[] = [];
   ended = false;
-  postMessage(request: PlanRequest): void {
+  postMessage(request: PlanRequest | QuickMessage): void {
     this.requests.push(request);
   }
   terminate(): void {
@@ -32,16 +32,15 @@ class Stand implements PlanWorker {
 
 function deskWithStands() {
   const stands: Stand[] = [];
+  const quick: Stand[] = [];
   const answers: [PlanAnswer["kind"], string][] = [];
-  const desk = planDesk(
-    () => {
-      const stand = new Stand();
-      stands.push(stand);
-      return stand;
-    },
-    (answer, of) => answers.push([answer.kind, of.from]),
-  );
-  return { desk, stands, answers };
+  const opened = (list: Stand[]) => () => {
+    const stand = new Stand();
+    list.push(stand);
+    return stand;
+  };
+  const desk = planDesk(opened(stands), (answer, of) => answers.push([answer.kind, of.from]), opened(quick));
+  return { desk, stands, quick, answers };
 }
 
 describe("the desk where plans are asked for", () => {
@@ -83,6 +82,9 @@ describe("the desk where plans are asked for", () => {
       ["reasons", "a"],
     ]);
   });
+});
+
+describe("a worker of the desk that breaks, or that nobody waits for", () => {
   it("says nothing of a worker that breaks over the proof, but that there is none, and asks a new one the next time", () => {
     const { desk, stands, answers } = deskWithStands();
     desk.ask(asked("a"));
@@ -107,12 +109,70 @@ describe("the desk where plans are asked for", () => {
     ]);
     expect(stands[0]!.ended).toBe(true);
   });
-  it("gives no answer any more once it was told to drop it", () => {
+  it("is not heard once the desk was told to drop the question", () => {
     const { desk, stands, answers } = deskWithStands();
     desk.ask(asked("a"));
     desk.drop();
     stands[0]!.answer({ number: 1, kind: "plan", plan });
     expect(answers).toEqual([]);
+  });
+});
+
+describe("the worker with the last plan in hand", () => {
+  const asOf = (stand: Stand) =>
+    stand.requests.map((one) => ("quick" in one ? [one.quick, one.asked.from] : []));
+  const afterOnePlan = () => {
+    const desk = deskWithStands();
+    desk.desk.ask(asked("a"));
+    desk.stands[0]!.answer({ number: 1, kind: "plan", plan });
+    return desk;
+  };
+  it("comes with the first plan, takes each plan in hand, and is asked first what is asked next", () => {
+    const { desk, stands, quick, answers } = afterOnePlan();
+    desk.ask(asked("b"));
+    quick[0]!.answer({ number: 2, kind: "meanwhile", plan });
+    stands[1]!.answer({ number: 2, kind: "plan", plan });
+    expect(asOf(quick[0]!)).toEqual([
+      ["take in hand", "a"],
+      ["ask", "b"],
+      ["take in hand", "b"],
+    ]);
+    expect(answers).toEqual([
+      ["plan", "a"],
+      ["meanwhile", "b"],
+      ["plan", "b"],
+    ]);
+  });
+  it("stays when the busy one is let go", () => {
+    const { desk, stands, quick } = afterOnePlan();
+    for (const from of ["b", "c", "d"]) desk.ask(asked(from));
+    expect(stands.map(({ ended }) => ended)).toEqual([true, true, true, false]);
+    expect(quick.map(({ ended }) => ended)).toEqual([false]);
+  });
+  it("is not heard when the plan is there already, nor about what nobody asks any more", () => {
+    const { desk, stands, quick, answers } = afterOnePlan();
+    desk.ask(asked("b"));
+    stands[1]!.answer({ number: 2, kind: "plan", plan });
+    quick[0]!.answer({ number: 2, kind: "meanwhile", plan });
+    desk.ask(asked("c"));
+    quick[0]!.answer({ number: 2, kind: "meanwhile", plan });
+    desk.drop();
+    quick[0]!.answer({ number: 3, kind: "meanwhile", plan });
+    expect(answers.map(([kind]) => kind)).toEqual(["plan", "plan"]);
+  });
+  it("may break without a word, and another takes the next plan in hand", () => {
+    const { desk, stands, quick, answers } = afterOnePlan();
+    quick[0]!.onerror?.call(quick[0] as unknown as Worker, { message: "broke" } as ErrorEvent);
+    desk.ask(asked("b"));
+    stands[1]!.answer({ number: 2, kind: "plan", plan });
+    expect(answers.map(([kind]) => kind)).toEqual(["plan", "plan"]);
+    expect(quick.map(({ ended }) => ended)).toEqual([true, false]);
+    expect(asOf(quick[1]!)).toEqual([["take in hand", "b"]]);
+  });
+  it("goes with the desk", () => {
+    const { desk, quick } = afterOnePlan();
+    desk.close();
+    expect(quick[0]!.ended).toBe(true);
   });
 });
 
@@ -122,6 +182,13 @@ describe("what the page shows after an answer", () => {
     const made = afterAnswer(before, { number: 1, kind: "plan", plan }, asked("a"));
     const failed = afterAnswer(made, { number: 2, kind: "problem", message: "x" }, asked("b"));
     expect(failed).toMatchObject({ made: { plan, asked: { from: "a" } }, problem: "x", working: false });
+  });
+  it("shows a plan made meanwhile as one that is still being worked out", () => {
+    const shown = afterAnswer(before, { number: 1, kind: "meanwhile", plan }, asked("a"));
+    expect(shown).toMatchObject({ made: { plan, number: 1 }, working: true });
+    expect(afterAnswer(shown, { number: 1, kind: "plan", plan }, asked("a"))).toMatchObject({
+      working: false,
+    });
   });
   it("puts the proof into the plan it is of, and leaves all else of it", () => {
     const made = afterAnswer(before, { number: 1, kind: "plan", plan }, asked("a"));

@@ -1,1 +1,2 @@
 export * from "./planAgain.js";
+export * from "./takeInHand.js";

@@ -1,0 +1,72 @@
+import { figureCatalogue } from "@keepwright/catalogue";
+import { ordinaryKitchens, planHaul } from "@keepwright/planner";
+import { describe, expect, it } from "vitest";
+import { isCorrected, quickAnswers } from "../../src/behaviour/answerQuickly.js";
+import type { PlanAnswer, PlanAsked } from "../../src/behaviour/planMessages.js";
+import { plannerRequest } from "../../src/behaviour/plannerRequest.js";
+import { lotsToPlan, readLines } from "../../src/state/readLots.js";
+
+const asked = (text: string): PlanAsked => ({
+  lots: lotsToPlan(readLines(text, {}, figureCatalogue())),
+  kitchen: ordinaryKitchens.ordinary,
+  household: { people: 2, portionsPerPersonPerDay: 5, daysAway: [], days: 10 },
+  from: "2026-06-13",
+});
+const first = asked("2 kg apples\n3 avocados\n1 broccoli");
+const corrected = asked("1 kg apples\n3 avocados\n1 broccoli");
+
+function withPlanInHand() {
+  const answers: PlanAnswer[] = [];
+  const tell = quickAnswers((answer) => answers.push(answer));
+  const plan = planHaul(plannerRequest(first));
+  tell({ quick: "take in hand", asked: first, plan: structuredClone(plan) });
+  return { tell, answers, plan };
+}
+
+describe("quick answers", () => {
+  const { tell, answers, plan } = withPlanInHand();
+  const given = (of: PlanAsked, number: number) => {
+    answers.length = 0;
+    tell({ quick: "ask", asked: of, number });
+    return [...answers];
+  };
+  it("are not given without a plan in hand", () => {
+    const none: PlanAnswer[] = [];
+    quickAnswers((answer) => none.push(answer))({ quick: "ask", asked: first, number: 1 });
+    expect(none).toEqual([]);
+  });
+  it("are a plan of all that is asked now", () => {
+    const [answer] = given(corrected, 2);
+    if (answer?.kind !== "meanwhile") throw new Error("There was no plan meanwhile.");
+    const portions = answer.plan.lots.flatMap(({ lot, eatOn, leftPortions }) => [
+      [lot, eatOn.reduce((sum, meal) => sum + meal.portions, leftPortions)],
+    ]);
+    expect(new Set(portions.map(([lot]) => lot))).toEqual(new Set(corrected.lots.map(({ id }) => id)));
+    expect(answer.number).toBe(2);
+  });
+  it("go back to the plan they came from when the correction is taken back", () => {
+    given(corrected, 3);
+    const [answer] = given(first, 4);
+    if (answer?.kind !== "meanwhile") throw new Error("There was no plan meanwhile.");
+    expect(answer.plan.objective.total).toBeLessThan(plan.objective.total * 1.01);
+  });
+  it("are left to the other worker for another kitchen, for much that is new, and for what cannot be planned", () => {
+    const more = asked(
+      "2 kg apples\n3 avocados\n1 broccoli\n1 kg carrots\n2 leeks\n500 g tomatoes\n1 kg pears",
+    );
+    expect(given(more, 5)).toEqual([]);
+    expect(given({ ...first, kitchen: ordinaryKitchens.cellar }, 6)).toEqual([]);
+    expect(given({ ...first, lots: [{ ...first.lots[0]!, grams: -1 }, ...first.lots.slice(1)] }, 7)).toEqual(
+      [],
+    );
+  });
+});
+
+describe("a corrected question", () => {
+  it("has the same kitchen, household and day, and at most three other lots", () => {
+    expect(isCorrected(first, corrected)).toBe(true);
+    expect(isCorrected(first, { ...first, lots: [] })).toBe(true);
+    expect(isCorrected(first, { ...first, household: { ...first.household, people: 3 } })).toBe(false);
+    expect(isCorrected(first, { ...first, from: "2026-06-14" })).toBe(false);
+  });
+});
