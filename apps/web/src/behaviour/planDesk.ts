@@ -55,13 +55,7 @@ export function planDesk(
       letGo();
       if (own !== number) return;
       awaited = undefined;
-      const message = event.message ?? "";
-      answered(
-        proving
-          ? { number: own, kind: "proof", proof: undefined }
-          : { number: own, kind: "problem", message },
-        asked,
-      );
+      answered(brokenOff(own, proving, event.message), asked);
     };
   };
   return {
@@ -86,3 +80,7 @@ export function planDesk(
     },
   };
 }
+
+/** What is told of a worker that broke: where only the proof was missing, that there is none. */
+const brokenOff = (number: number, proving: boolean, message = ""): PlanAnswer =>
+  proving ? { number, kind: "proof", proof: undefined } : { number, kind: "problem", message };
