@@ -2,7 +2,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { picture, useBrowser, visit } from "./support/browser.js";
-import { grams, haulBox, planFor, sideways } from "./support/steps.js";
+import { amount, haulBox, planFor, sideways } from "./support/steps.js";
 
 const browser = useBrowser();
 
@@ -36,7 +36,7 @@ describe("axe finds nothing wrong", () => {
       await page.getByRole("button", { name: "Change 3 avocados", exact: true }).click();
       await page.getByRole("button", { name: "Leave it out" }).last().click();
       await page.getByRole("button", { name: "Change 2 kg apples" }).click();
-      await grams(page).first().fill("-5");
+      await amount(page).first().fill("-5");
       await page.getByLabel("People").fill("many");
       await planFor(page, 2);
       expect(await page.locator("[aria-invalid=true]").count()).toBe(2);

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { useBrowser, visit } from "./support/browser.js";
 import { atRest, fillBoth, putCopy, refuseBoth, refuseDatabase } from "./support/kept.js";
-import { grams, haulBox, planFor, planWords, undoButton } from "./support/steps.js";
+import { amount, haulBox, planFor, planWords, undoButton } from "./support/steps.js";
 
 const browser = useBrowser();
 const notKept = /would not keep your list/;
@@ -12,7 +12,7 @@ describe("what was entered", () => {
     const { page, close } = await visit(browser());
     await haulBox(page).fill("2 kg apples\n3 avocados");
     await page.getByRole("button", { name: "Change 2 kg apples" }).click();
-    await grams(page).fill("1234");
+    await amount(page).fill("1.234");
     await page.getByLabel("Kitchen most like yours").selectOption("small");
     await page.getByLabel("People").fill("3");
     await page.getByLabel("Units").selectOption("us");

@@ -1,7 +1,7 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, inject, it } from "vitest";
 import { useBrowser, visit } from "./support/browser.js";
-import { grams, haulBox, planFor } from "./support/steps.js";
+import { amount, haulBox, planFor } from "./support/steps.js";
 
 const browser = useBrowser();
 const built = readdirSync(new URL("../dist/", import.meta.url), { recursive: true }) as string[];
@@ -14,7 +14,7 @@ describe("nothing leaves the device", () => {
     await page.getByLabel("Kitchen most like yours").selectOption("cellar");
     await planFor(page, 1);
     await page.getByRole("button", { name: "Change 2 kg apples" }).click();
-    await grams(page).first().fill("900");
+    await amount(page).first().fill("9");
     await planFor(page, 1);
     const own = new Set(
       ["", ...built.map((path) => path.replaceAll("\\", "/"))].map((path) => inject("address") + path),

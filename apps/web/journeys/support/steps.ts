@@ -2,7 +2,10 @@ import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 
 export const haulBox = (page: Page): Locator => page.getByRole("textbox", { name: /one thing a line/ });
-export const grams = (page: Page): Locator => page.getByRole("textbox", { name: "Grams" });
+export const amount = (page: Page): Locator => page.getByRole("textbox", { name: "Amount" });
+/** One touch among answers that stand side by side; the words lie over the radio itself. */
+export const segment = (page: Page, group: string, name: string): Locator =>
+  page.getByRole("group", { name: group }).getByRole("radio", { name, exact: true });
 export const planRegion = (page: Page): Locator => page.getByRole("region", { name: "The plan" });
 
 /** Undo and redo, whatever they would do; both are always there. */

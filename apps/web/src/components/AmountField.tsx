@@ -1,49 +1,82 @@
+import type { Commodity } from "@keepwright/catalogue";
 import { useId, useState } from "react";
+import { useDesk } from "../behaviour/desk.js";
+import { type EnteredAmount, gramsOf, mostGrams } from "../state/enteredAmount.js";
+import { inUnit, offeredUnits, stepped } from "../state/shownAmount.js";
 import { useWords } from "../words/words.js";
+import { Segments } from "./unpack/Segments.js";
+import { unitWords } from "./unpack/unitWords.js";
 
 interface AmountFieldProps {
-  readonly grams: number | undefined;
-  readonly onChange: (grams: number) => void;
+  readonly amount: EnteredAmount | undefined;
+  readonly commodity: Commodity | undefined;
+  readonly onChange: (amount: EnteredAmount) => void;
 }
 
-const mostGrams = 200_000;
-
-/** An amount in grams. A value that cannot be is shown with what would work, and the last good one stays in force. */
-export function AmountField({ grams, onChange }: AmountFieldProps) {
+/**
+ * An amount in the unit the person thinks in, with a step up and down and its units one touch away. A value that cannot be
+ * stays in the box with what would do, and the last good one stays in force.
+ */
+export function AmountField({ amount, commodity, onChange }: AmountFieldProps) {
   const say = useWords();
+  const { haul } = useDesk();
   const id = useId();
   const [typed, setTyped] = useState<string | undefined>(undefined);
-  const shown = typed ?? (grams === undefined ? "" : String(Math.round(grams)));
-  const wrong = typed !== undefined && !isAmount(typed);
+  const offered = offeredUnits(commodity, haul.state.units.mass, amount);
+  const unit = amount?.unit ?? offered[0] ?? "g";
+  const fits = (text: string) => gramsOf({ value: amountOf(text), unit }, commodity) !== undefined;
+  const wrong = typed !== undefined && !fits(typed);
   const accept = (text: string) => {
     setTyped(text);
-    if (isAmount(text)) onChange(amountOf(text));
+    if (fits(text)) onChange({ value: amountOf(text), unit });
   };
+  const step = (direction: 1 | -1) => {
+    const next = amount && stepped(amount, direction);
+    setTyped(undefined);
+    if (next && gramsOf(next, commodity) !== undefined) onChange(next);
+  };
+  const choose = (next: string) => {
+    setTyped(undefined);
+    const same = amount ? inUnit(amount, next, commodity) : { value: 1, unit: next };
+    if (same) onChange(same);
+  };
+  const less = amount && stepped(amount, -1);
   return (
-    <div className="field">
-      <label htmlFor={id}>{say("line.grams")}</label>
-      <input
-        id={id}
-        inputMode="decimal"
-        autoComplete="off"
-        value={shown}
-        aria-invalid={wrong}
-        aria-describedby={wrong ? `${id}-wrong` : undefined}
-        onChange={(event) => accept(event.target.value)}
-        onBlur={() => setTyped((text) => (text !== undefined && isAmount(text) ? undefined : text))}
+    <div className="amount">
+      <div className="field">
+        <label htmlFor={id}>{say("line.amount")}</label>
+        <div className="stepper">
+          <button type="button" aria-label={say("line.less")} disabled={!less} onClick={() => step(-1)}>
+            −
+          </button>
+          <input
+            id={id}
+            inputMode="decimal"
+            autoComplete="off"
+            value={typed ?? (amount ? String(amount.value) : "")}
+            aria-invalid={wrong}
+            aria-describedby={wrong ? `${id}-wrong` : undefined}
+            onChange={(event) => accept(event.target.value)}
+            onBlur={() => setTyped((text) => (text !== undefined && fits(text) ? undefined : text))}
+          />
+          <button type="button" aria-label={say("line.more")} disabled={!amount} onClick={() => step(1)}>
+            +
+          </button>
+        </div>
+        {wrong && (
+          <p id={`${id}-wrong`} className="wrong">
+            {say("line.amountWrong", { typed, most: mostGrams / 1000 })}
+          </p>
+        )}
+      </div>
+      <Segments
+        legend={say("line.unit")}
+        options={offered.map((value) => ({ value, words: unitWords(say, value) }))}
+        chosen={unit}
+        onChoose={choose}
       />
-      {wrong && (
-        <p id={`${id}-wrong`} className="wrong">
-          {say("line.gramsWrong", { typed, most: mostGrams })}
-        </p>
-      )}
     </div>
   );
 }
 
-const amountOf = (text: string): number => Number(text.trim().replace(",", "."));
-
-function isAmount(text: string): boolean {
-  const value = amountOf(text);
-  return text.trim() !== "" && Number.isFinite(value) && value > 0 && value <= mostGrams;
-}
+const amountOf = (text: string): number => Number(text.trim().replace(",", ".") || Number.NaN);

@@ -1,6 +1,7 @@
 import type { HandoutContext } from "@keepwright/handout";
 import type { Correction } from "../state/corrections.js";
 import { type ReadLine, waits } from "../state/readLots.js";
+import { shownAmount } from "../state/shownAmount.js";
 import { useWords } from "../words/words.js";
 import { AmountField } from "./AmountField.js";
 import { Candidates, candidatesOf } from "./Candidates.js";
@@ -36,8 +37,10 @@ export function LineFields({ line, context, correct }: LineFieldsProps) {
           onPick={(picked) => correct({ commodity: picked })}
         />
         <AmountField
-          grams={line.lot?.grams}
-          onChange={(grams) => correct({ amount: { value: grams, unit: "g" } })}
+          key={kind}
+          amount={shownAmount(line, commodity, context.units.mass)}
+          commodity={commodity}
+          onChange={(amount) => correct({ amount })}
         />
         {line.lot && commodity && <StateFields lot={line.lot} commodity={commodity} correct={correct} />}
         {line.kind === "lot" && waits(line) && (

@@ -1,7 +1,8 @@
 import type { Commodity } from "@keepwright/catalogue";
-import { type Lot, type RipenessWord, ripenessWords } from "@keepwright/planner";
+import { type Lot, ripenessWords } from "@keepwright/planner";
 import type { Correction } from "../state/corrections.js";
 import { useWords } from "../words/words.js";
+import { Segments } from "./unpack/Segments.js";
 
 interface StateFieldsProps {
   readonly lot: Lot;
@@ -9,22 +10,26 @@ interface StateFieldsProps {
   readonly correct: (correction: Correction) => void;
 }
 
-/** The state a lot is in: only what matters for its kind is asked. */
+/** The state a lot is in: only what matters for its kind is asked, each answer one touch. */
 export function StateFields({ lot, commodity, correct }: StateFieldsProps) {
   const say = useWords();
   return (
     <>
-      {commodity.ripening && <RipenessField lot={lot} correct={correct} />}
-      <label className="field">
-        <span>{say("line.form")}</span>
-        <select
-          value={lot.form}
-          onChange={(event) => correct({ form: event.target.value === "cut" ? "cut" : "whole" })}
-        >
-          <option value="whole">{say("line.form.whole")}</option>
-          <option value="cut">{say("line.form.cut")}</option>
-        </select>
-      </label>
+      {commodity.ripening && (
+        <Segments
+          legend={say("line.ripeness")}
+          options={ripenessWords.map((value) => ({ value, words: say(`line.ripeness.${value}`) }))}
+          chosen={typeof lot.ripeness === "string" ? lot.ripeness : undefined}
+          onChoose={(ripeness) => correct({ ripeness })}
+        />
+      )}
+      <Segments
+        legend={say("line.form")}
+        options={(["whole", "cut"] as const).map((value) => ({ value, words: say(`line.form.${value}`) }))}
+        chosen={lot.form}
+        onChoose={(form) => correct({ form })}
+      />
+      <Age days={lot.extraDays} correct={correct} />
       {commodity.water.transpirationWithTops && (
         <Tick words={say("line.tops")} ticked={lot.tops} onChange={(tops) => correct({ tops })} />
       )}
@@ -33,24 +38,22 @@ export function StateFields({ lot, commodity, correct }: StateFieldsProps) {
   );
 }
 
-function RipenessField({ lot, correct }: Omit<StateFieldsProps, "commodity">) {
+/** Ages that are offered [d]; one told otherwise stands among them. */
+const ages = [0, 1, 2, 3, 5, 7] as const;
+
+function Age({ days, correct }: { readonly days: number; readonly correct: StateFieldsProps["correct"] }) {
   const say = useWords();
-  const ripeness = typeof lot.ripeness === "string" ? lot.ripeness : "";
+  const offered = [...new Set([...ages, days])].sort((one, other) => one - other);
   return (
-    <label className="field">
-      <span>{say("line.ripeness")}</span>
-      <select
-        value={ripeness}
-        onChange={(event) => event.target.value && correct({ ripeness: event.target.value as RipenessWord })}
-      >
-        {ripeness === "" && <option value="">{say("line.ripenessUsual")}</option>}
-        {ripenessWords.map((word) => (
-          <option key={word} value={word}>
-            {say(`line.ripeness.${word}`)}
-          </option>
-        ))}
-      </select>
-    </label>
+    <Segments
+      legend={say("line.age")}
+      options={offered.map((each) => ({
+        value: String(each),
+        words: each === 0 ? say("line.age.today") : say("line.age.days", { count: each }),
+      }))}
+      chosen={String(days)}
+      onChoose={(each) => correct({ extraDays: Number(each) })}
+    />
   );
 }
 

@@ -74,8 +74,7 @@ export const kitchenQuestionsSpanish = {
   "option.refrigerator.overhead": "Más alto que yo",
   "option.refrigerator.litres": "Sé cuántos litros tiene",
   "option.refrigerator.none": "No hay refrigerador",
-  "option.drawers.count":
-    "{count, plural, =0 {Ningún cajón} one {# cajón} many {# cajones} other {# cajones}}",
+  "option.drawers.count": "{count, plural, =0 {Ningún cajón} one {# cajón} other {# cajones}}",
   "option.door.yes": "Sí",
   "option.door.no": "No",
   "option.cold.freezes": "La leche o la lechuga se congela al fondo",
@@ -105,7 +104,7 @@ export const kitchenQuestionsSpanish = {
   "option.wraps.lidded box": "Cajas con tapa",
   "option.wraps.glass of water": "Vasos para agua",
   "option.wraps.none": "Nada a mano",
-  "wraps.count": "{count, plural, one {# clase} many {# clases} other {# clases}}",
+  "wraps.count": "{count, plural, one {# clase} other {# clases}}",
   "wraps.usual": "Sin responder: está marcado lo que hay en casi todas las cocinas.",
   "drawer.which": "Cajón {number}",
   "drawer.slide": "Tiene ventanilla que se abre",
