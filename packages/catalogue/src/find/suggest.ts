@@ -11,20 +11,24 @@ export interface Suggestion {
 interface KnownName extends Suggestion {
   readonly folded: string;
   readonly language: "en" | "es";
+  /** What the kind is mostly called, not one of its other names. */
+  readonly usual: boolean;
 }
 
 /** How well a name fits, least is best: our own scale, which only ranks. */
 const fits = { whole: 0, beginning: 1, word: 2, misspelt: 3 } as const;
 /** A name of the other language stands behind an equal one of the language in use. */
 const otherLanguage = 0.5;
+/** And a rarer name behind what a kind is mostly called. */
+const rarer = 0.25;
 const longestQuery = 60;
 
 function known(kinds: Iterable<KindNames>): readonly KnownName[] {
   const names: KnownName[] = [];
   for (const { id, names: own } of kinds)
     for (const language of ["en", "es"] as const)
-      for (const name of [own[language].many, own[language].one, ...own[language].also])
-        names.push({ id, name, folded: folded(name), language });
+      for (const [index, name] of [own[language].many, own[language].one, ...own[language].also].entries())
+        names.push({ id, name, folded: folded(name), language, usual: index < 2 });
   return names;
 }
 
@@ -72,7 +76,7 @@ export function suggestKinds(
     for (const name of names) {
       const own = measure(query, name.folded);
       if (own === undefined) continue;
-      const score = own + (name.language === language ? 0 : otherLanguage);
+      const score = own + (name.language === language ? 0 : otherLanguage) + (name.usual ? 0 : rarer);
       const before = best.get(name.id);
       if (!before || score < before.score) best.set(name.id, { name, score });
     }

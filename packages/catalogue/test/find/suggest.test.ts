@@ -48,6 +48,14 @@ describe("kinds suggested as one types", () => {
     );
   });
 
+  it("puts what kinds are mostly called, in the language in use, before other names", () => {
+    for (const language of ["en", "es"] as const)
+      for (const { id, name } of suggestKinds(kinds, "ca", { language })) {
+        const own = kinds.get(id)?.names[language];
+        expect([own?.one, own?.many]).toContain(name);
+      }
+  });
+
   it("suggests nothing for nothing", () => {
     expect(ids("  ")).toEqual([]);
     expect(ids("qqqqxx")).toEqual([]);
