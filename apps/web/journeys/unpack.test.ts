@@ -22,7 +22,9 @@ describe("adding by name", () => {
     const { keyboard } = page;
     await tabTo(page, nameBox(page));
     await keyboard.type("brocoli");
-    await suggestion(page, /^broccoli/).first().waitFor();
+    await suggestion(page, /^broccoli/)
+      .first()
+      .waitFor();
     expect(await nameBox(page).getAttribute("aria-expanded")).toBe("true");
     await keyboard.press("ArrowDown");
     const pointed = await nameBox(page).getAttribute("aria-activedescendant");

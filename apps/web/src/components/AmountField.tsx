@@ -46,9 +46,7 @@ export function AmountField({ amount, commodity, onChange }: AmountFieldProps) {
       <div className="field">
         <label htmlFor={id}>{say("line.amount")}</label>
         <div className="stepper">
-          <button type="button" aria-label={say("line.less")} disabled={!less} onClick={() => step(-1)}>
-            −
-          </button>
+          <Step words={say("line.less")} sign="−" able={less !== undefined} onStep={() => step(-1)} />
           <input
             id={id}
             inputMode="decimal"
@@ -59,9 +57,7 @@ export function AmountField({ amount, commodity, onChange }: AmountFieldProps) {
             onChange={(event) => accept(event.target.value)}
             onBlur={() => setTyped((text) => (text !== undefined && fits(text) ? undefined : text))}
           />
-          <button type="button" aria-label={say("line.more")} disabled={!amount} onClick={() => step(1)}>
-            +
-          </button>
+          <Step words={say("line.more")} sign="+" able={amount !== undefined} onStep={() => step(1)} />
         </div>
         {wrong && (
           <p id={`${id}-wrong`} className="wrong">
@@ -78,5 +74,18 @@ export function AmountField({ amount, commodity, onChange }: AmountFieldProps) {
     </div>
   );
 }
+
+interface StepProps {
+  readonly words: string;
+  readonly sign: string;
+  readonly able: boolean;
+  readonly onStep: () => void;
+}
+
+const Step = ({ words, sign, able, onStep }: StepProps) => (
+  <button type="button" aria-label={words} disabled={!able} onClick={onStep}>
+    {sign}
+  </button>
+);
 
 const amountOf = (text: string): number => Number(text.trim().replace(",", ".") || Number.NaN);
