@@ -23,7 +23,6 @@ describe("axe finds nothing wrong", () => {
   it.each(looks)("on a first visit at %i px, %s", async (width, colorScheme) => {
     const { page, close } = await visit(browser(), { viewport: { width, height: 900 }, colorScheme });
     await planFor(page, 17);
-    await page.getByText("More about this").first().click();
     expect(await violations(page)).toEqual([]);
     await close();
   });
@@ -65,7 +64,7 @@ describe("large text and narrow windows", () => {
     [1280, 200],
     [360, 100],
     [768, 100],
-  ])("nothing has to be scrolled sideways at %i px with text at %i %%", async (width, percent) => {
+  ])("nothing has to be scrolled sideways at %i px with text at %i per cent", async (width, percent) => {
     const { page, close } = await visit(browser(), { viewport: { width, height: 800 } });
     await page.evaluate((size) => {
       document.documentElement.style.fontSize = `${size}%`;

@@ -14,7 +14,7 @@ describe("a first visit", () => {
     expect(await page.getByText("This is a worked example with an invented haul.").isVisible()).toBe(true);
     await planFor(page, things);
     const plan = planRegion(page);
-    for (const name of ["Where each thing goes", "Eat in this order", "How long each will last, and why"])
+    for (const name of ["Do now", "Where each thing goes", "Day by day", "How long each will last, and why"])
       expect(await plan.getByRole("heading", { name }).count(), name).toBe(1);
     expect(await plan.locator(".lives > li").count()).toBeGreaterThanOrEqual(things);
     expect(faults).toEqual([]);

@@ -10,6 +10,7 @@ import "./styles/why.css";
 import "./styles/mine.css";
 import "./styles/ask.css";
 import "./styles/settings.css";
+import "./styles/print.css";
 
 const page = document.getElementById("page");
 if (!page) throw new Error("The page has no element #page to draw in.");

@@ -22,6 +22,7 @@ export * from "./kindNames.js";
 export * from "./load.js";
 export * from "./loadFigures.js";
 export * from "./loadGuidance.js";
+export * from "./loadSourced.js";
 export * from "./schema.js";
 export * from "./season.js";
 export * from "./tables.js";

@@ -21,6 +21,7 @@ export * from "./view/itemView.js";
 export { type JudgedLotRow, judgedLotRows, type LastingRow } from "./view/judgedLots.js";
 export * from "./view/judgementView.js";
 export * from "./view/kindNames.js";
+export * from "./view/kindSources.js";
 export * from "./view/kitchenView.js";
 export * from "./view/lives.js";
 export { lotReasonLines } from "./view/lotReasonLines.js";

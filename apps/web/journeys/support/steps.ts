@@ -19,7 +19,7 @@ export async function planFor(page: Page, things: number): Promise<void> {
 }
 
 /** How much better the plan could be, once it is known; it comes after everything else. */
-export const proofOf = (page: Page): Locator => planRegion(page).locator(".proof:not(.awaited)");
+export const proofOf = (page: Page): Locator => planRegion(page).locator(".proof");
 
 /** The words of the plan when all of them are there, for comparing one with another: the proof comes last, after the reasons. */
 export async function planWords(page: Page): Promise<string | null> {

@@ -1,5 +1,5 @@
 import { figureCatalogue } from "@keepwright/catalogue";
-import { changedKitchen, improving, type Judged, judging } from "@keepwright/planner";
+import { changedKitchen, explainNamed, improving, type Judged, judging } from "@keepwright/planner";
 import {
   ground,
   type ImprovementsAsked,
@@ -43,8 +43,17 @@ export function judgeAnswerer(): (request: JudgeRequest, answer: (answer: JudgeA
         improve(request, (one) => answer({ number, kind: "improving", improving: one }));
         return;
       }
+      if (request.kind === "reasons") {
+        const { plan, lot } = request;
+        answer({ number, kind: "reasons", reasons: explainNamed({ ...requestOf(request), plan, lot }) });
+        return;
+      }
       const { judgement, oneMove, draws } = judge(request);
       answer({ number, kind: "judgement", judgement });
+      if (request.alone) {
+        answer({ number, kind: "enough" });
+        return;
+      }
       answer({ number, kind: "one move", oneMove: oneMove() });
       answer({ number, kind: "draws", draws: draws(drawCount) });
     } catch (error) {

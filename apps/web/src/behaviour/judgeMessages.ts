@@ -4,6 +4,7 @@ import type {
   ImproveStep,
   Judgement,
   Kitchen,
+  LotReason,
   OneMove,
   Plan,
 } from "@keepwright/planner";
@@ -14,6 +15,8 @@ export interface JudgementAsked extends PlanAsked {
   readonly kind: "judge";
   readonly arrangement: Arrangement;
   readonly plan?: Plan | undefined;
+  /** True where nothing is wanted but the judgement: no move is looked for that would help, and nothing is drawn. */
+  readonly alone?: boolean;
 }
 
 /** What one change would save. */
@@ -21,7 +24,14 @@ export interface ImprovementsAsked extends PlanAsked {
   readonly kind: "improve";
 }
 
-export type JudgeAsked = JudgementAsked | ImprovementsAsked;
+/** Why the parts of one lot lie where a plan puts them, beside every other place and wrap. */
+export interface ReasonsAsked extends PlanAsked {
+  readonly kind: "reasons";
+  readonly plan: Plan;
+  readonly lot: string;
+}
+
+export type JudgeAsked = JudgementAsked | ImprovementsAsked | ReasonsAsked;
 
 /** What the page asks of the worker. `number` tells a late answer from the one that is wanted. */
 export type JudgeRequest = JudgeAsked & { readonly number: number };
@@ -41,13 +51,16 @@ export type JudgeAnswer = { readonly number: number } & (
   | { readonly kind: "draws"; readonly draws: BesideDraws }
   /** Comes again and again; the last one has tried all that there is to try. */
   | { readonly kind: "improving"; readonly improving: Improving }
+  /** Last of a judgement that was wanted alone. */
+  | { readonly kind: "enough" }
+  | { readonly kind: "reasons"; readonly reasons: readonly LotReason[] }
   | { readonly kind: "problem"; readonly message: string }
 );
 
 /** Whether no other answer follows to the same question. */
 export function isLast(answer: JudgeAnswer): boolean {
   if (answer.kind === "improving") return answer.improving.step.tried === answer.improving.step.of;
-  return answer.kind === "draws" || answer.kind === "problem";
+  return answer.kind !== "judgement" && answer.kind !== "one move";
 }
 
 /** What has to be the same for a judgement to be made beside the same plan. */

@@ -82,6 +82,8 @@ export function afterJudgeAnswer(
     case "problem":
       return { made, problem: answer.message, working: false };
     case "improving":
+    case "reasons":
+    case "enough":
       return before;
   }
 }

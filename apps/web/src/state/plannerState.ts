@@ -42,6 +42,8 @@ export interface PlannerState {
   readonly lying: Readonly<Record<string, Lying>>;
   /** How vents stand as the person has it, by their places. */
   readonly vents: Readonly<Record<string, VentSetting>>;
+  /** Where the person would have a thing lie although the plan puts it elsewhere, by the key of the line. */
+  readonly chosen: Readonly<Record<string, Lying>>;
 }
 
 export type PlannerChange =
@@ -59,7 +61,7 @@ export type PlannerChange =
   | { readonly change: "units"; readonly units: PlannerState["units"] }
   | { readonly change: "language"; readonly language: LanguageChoice }
   | { readonly change: "region"; readonly region: RegionChoice }
-  | { readonly change: "done"; readonly task: string; readonly done: boolean }
+  | { readonly change: "done"; readonly tasks: readonly string[]; readonly done: boolean }
   | { readonly change: "lying"; readonly key: string; readonly at: Lying | undefined }
   | {
       readonly change: "all lying";
@@ -67,6 +69,7 @@ export type PlannerChange =
       readonly vents: PlannerState["vents"];
     }
   | { readonly change: "vent"; readonly place: string; readonly setting: VentSetting | undefined }
+  | { readonly change: "chosen"; readonly key: string; readonly at: Lying | undefined }
   /** Takes everything off the list. */
   | { readonly change: "clear" }
   | { readonly change: "open example"; readonly example: PlannerState }
@@ -110,8 +113,8 @@ const withoutKitchen = (state: PlannerState, key: string): PlannerState => ({
   kitchen: state.kitchen === key ? firstKitchen : state.kitchen,
 });
 
-const ticked = (done: readonly string[], task: string, now: boolean): readonly string[] =>
-  now ? [...new Set([...done, task])] : done.filter((each) => each !== task);
+const ticked = (done: readonly string[], tasks: readonly string[], now: boolean): readonly string[] =>
+  now ? [...new Set([...done, ...tasks])] : done.filter((each) => !tasks.includes(each));
 
 /** Corrections of lines that are no longer in the text stay, so that undoing a deletion in the text brings them back. */
 export function plannerReducer(state: PlannerState, change: PlannerChange): PlannerState {
@@ -145,9 +148,11 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
     case "region":
       return { ...state, region: change.region };
     case "done":
-      return { ...state, done: ticked(state.done, change.task, change.done) };
+      return { ...state, done: ticked(state.done, change.tasks, change.done) };
     case "lying":
       return { ...state, lying: withEntry(state.lying, change.key, change.at) };
+    case "chosen":
+      return { ...state, chosen: withEntry(state.chosen, change.key, change.at) };
     case "all lying":
       return { ...state, lying: change.lying, vents: change.vents };
     case "vent":
@@ -169,6 +174,7 @@ export const cleared = (state: PlannerState): PlannerState => ({
   done: [],
   lying: {},
   vents: {},
+  chosen: {},
 });
 
 /** The example's haul and people, in the kitchen, units and language already chosen. */

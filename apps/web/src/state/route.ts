@@ -2,10 +2,12 @@
 export const screens = ["unpack", "kitchen", "mine", "ask", "settings"] as const;
 export type Screen = (typeof screens)[number];
 
-/** Where the person is: a screen, and what it is opened on (a kind to ask about, a lot to explain). */
+/** Where the person is: a screen, and what it is opened on (a kind to ask about). */
 export interface Route {
   readonly screen: Screen;
   readonly on: string | undefined;
+  /** The part of a plan whose reasons lie open over the plan. */
+  readonly why?: string | undefined;
 }
 
 /**
@@ -14,6 +16,7 @@ export interface Route {
  */
 export function readRoute(hash: string): Route {
   const [name, on] = hash.replace(/^#\/?/, "").split("/");
+  if (name === "why") return { screen: "unpack", on: undefined, why: on ? decoded(on) : undefined };
   const screen = screens.find((each) => each === name) ?? "unpack";
   return { screen, on: on ? decoded(on) : undefined };
 }
@@ -29,3 +32,6 @@ function decoded(part: string): string | undefined {
 /** The address of a screen, for links. */
 export const addressOf = (screen: Screen, on?: string): string =>
   on === undefined ? `#/${screen}` : `#/${screen}/${encodeURIComponent(on)}`;
+
+/** The address of the reasons for a part of the plan. */
+export const whyAddress = (part: string): string => `#/why/${encodeURIComponent(part)}`;

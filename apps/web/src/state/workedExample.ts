@@ -19,4 +19,5 @@ export const workedExample: PlannerState = {
   done: [],
   lying: {},
   vents: {},
+  chosen: {},
 };

@@ -81,6 +81,7 @@ const fields: ReadonlySet<string> = new Set([
   "done",
   "lying",
   "vents",
+  "chosen",
 ] satisfies (keyof PlannerState)[]);
 
 /**
@@ -118,6 +119,7 @@ export function restoreAll(saved: unknown, { otherwise, kinds, kitchenDoor }: Re
     done: restoreWords(saved.done, at("done")),
     lying: restoreLying(saved.lying, at("lying")),
     vents: restoreVents(saved.vents, at("vents")),
+    chosen: restoreLying(saved.chosen, at("chosen")),
   };
   return { state, unused, usable: true };
 }

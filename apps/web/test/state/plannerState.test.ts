@@ -26,6 +26,7 @@ const state: PlannerState = {
   done: [],
   lying: {},
   vents: {},
+  chosen: {},
 };
 
 const change: fc.Arbitrary<PlannerChange> = fc.oneof(
@@ -53,6 +54,22 @@ describe("the next state", () => {
           if (key !== part) expect(next[key]).toEqual(state[key]);
       }),
     );
+  });
+
+  it("keeps where a thing is chosen to lie, and forgets it when it is put back", () => {
+    const at = { place: "counter", wrap: "paper bag" } as const;
+    const kept = plannerReducer(state, { change: "chosen", key: "2 kg apples#0", at });
+    expect(kept.chosen).toEqual({ "2 kg apples#0": at });
+    expect(plannerReducer(kept, { change: "chosen", key: "2 kg apples#0", at: undefined }).chosen).toEqual(
+      {},
+    );
+    expect(cleared(kept).chosen).toEqual({});
+  });
+
+  it("ticks every lot of a task, and takes the ticks away together", () => {
+    const done = plannerReducer(state, { change: "done", tasks: ["a", "b", "a"], done: true });
+    expect(done.done).toEqual(["a", "b"]);
+    expect(plannerReducer(done, { change: "done", tasks: ["a"], done: false }).done).toEqual(["b"]);
   });
 
   it("adds to an earlier correction of the same line", () => {

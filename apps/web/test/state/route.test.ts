@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { languageFor } from "../../src/state/language.js";
-import { addressOf, readRoute, screens } from "../../src/state/route.js";
+import { addressOf, readRoute, screens, whyAddress } from "../../src/state/route.js";
 
 describe("addresses of screens", () => {
   it("are read back as they were written, whatever they are opened on", () => {
@@ -15,6 +15,15 @@ describe("addresses of screens", () => {
       ),
     );
     for (const screen of screens) expect(readRoute(addressOf(screen))).toEqual({ screen, on: undefined });
+  });
+
+  it("of the reasons for a part lie over the plan and are read back, whatever its id", () => {
+    fc.assert(
+      fc.property(fc.string({ minLength: 1, unit: "grapheme" }), (part) => {
+        expect(readRoute(whyAddress(part))).toEqual({ screen: "unpack", on: undefined, why: part });
+      }),
+    );
+    expect(readRoute("#/why")).toEqual({ screen: "unpack", on: undefined, why: undefined });
   });
 
   it.each(["", "#", "#/", "#/nowhere", "#unpack", "#/constructor", "#/ask/%E0%A4%A"])(

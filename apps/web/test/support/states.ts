@@ -21,6 +21,7 @@ export const otherwise: PlannerState = {
   done: [],
   lying: {},
   vents: {},
+  chosen: {},
 };
 export const how = { otherwise, kinds: new Set(["apple", "fig"]) };
 
@@ -84,6 +85,7 @@ export const anyState: fc.Arbitrary<PlannerState> = fc.record({
   region,
   done: fc.array(fc.string()),
   lying: fc.dictionary(fc.string(), lying),
+  chosen: fc.dictionary(fc.string(), lying),
 });
 
 const words = fc.constantFrom("", "2 kg apples", "2 kg apples\n3 figs", "3 fi", "3 figs", "zorbles 🥦");
@@ -106,6 +108,12 @@ export const anyChange: fc.Arbitrary<PlannerChange> = fc.oneof(
     key: fc.constant("3 figs#0"),
     at: fc.option(lying, { nil: undefined }),
   }),
+  fc.record({
+    change: fc.constant("chosen" as const),
+    key: fc.constant("3 figs#0"),
+    at: fc.option(lying, { nil: undefined }),
+  }),
+  fc.record({ change: fc.constant("done" as const), tasks: fc.array(fc.string()), done: fc.boolean() }),
   fc.record({ change: fc.constant("portions" as const), portions }),
   fc.record({ change: fc.constant("away" as const), away }),
   fc.record({ change: fc.constant("own kitchen" as const), own: ownKitchen }),

@@ -147,7 +147,7 @@ function sourceLine({ speaker }: HandoutContext, group: readonly AnsweredSource[
 }
 
 /** One line for each source, with all the figures taken from it. */
-function sourceLines(context: HandoutContext, sources: readonly AnsweredSource[]): string[] {
+export function sourceLines(context: HandoutContext, sources: readonly AnsweredSource[]): string[] {
   const groups = new Map<string, AnsweredSource[]>();
   for (const source of sources)
     groups.set(standing(source), [...(groups.get(standing(source)) ?? []), source]);

@@ -11,6 +11,14 @@ import { ruleLines } from "./ruleLines.js";
 export interface WhyView {
   readonly part: string;
   readonly line: string;
+  /** What neighbours do to it. */
+  readonly neighbours: readonly string[];
+  /** Every other place, and every other wrap in the same place, that was simulated. */
+  readonly elsewhere: readonly string[];
+  readonly wraps: readonly string[];
+  /** What hard rules leave out. */
+  readonly rules: readonly string[];
+  /** All of these in this order. */
   readonly reasons: readonly string[];
 }
 
@@ -50,15 +58,17 @@ export function whyViews(
   const places = placeNames(context, plan);
   return reasons.map((reason) => {
     const names = { lots: neighbourNames(context, plan, reason), places };
+    const told = {
+      neighbours: neighbourLines(context, reason, names.lots),
+      elsewhere: reason.elsewhere.map((rival) => rivalLine(context, rival, names, { what: "place", full })),
+      wraps: reason.wraps.map((rival) => rivalLine(context, rival, names, { what: "wrap", full })),
+      rules: ruleLines(context, reason, places),
+    };
     return {
       part: reason.part,
       line: hereLine(context, reason, parts.get(reason.part) ?? plainText(reason.part), places),
-      reasons: [
-        ...neighbourLines(context, reason, names.lots),
-        ...reason.elsewhere.map((rival) => rivalLine(context, rival, names, { what: "place", full })),
-        ...reason.wraps.map((rival) => rivalLine(context, rival, names, { what: "wrap", full })),
-        ...ruleLines(context, reason, places),
-      ],
+      ...told,
+      reasons: [...told.neighbours, ...told.elsewhere, ...told.wraps, ...told.rules],
     };
   });
 }

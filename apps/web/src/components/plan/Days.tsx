@@ -1,38 +1,68 @@
-import type { EatingView } from "@keepwright/handout";
+import type { EatingView, MoveView } from "@keepwright/handout";
+import { useWords } from "../../words/words.js";
 
-interface EatingDaysProps {
+interface DaysProps {
   readonly heading: string;
   readonly eating: EatingView;
+  readonly moves: readonly MoveView[];
+  /** What is wanted for a day, each in a sentence. */
+  readonly wishes: readonly string[];
+  readonly today: string;
 }
 
-/** The days on which something is to be eaten or nobody is at home; what ripens and what is left stand apart. */
-export function EatingDays({ heading, eating }: EatingDaysProps) {
-  const days = eating.days.filter((day) => day.away || day.entries.length > 0);
+/** The days in a line: what is moved and what is eaten on each. Today is marked; what has passed is dimmed and says so. */
+export function Days({ heading, eating, moves, wishes, today }: DaysProps) {
+  const movesOn = (date: string) => moves.filter((move) => move.date === date);
+  const days = eating.days.filter(
+    ({ date, away, entries }) => away || entries.length > 0 || date === today || movesOn(date).length > 0,
+  );
+  const planned = new Set(days.map(({ date }) => date));
+  const after = moves.filter(({ date }) => !planned.has(date));
   return (
-    <section className="words">
-      <h3>{heading}</h3>
+    <section className="words day-line" aria-labelledby="days-heading">
+      <h3 id="days-heading">{heading}</h3>
       <ol className="days">
         {days.map((day) => (
-          <li key={day.date}>
-            {day.entries.length === 0 ? (
-              <p>{day.line}</p>
-            ) : (
-              <>
-                <p className="day-name">{day.dateWords}</p>
-                <ul className="day-entries">
-                  {day.entries.map((entry) => (
-                    <li key={entry}>{entry}</li>
-                  ))}
-                </ul>
-              </>
-            )}
-          </li>
+          <Day key={day.date} day={day} moves={movesOn(day.date)} today={today} />
         ))}
       </ol>
-      <Lines lines={eating.cutOpen} />
-      <Lines lines={eating.ready} />
-      <Lines lines={eating.left} />
+      <div className="beside-days">
+        <Lines lines={[...wishes, ...after.map(({ line }) => line), ...eating.ready]} />
+        <Lines lines={[...eating.left, ...eating.cutOpen]} />
+      </div>
     </section>
+  );
+}
+
+interface DayProps {
+  readonly day: EatingView["days"][number];
+  readonly moves: readonly MoveView[];
+  readonly today: string;
+}
+
+function Day({ day, moves, today }: DayProps) {
+  const say = useWords();
+  const isToday = day.date === today;
+  const passed = day.date < today;
+  const values = { date: day.dateWords };
+  return (
+    <li
+      className={isToday ? "day today" : passed ? "day passed" : "day"}
+      aria-current={isToday ? "date" : undefined}
+    >
+      <h4>{isToday ? say("day.today", values) : passed ? say("day.passed", values) : day.dateWords}</h4>
+      <ul>
+        {moves.map(({ lot, line }) => (
+          <li key={`move ${lot}`} className="move">
+            {line}
+          </li>
+        ))}
+        {day.entries.map((entry) => (
+          <li key={entry}>{entry}</li>
+        ))}
+        {day.entries.length === 0 && <li className="soft">{day.line}</li>}
+      </ul>
+    </li>
   );
 }
 

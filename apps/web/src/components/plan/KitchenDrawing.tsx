@@ -3,8 +3,8 @@ import { roomWords } from "@keepwright/handout";
 import type { Kitchen, Plan } from "@keepwright/planner";
 import { useMemo } from "react";
 import { boxOf, unitsPerLitre } from "../../drawing/kitchenScale.js";
-import { letterOf } from "../../drawing/letters.js";
 import { useWords } from "../../words/words.js";
+import type { Marks } from "./marks.js";
 import { PlaceCard } from "./PlaceCard.js";
 
 interface KitchenDrawingProps {
@@ -13,6 +13,7 @@ interface KitchenDrawingProps {
   readonly kitchen: Kitchen;
   readonly places: readonly PlaceView[];
   readonly context: HandoutContext;
+  readonly marks: Marks;
 }
 
 type Sort = "shelf" | "door" | "drawer" | "open";
@@ -26,7 +27,7 @@ const sorts: Readonly<Record<Plan["places"][number]["placeKind"], Sort>> = {
 };
 
 /** The kitchen as one sees it standing in it: each refrigerator with its shelves, door and drawers, and the room beside. */
-export function KitchenDrawing({ heading, plan, kitchen, places, context }: KitchenDrawingProps) {
+export function KitchenDrawing({ heading, plan, kitchen, places, context, marks }: KitchenDrawingProps) {
   const say = useWords();
   const perLitre = useMemo(() => unitsPerLitre(plan.places), [plan.places]);
   const refrigeratorOf = (place: PlaceView) =>
@@ -45,13 +46,14 @@ export function KitchenDrawing({ heading, plan, kitchen, places, context }: Kitc
     <section className="where" aria-labelledby="places-heading">
       <h3 id="places-heading">{heading}</h3>
       <ScaleNote context={context} perLitre={perLitre} />
+      <p className="move-note soft">{say("move.note")}</p>
       <div className="kitchen-drawing">
         {groups
           .filter((group) => group.places.length > 0)
           .map((group) => (
             <div key={group.name} className={group.cold ? "group refrigerator" : "group room"}>
               <h4>{group.name}</h4>
-              <PlaceGroup plan={plan} places={group.places} perLitre={perLitre} />
+              <PlaceGroup plan={plan} places={group.places} perLitre={perLitre} marks={marks} />
             </div>
           ))}
       </div>
@@ -59,13 +61,13 @@ export function KitchenDrawing({ heading, plan, kitchen, places, context }: Kitc
   );
 }
 
-type PlaceGroupProps = Pick<KitchenDrawingProps, "plan" | "places"> & { readonly perLitre: number };
+type PlaceGroupProps = Pick<KitchenDrawingProps, "plan" | "places" | "marks"> & { readonly perLitre: number };
 
 /** Shelves above drawers, and the door beside them where there is one. */
-function PlaceGroup({ plan, places, perLitre }: PlaceGroupProps) {
+function PlaceGroup({ plan, places, perLitre, marks }: PlaceGroupProps) {
   const drawn = useMemo(
-    () => new Map(plan.lots.map((lot, index) => [lot.id, { letter: letterOf(index), litres: lot.litres }])),
-    [plan.lots],
+    () => new Map(plan.lots.map(({ id, litres }) => [id, { lot: id, ...marks(id), litres }])),
+    [plan.lots, marks],
   );
   const cards = places.flatMap((place) => {
     const own = plan.places.find((each) => each.place === place.place);

@@ -1,7 +1,10 @@
 import type { PlaceView } from "@keepwright/handout";
+import { useCarried } from "../../behaviour/useCarrying.js";
 import type { Box } from "../../drawing/kitchenScale.js";
+import { whyAddress } from "../../state/route.js";
 import { useWords } from "../../words/words.js";
 import { Swatch } from "../Swatch.js";
+import { MoveButton } from "./MoveButton.js";
 import { type DrawnLot, PlaceDrawing } from "./PlaceDrawing.js";
 
 interface PlaceCardProps {
@@ -19,9 +22,14 @@ export function PlaceCard({ place, box, perLitre, drawn, sort }: PlaceCardProps)
     const found = drawn.get(lot);
     return found ? [{ ...found, name }] : [];
   });
+  const over = useCarried()?.carried?.over === place.place;
   const used = place.entries.length > 0 || place.later.length > 0;
   return (
-    <article className={`place place-${sort}`} aria-labelledby={`place-${place.place}`}>
+    <article
+      className={`place place-${sort}${over ? " drop-here" : ""}`}
+      aria-labelledby={`place-${place.place}`}
+      data-place={place.place}
+    >
       <h5 id={`place-${place.place}`}>{place.name}</h5>
       <p className="place-air">
         {place.air}; {place.room}
@@ -49,11 +57,12 @@ function PlaceWords({ place, lots }: Pick<PlaceCardProps, "place"> & { readonly 
         <ul className="entries">
           {place.entries.map((entry, index) => (
             <li key={entry.lot}>
-              <Swatch index={index} letter={lots[index]?.letter ?? ""} />
-              <span>
+              <Swatch index={lots[index]?.index ?? index} letter={lots[index]?.letter ?? ""} />
+              <a className="lot-link" href={whyAddress(entry.lot)}>
                 <strong>{entry.name}</strong>, {entry.amount}
                 <span className="soft below">{entry.wrap}</span>
-              </span>
+              </a>
+              <MoveButton part={entry.lot} name={entry.name} />
             </li>
           ))}
         </ul>

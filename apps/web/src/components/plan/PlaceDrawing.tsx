@@ -1,8 +1,12 @@
+import { useCarried } from "../../behaviour/useCarrying.js";
 import type { Box } from "../../drawing/kitchenScale.js";
 import { packBlocks } from "../../drawing/packBlocks.js";
+import { whyAddress } from "../../state/route.js";
 import { patternFor } from "../Swatch.js";
 
 export interface DrawnLot {
+  readonly lot: string;
+  readonly index: number;
   readonly letter: string;
   readonly name: string;
   readonly litres: number;
@@ -44,7 +48,7 @@ export function PlaceDrawing({ box, perLitre, lots, words }: PlaceDrawingProps) 
       <rect width={box.width} height={box.height} className="inside" />
       {lots.map((lot, index) => {
         const block = blocks[index];
-        return block && <LotBlock key={lot.letter} lot={lot} block={block} pattern={patternFor(index)} />;
+        return block && <LotBlock key={lot.lot} lot={lot} block={block} pattern={patternFor(lot.index)} />;
       })}
       <rect width={box.width} height={box.height} className="rim" />
     </svg>
@@ -57,9 +61,18 @@ interface LotBlockProps {
   readonly pattern: string;
 }
 
+/** By pointer it drags its lot, and opens why it lies there when touched; the list beside the drawing does the same for everybody. */
 function LotBlock({ lot, block, pattern }: LotBlockProps) {
+  const carrying = useCarried();
   return (
-    <g>
+    // biome-ignore lint/a11y/noStaticElementInteractions: a shortcut for pointers; link and button stand in the list beside it
+    <g
+      className="lot-block"
+      {...carrying?.handle(lot.lot, false)}
+      onClick={() => {
+        location.hash = whyAddress(lot.lot);
+      }}
+    >
       <rect {...block} fill={pattern} className="block" />
       <text
         x={block.x + block.width / 2}

@@ -13,6 +13,8 @@ export const namedSteps = [
   "as read",
   "own kitchen",
   "forget kitchen",
+  "chosen",
+  "released",
 ] as const;
 /** Kinds of steps that are named by what they are alone. */
 export const plainSteps = [
@@ -92,6 +94,8 @@ export function changeName(change: PlannerChange, before: PlannerState, after: P
       return about("forget kitchen", kitchenName(before, change.key));
     case "done":
       return plain(change.done ? "done" : "not done");
+    case "chosen":
+      return about(change.at ? "chosen" : "released", lineOf(change.key));
     case "all lying":
     case "vent":
       return plain("lying");

@@ -24,6 +24,8 @@ export const historyEnglish = {
   "step.as read": "{words} put back as read",
   "step.own kitchen": "kitchen “{words}” described",
   "step.forget kitchen": "kitchen “{words}” forgotten",
+  "step.chosen": "{words} put elsewhere",
+  "step.released": "{words} left to the plan again",
   "step.kitchen": "another kitchen chosen",
   "step.people": "people changed",
   "step.days": "days to plan changed",

@@ -1,2 +1,34 @@
 /** Why a lot lies where it lies, and what ends it. */
-export const whyEnglish = {} as const;
+export const whyEnglish = {
+  "why.heading": "Why? {name}",
+  "why.gone": "This is no longer in the plan",
+  "why.close": "Back to the plan",
+  "why.working": "The reasons are being worked out …",
+  "why.everywhere": "Beside every other place and wrap",
+  "why.problem": "The reasons could not be worked out: {problem}",
+  "why.ends": "How long here, and what ends it",
+  "why.neighbours": "What its neighbours do to it",
+  "why.elsewhere": "In other places",
+  "why.otherwise": "Wrapped another way",
+  "why.course": "From day to day",
+  "why.courseNote":
+    "Each line is at the top when that alone would have ended it. Shaded: from when one in ten of such lots is past its best until nine in ten are. Marks below: days on which it is eaten. The lines are those of a middling lot.",
+  "why.picture": "Ageing, water lost and ripening of {name} by days. The same in figures stands below.",
+  "why.curve.ageing": "ageing",
+  "why.curve.water": "drying",
+  "why.curve.ripeness": "ripening",
+  "why.axis.end": "end",
+  "why.axis.days": "days",
+  "why.portions": "portions",
+  "why.table": "The same in figures",
+  "why.day": "Day",
+  "why.dayNumber": "{day}",
+  "why.column.ageing": "Ageing",
+  "why.column.water": "Drying",
+  "why.column.ripeness": "Ripening",
+  "why.column.portions": "Portions eaten",
+  "why.percent": "{percent}%",
+  "why.noSources":
+    "The sources could not be loaded. Close this and open it again when the page can be reached.",
+  "why.ask": "All about this kind",
+} as const;

@@ -24,6 +24,8 @@ export const historySpanish = {
   "step.as read": "volver a lo leído en {words}",
   "step.own kitchen": "describir la cocina “{words}”",
   "step.forget kitchen": "olvidar la cocina “{words}”",
+  "step.chosen": "poner {words} en otro lugar",
+  "step.released": "dejar {words} como diga el plan",
   "step.kitchen": "elegir otra cocina",
   "step.people": "cambiar las personas",
   "step.days": "cambiar los días",

@@ -1,2 +1,35 @@
 /** Por qué algo está donde está, y qué le pone fin. */
-export const whySpanish = {} as const;
+export const whySpanish = {
+  "why.heading": "¿Por qué? {name}",
+  "why.gone": "Esto ya no está en el plan",
+  "why.close": "Volver al plan",
+  "why.working": "Se están calculando los motivos…",
+  "why.everywhere": "Comparar con todos los demás lugares y envoltorios",
+  "why.problem": "No se pudieron calcular los motivos: {problem}",
+  "why.ends": "Cuánto dura aquí y por qué se acaba",
+  "why.neighbours": "Lo que le hacen sus vecinos",
+  "why.elsewhere": "En otros lugares",
+  "why.otherwise": "Envuelto de otra manera",
+  "why.course": "Día a día",
+  "why.courseNote":
+    "Cada línea llega arriba cuando eso solo ya le habría puesto fin. Sombreado: desde que uno de cada diez lotes así ya no está bueno hasta que son nueve de cada diez. Marcas abajo: los días en que se come. Las líneas son las de un lote mediano.",
+  "why.picture":
+    "Envejecimiento, agua perdida y maduración de {name} por días. Lo mismo, en cifras, está abajo.",
+  "why.curve.ageing": "envejece",
+  "why.curve.water": "se seca",
+  "why.curve.ripeness": "madura",
+  "why.axis.end": "fin",
+  "why.axis.days": "días",
+  "why.portions": "porciones",
+  "why.table": "Lo mismo en cifras",
+  "why.day": "Día",
+  "why.dayNumber": "{day}",
+  "why.column.ageing": "Envejecimiento",
+  "why.column.water": "Agua perdida",
+  "why.column.ripeness": "Maduración",
+  "why.column.portions": "Porciones que se comen",
+  "why.percent": "{percent} %",
+  "why.noSources":
+    "No se pudieron abrir las fuentes. Cierra esto y ábrelo otra vez cuando la página tenga conexión.",
+  "why.ask": "Todo sobre este producto",
+} as const;

@@ -1,0 +1,39 @@
+import { loadSourced } from "@keepwright/catalogue";
+import { type HandoutContext, kindSourceLines } from "@keepwright/handout";
+import { useState } from "react";
+import { useWords } from "../../words/words.js";
+
+interface SourcesProps {
+  readonly commodity: string;
+  readonly context: HandoutContext;
+  readonly heading: string;
+}
+
+/** Where the figures of the kind come from; fetched when it is first opened. */
+export function Sources({ commodity, context, heading }: SourcesProps) {
+  const say = useWords();
+  const [lines, setLines] = useState<readonly string[] | "failed" | undefined>();
+  const open = () => {
+    if (lines !== undefined && lines !== "failed") return;
+    loadSourced().then(
+      (catalogue) => setLines(kindSourceLines({ ...context, catalogue }, commodity)),
+      () => setLines("failed"),
+    );
+  };
+  return (
+    <details onToggle={(event) => event.currentTarget.open && open()}>
+      <summary>{heading}</summary>
+      {lines === "failed" ? (
+        <p role="alert">{say("why.noSources")}</p>
+      ) : lines === undefined ? (
+        <p role="status">{say("screen.opening")}</p>
+      ) : (
+        <ul>
+          {lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
+    </details>
+  );
+}

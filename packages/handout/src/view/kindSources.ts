@@ -1,0 +1,12 @@
+import { sourcesOf } from "../answer/sourcesOf.js";
+import { commodityIn, type HandoutContext } from "./context.js";
+import { sourceLines } from "./itemView.js";
+
+/**
+ * Where the figures of a kind come from, one line a source, with a word where a figure is from memory, inferred or common practice. Nothing
+ * where the kind is not known. The context's catalogue must be one with provenance.
+ */
+export function kindSourceLines(context: HandoutContext, id: string): string[] {
+  const commodity = commodityIn(context, id);
+  return commodity ? sourceLines(context, sourcesOf(commodity, context.catalogue.sources)) : [];
+}
