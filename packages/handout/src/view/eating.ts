@@ -69,19 +69,27 @@ function readyLines(context: HandoutContext, plan: Plan, names: Names): string[]
 }
 
 function cutOpenLines({ speaker }: HandoutContext, plan: Plan, names: Names): string[] {
-  return plan.lots.flatMap((lot) =>
-    (lot.cutOpen ?? []).map(({ date, safeUntil, portionsAfter }) => {
+  return plan.lots.flatMap((lot) => {
+    const name = speaker.capital(names.get(lot.id) ?? lot.id);
+    const pieces = lot.cutOpen ?? [];
+    const free = pieces.filter(({ safeUntil }) => safeUntil === undefined);
+    const dates = free.map(({ date }) => dayWords(speaker, date));
+    const [date] = dates;
+    const once = date === undefined ? [] : [speaker.say("eat.cutOpen", { name, date })];
+    const often = [speaker.say("eat.cutOpenOften", { name, dates: speaker.list(dates) })];
+    const limited = pieces.flatMap((piece) => {
+      if (piece.safeUntil === undefined) return [];
       const values = {
-        name: speaker.capital(names.get(lot.id) ?? lot.id),
-        date: dayWords(speaker, date),
+        name,
+        date: dayWords(speaker, piece.date),
+        last: dayWords(speaker, piece.safeUntil),
       };
-      if (safeUntil === undefined) return speaker.say("eat.cutOpen", values);
-      const limited = { ...values, last: dayWords(speaker, safeUntil) };
-      return portionsAfter > 0
-        ? speaker.say("eat.cutOpenTooLong", { ...limited, count: portionsAfter })
-        : speaker.say("eat.cutOpenUntil", limited);
-    }),
-  );
+      return piece.portionsAfter > 0
+        ? [speaker.say("eat.cutOpenTooLong", { ...values, count: piece.portionsAfter })]
+        : [speaker.say("eat.cutOpenUntil", values)];
+    });
+    return [...(dates.length > 1 ? often : once), ...limited];
+  });
 }
 
 /** What is still there at the end, or has to be thrown away before. */

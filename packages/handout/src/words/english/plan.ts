@@ -145,6 +145,8 @@ export const planWords = {
     "{count, plural, one {Still there at the end: {name} (# portion).} other {Still there at the end: {name} (# portions).}}",
   "eat.cutOpen":
     "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once.",
+  "eat.cutOpenOften":
+    "{name}: each is eaten over several days, begun on {dates}. Once one is cut, cover what is left and put it in the refrigerator at once.",
   "eat.cutOpenUntil":
     "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}.",
   "eat.cutOpenTooLong":

@@ -145,6 +145,8 @@ export const planSpanish = {
     "{count, plural, one {Queda al final: {name} (# porción).} other {Queda al final: {name} (# porciones).}}",
   "eat.cutOpen":
     "{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato.",
+  "eat.cutOpenOften":
+    "{name}: cada pieza dura varios días; se empieza una en estas fechas: {dates}. Una vez cortada, tapa lo que queda y ponlo enseguida en el refrigerador.",
   "eat.cutOpenUntil":
     "{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más.",
   "eat.cutOpenTooLong":
