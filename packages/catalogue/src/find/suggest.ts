@@ -1,6 +1,7 @@
+import type { NameGroup } from "../groups.js";
 import type { KindNames } from "../kindNames.js";
 import { slips, slipsForgiven } from "./distance.js";
-import { folded } from "./fold.js";
+import { folded, wordsOf } from "./fold.js";
 
 /** A kind that what was typed so far may become, and the name by which it was found. */
 export interface Suggestion {
@@ -8,88 +9,124 @@ export interface Suggestion {
   readonly name: string;
 }
 
-interface KnownName extends Suggestion {
+interface KnownName {
+  readonly id: string;
+  readonly name: string;
   readonly folded: string;
+  readonly words: readonly string[];
   readonly language: "en" | "es";
   /** What the kind is mostly called, not one of its other names. */
   readonly usual: boolean;
 }
 
-/** How well a name fits, least is best: our own scale, which only ranks. */
-const fits = { whole: 0, beginning: 1, word: 2, misspelt: 3 } as const;
+type Names = ReadonlyMap<string, KindNames>;
+const known = new WeakMap<Names, readonly KnownName[]>();
+
+function knownNames(kinds: Names): readonly KnownName[] {
+  const built =
+    known.get(kinds) ??
+    [...kinds.values()].flatMap(({ id, names }) =>
+      (["en", "es"] as const).flatMap((language) =>
+        [names[language].many, names[language].one, ...names[language].also].map((name, index) => ({
+          id,
+          name,
+          folded: folded(name),
+          words: wordsOf(name),
+          language,
+          usual: index < 2,
+        })),
+      ),
+    );
+  known.set(kinds, built);
+  return built;
+}
+
+/** Our own order of likeness, best first; it only ranks. Slips in the spelling come after everything spelt right. */
+const ranks = { whole: 0, group: 1, begun: 2, wordBegun: 3, spelling: 4 } as const;
 /** A name of the other language stands behind an equal one of the language in use. */
 const otherLanguage = 0.5;
 /** And a rarer name behind what a kind is mostly called. */
 const rarer = 0.25;
-const longestQuery = 60;
+const none = Infinity;
 
-function known(kinds: Iterable<KindNames>): readonly KnownName[] {
-  const names: KnownName[] = [];
-  for (const { id, names: own } of kinds)
-    for (const language of ["en", "es"] as const)
-      for (const [index, name] of [own[language].many, own[language].one, ...own[language].also].entries())
-        names.push({ id, name, folded: folded(name), language, usual: index < 2 });
-  return names;
+/** Every word typed begins a word of the name, each another one. */
+function wordsBegun(typed: readonly string[], words: readonly string[]): boolean {
+  const left = [...words];
+  return typed.every((word) => {
+    const at = left.findIndex((each) => each.startsWith(word));
+    if (at >= 0) left.splice(at, 1);
+    return at >= 0;
+  });
 }
 
-const prepared = new WeakMap<ReadonlyMap<string, KindNames>, readonly KnownName[]>();
+/** What a beginning in a later word counts more than one in the first, in slips: less than one of them. */
+const laterWord = 0.5;
 
-/** Fewest slips between what was typed and the beginning of a name; more than `most` counts as `most + 1`. */
-function slipsAtStart(query: string, name: string, most: number): number {
-  let least = most + 1;
-  for (const length of [query.length, query.length - 1, query.length + 1])
-    least = Math.min(least, slips(query, name.slice(0, length), most));
-  return least;
+/** Fewest slips between what was typed and the beginning of a name or of one of its words. */
+function slipsFromStart(typed: string, { folded: name, words }: KnownName): number {
+  const most = slipsForgiven(typed.length);
+  if (most === 0) return none;
+  let fewest = most + 1;
+  for (const [index, start] of [name, ...words.slice(1)].entries()) {
+    if (start[0] !== typed[0] && start[1] !== typed[0] && start[0] !== typed[1]) continue;
+    for (let longer = -1; longer <= 1; longer++) {
+      const beginning = start.slice(0, typed.length + longer);
+      const count = slips(typed, beginning, most);
+      if (count <= most) fewest = Math.min(fewest, count + (index > 0 ? laterWord : 0));
+    }
+  }
+  return fewest > most ? none : fewest;
 }
 
-function fit(query: string, name: string): number | undefined {
-  if (name === query) return fits.whole;
-  if (name.startsWith(query)) return fits.beginning;
-  return name.includes(` ${query}`) ? fits.word : undefined;
+function rankOf(typed: string, words: readonly string[], name: KnownName): number {
+  if (name.folded === typed) return ranks.whole;
+  if (name.folded.startsWith(typed)) return ranks.begun;
+  if (wordsBegun(words, name.words)) return ranks.wordBegun;
+  return ranks.spelling + slipsFromStart(typed, name);
 }
 
-function misspeltFit(query: string, name: string): number | undefined {
-  const most = Math.min(2, slipsForgiven(query.length));
-  if (most === 0) return undefined;
-  const count = slipsAtStart(query, name, most);
-  return count <= most ? fits.misspelt + count : undefined;
+/** Longer texts are no name of anything; they are not searched. */
+const longestTyped = 60;
+
+export interface SuggestOptions {
+  /** The language in use; names of the other are found as well. */
+  readonly language?: "en" | "es";
+  readonly most?: number;
+  /** Words for several kinds, where they are at hand. */
+  readonly groups?: readonly NameGroup[];
 }
 
 /**
- * Kinds that what has been typed so far may become, best first, each once: names in either language that begin with it, then
- * names with a word that does, then, where that gives too few, names that begin almost like it. Never throws.
+ * Kinds whose names begin with what is typed so far, best first, each once: by any name in English or Spanish, with or without accents, by
+ * any word of it, and with slips in the spelling. Needs names only, no figures. Never throws, whatever the text; empty when nothing is near.
  */
 export function suggestKinds(
-  kinds: ReadonlyMap<string, KindNames>,
+  kinds: Names,
   text: string,
-  { language = "en", most = 6 }: { readonly language?: "en" | "es"; readonly most?: number } = {},
+  { language = "en", most = 6, groups = [] }: SuggestOptions = {},
 ): readonly Suggestion[] {
-  const query = folded(text.slice(0, longestQuery));
-  if (query === "") return [];
-  let names = prepared.get(kinds);
-  if (!names) {
-    names = known(kinds.values());
-    prepared.set(kinds, names);
-  }
-  const best = new Map<string, { readonly name: KnownName; readonly score: number }>();
-  const rank = (measure: typeof fit) => {
-    for (const name of names) {
-      const own = measure(query, name.folded);
-      if (own === undefined) continue;
-      const score = own + (name.language === language ? 0 : otherLanguage) + (name.usual ? 0 : rarer);
-      const before = best.get(name.id);
-      if (!before || score < before.score) best.set(name.id, { name, score });
-    }
+  const typed = folded(text.slice(0, longestTyped + 1));
+  if (typed === "" || typed.length > longestTyped) return [];
+  const words = typed.split(" ");
+  const best = new Map<string, Suggestion & { readonly rank: number }>();
+  const offer = (id: string, name: string, rank: number) => {
+    const before = best.get(id);
+    if (!before || rank < before.rank) best.set(id, { id, name, rank });
   };
-  rank(fit);
-  if (best.size < most) rank((text, name) => fit(text, name) ?? misspeltFit(text, name));
+  for (const name of knownNames(kinds)) {
+    const rank = rankOf(typed, words, name);
+    const behind = (name.language === language ? 0 : otherLanguage) + (name.usual ? 0 : rarer);
+    if (rank < none) offer(name.id, name.name, rank + behind);
+  }
+  for (const group of groups.filter(({ word }) => folded(word) === typed)) {
+    for (const id of group.kinds)
+      if (kinds.has(id)) offer(id, group.word, ranks.group - (id === group.usual ? 0.5 : 0));
+  }
   return [...best.values()]
     .sort(
       (one, other) =>
-        one.score - other.score ||
-        one.name.folded.length - other.name.folded.length ||
-        (one.name.id < other.name.id ? -1 : 1),
+        one.rank - other.rank || one.name.length - other.name.length || (one.id < other.id ? -1 : 1),
     )
     .slice(0, most)
-    .map(({ name: { id, name } }) => ({ id, name }));
+    .map(({ id, name }) => ({ id, name }));
 }

@@ -1,4 +1,4 @@
-import { kindNames, suggestKinds } from "@keepwright/catalogue";
+import { catalogue, kindNames, namesOf, suggestKinds } from "@keepwright/catalogue";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 
@@ -59,5 +59,56 @@ describe("kinds suggested as one types", () => {
   it("suggests nothing for nothing", () => {
     expect(ids("  ")).toEqual([]);
     expect(ids("qqqqxx")).toEqual([]);
+  });
+});
+
+const first = (text: string) => suggestKinds(kindNames(), text)[0]?.id;
+
+describe("any name, with slips", () => {
+  it.each([
+    ["avo", "avocado"],
+    ["AGUAC", "avocado"],
+    ["palta", "avocado"],
+    ["brocolli", "broccoli"],
+    ["brocl", "broccoli"],
+    ["tomatoe", "tomato"],
+    ["jitomate", "tomato"],
+    ["lettuce roma", "romaine"],
+    ["zanahoria", "carrot"],
+    ["pina", "pineapple"],
+    ["bannana", "banana"],
+  ])("%j leads to %s", (text, id) => {
+    expect(first(text)).toBe(id);
+  });
+
+  it("every name of every kind, in both languages, finds its kind when it is typed out", () => {
+    const missed = [...kindNames().values()].flatMap((kind) =>
+      namesOf(kind).filter((name) => !suggestKinds(kindNames(), name).some(({ id }) => id === kind.id)),
+    );
+    expect(missed).toEqual([]);
+  });
+
+  it("a usual name finds its kind when its second half is still missing, or one letter of it is wrong", () => {
+    for (const { id, names } of kindNames().values()) {
+      for (const language of ["en", "es"] as const) {
+        const { one } = names[language];
+        const found = (text: string) =>
+          suggestKinds(kindNames(), text, { most: 20, language }).map((each) => each.id);
+        expect(found(one.slice(0, Math.max(4, Math.ceil(0.75 * one.length)))), one).toContain(id);
+        if (one.length < 6) continue;
+        const middle = Math.floor(one.length / 2);
+        expect(found(`${one.slice(0, middle)}x${one.slice(middle + 1)}`), `${one} misspelt`).toContain(id);
+      }
+    }
+  });
+
+  it("a word for several kinds suggests each of them, the usual one first", () => {
+    const ids = suggestKinds(kindNames(), "lettuce", { groups: catalogue().groups }).map(({ id }) => id);
+    expect(ids[0]).toBe("head-lettuce");
+    expect(ids).toEqual(expect.arrayContaining(["leaf-lettuce", "romaine"]));
+  });
+
+  it.each(["", "  ", "qqqq", "old bread", "x".repeat(500), "(*[\\"])("%j suggests nothing", (text) => {
+    expect(suggestKinds(kindNames(), text)).toEqual([]);
   });
 });
