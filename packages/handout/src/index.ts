@@ -1,4 +1,6 @@
 export * from "./answer/answerItem.js";
+export { type Apart, apartOf } from "./answer/apart.js";
+export * from "./answer/askedAnswer.js";
 export * from "./answer/itemAnswer.js";
 export { lifeAt, type SteadyConditions } from "./answer/lifeAt.js";
 export * from "./formats/carriedOnText.js";
@@ -10,6 +12,8 @@ export * from "./formats/worthBuyingText.js";
 export * from "./takeHome/index.js";
 export * from "./view/amount.js";
 export * from "./view/batchView.js";
+export * from "./view/askedSources.js";
+export * from "./view/askView.js";
 export * from "./view/besideView.js";
 export * from "./view/carriedOnView.js";
 export * from "./view/commandLine.js";

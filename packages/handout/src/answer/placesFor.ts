@@ -6,6 +6,8 @@ import type { AnsweredPlace } from "./itemAnswer.js";
 export interface AskedLot {
   readonly commodity: Commodity;
   readonly ripeness: number;
+  /** Left out: whole. */
+  readonly form?: "whole" | "cut";
 }
 
 function usualGrams({ household }: Commodity): number {
@@ -20,11 +22,11 @@ const answered = ({ life, endedBy, ...rest }: AloneAnswer): AnsweredPlace => ({
 
 /** Where a kind alone belongs in a kitchen; and one place of each sort the kitchen has, wrapped as well as can be there. */
 export function placesFor(
-  { commodity, ripeness }: AskedLot,
+  { commodity, ripeness, form = "whole" }: AskedLot,
   kitchen: Kitchen,
   catalogue: Catalogue,
 ): { readonly belongs: AnsweredPlace; readonly places: readonly AnsweredPlace[] } {
-  const lot = { id: "asked", commodity: commodity.id, grams: usualGrams(commodity), ripeness };
+  const lot = { id: "asked", commodity: commodity.id, grams: usualGrams(commodity), ripeness, form };
   // The day is no date of anybody's: only its distance from the other days is used.
   const { best, inEachKind } = keptAlone({ haul: { lots: [lot] }, kitchen, from: "2000-01-01", catalogue });
   return { belongs: answered(best), places: inEachKind.map(answered) };

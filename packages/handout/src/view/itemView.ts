@@ -1,5 +1,5 @@
 import { eatingEffects } from "@keepwright/catalogue";
-import type { AnsweredPlace, AnsweredSource, ItemAnswer } from "../answer/itemAnswer.js";
+import type { AnsweredPlace, ItemAnswer } from "../answer/itemAnswer.js";
 import { percentWords, temperatureWords } from "../words/amounts.js";
 import { plainText } from "../words/plainText.js";
 import { spanWords } from "../words/spans.js";
@@ -10,6 +10,7 @@ import { alsoCalled, kindName } from "./kindNames.js";
 import { kitchenWords } from "./ordinaryNames.js";
 import { isCommonPractice, preparationLine, toldTasks } from "./preparation.js";
 import { endsLine } from "./reasons.js";
+import { figureSourceLines } from "./sourceLines.js";
 
 /** An answer about one kind, in rows and words. */
 export interface ItemView {
@@ -129,31 +130,6 @@ function figureLines(context: HandoutContext, answer: ItemAnswer): string[] {
   ];
 }
 
-/** How well a source is known: what it is, and whether it was read. */
-const standing = ({ source, kind, fromMemory }: AnsweredSource): string =>
-  kind === "common practice" || kind === "inferred" ? kind : `${source}|${fromMemory}`;
-
-function sourceLine({ speaker }: HandoutContext, group: readonly AnsweredSource[]): string {
-  const [first] = group;
-  const figures = [...new Set(group.map(({ figure }) => speaker.say(`item.figure.${figure}`)))];
-  const values = {
-    figure: speaker.capital(speaker.list(figures)),
-    citation: plainText(first?.citation ?? "").replace(/\.$/, ""),
-    where: [...new Set(group.map(({ place }) => plainText(place)))].join("; "),
-  };
-  if (first?.kind === "common practice") return speaker.say("item.sourcePractice", values);
-  if (first?.kind === "inferred") return speaker.say("item.sourceInferred", values);
-  return speaker.say(first?.fromMemory ? "item.sourceMemory" : "item.source", values);
-}
-
-/** One line for each source, with all the figures taken from it. */
-export function sourceLines(context: HandoutContext, sources: readonly AnsweredSource[]): string[] {
-  const groups = new Map<string, AnsweredSource[]>();
-  for (const source of sources)
-    groups.set(standing(source), [...(groups.get(standing(source)) ?? []), source]);
-  return [...groups.values()].map((group) => sourceLine(context, group));
-}
-
 /** The conditions as they were asked about, not rounded as if they were measured in a kitchen. */
 function conditionsLine(
   { speaker, units }: HandoutContext,
@@ -186,7 +162,7 @@ export function itemView(context: HandoutContext, answer: ItemAnswer): ItemView 
     figures: figureLines(context, answer),
     preparation: preparationLines(context, answer, title),
     ...guidanceLines(context, answer.guidance),
-    sources: sourceLines(context, answer.sources),
+    sources: figureSourceLines(context, answer.sources),
     preparationNote: practiceNote(context, answer),
     cautions: [
       ...new Set([

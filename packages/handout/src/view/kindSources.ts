@@ -1,6 +1,6 @@
 import { sourcesOf } from "../answer/sourcesOf.js";
 import { commodityIn, type HandoutContext } from "./context.js";
-import { sourceLines } from "./itemView.js";
+import { figureSourceLines } from "./sourceLines.js";
 
 /**
  * Where the figures of a kind come from, one line a source, with a word where a figure is from memory, inferred or common practice. Nothing
@@ -8,5 +8,5 @@ import { sourceLines } from "./itemView.js";
  */
 export function kindSourceLines(context: HandoutContext, id: string): string[] {
   const commodity = commodityIn(context, id);
-  return commodity ? sourceLines(context, sourcesOf(commodity, context.catalogue.sources)) : [];
+  return commodity ? figureSourceLines(context, sourcesOf(commodity, context.catalogue.sources)) : [];
 }

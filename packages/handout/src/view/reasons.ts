@@ -2,6 +2,7 @@ import type { Commodity } from "@keepwright/catalogue";
 import { type Produce, produceFromCommodity, respirationRate } from "@keepwright/physics";
 import type { Plan, PlannedLot } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
+import { givesMuchEthylene, harmedByEthylene } from "../answer/apart.js";
 import { humidityWords, percentWords, temperatureWords } from "../words/amounts.js";
 import { dayWords } from "../words/dates.js";
 import { isCold } from "./coldPlaces.js";
@@ -137,13 +138,12 @@ function slower({ context, plan, lot, produce, place }: Grounds): string[] {
   ];
 }
 
-const harmedByEthylene = ["moderate", "high", "very high"];
 /** Ethylene acts by its logarithm: a difference counts from about threefold. */
 const ethyleneContrast = 3;
 
 /** Kept away from ethylene: much less here than in another place at about this temperature. */
 function lessEthylene({ context, plan, commodity, place, lot }: Grounds): string[] {
-  if (!harmedByEthylene.includes(commodity.ethylene.sensitivity.class)) return [];
+  if (!harmedByEthylene(commodity)) return [];
   const here = Math.max(lot.conditions.ethylene, place.ethylene);
   const others = plan.places.filter(
     (other) => isCold(other) === isCold(place) && other.place !== place.place,
@@ -206,14 +206,8 @@ function damp({ context, plan, lot, commodity, place, stay }: Grounds): string[]
   return [speaker.say("reason.damp", { ...values, place: kitchenWords(context, driest.name) })];
 }
 
-/** Ethylene given off [µL/(kg h)] called much: Handbook 66's class "high" begins at 10 at 20 °C (from memory). */
-const muchEthylene = 10;
-
 function givesEthylene({ context, commodity }: Grounds): string[] {
-  const most = Math.max(
-    ...commodity.ethylene.production.filter((one) => one.temperature <= 25).map((one) => one.high),
-  );
-  return most >= muchEthylene ? [context.speaker.say("reason.gives")] : [];
+  return givesMuchEthylene(commodity) ? [context.speaker.say("reason.gives")] : [];
 }
 
 const sweetOrgans = ["fruit", "berry", "citrus", "melon"];

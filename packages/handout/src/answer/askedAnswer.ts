@@ -1,0 +1,77 @@
+import { type Catalogue, commodityOf } from "@keepwright/catalogue";
+import { produceFromCommodity } from "@keepwright/physics";
+import { agreeingPreparation, type Kitchen } from "@keepwright/planner";
+import { type Apart, apartOf } from "./apart.js";
+import { cautionsOf } from "./cautionsOf.js";
+import type { AnsweredPlace } from "./itemAnswer.js";
+import { placesFor } from "./placesFor.js";
+
+/** In which state a kind is asked about. */
+export interface AskedState {
+  readonly form: "whole" | "cut";
+  /** For kinds that ripen and are whole; left out: as it usually comes home. */
+  readonly ripeness?: "unripe" | "ripe" | undefined;
+}
+
+/** A short answer about one kind: where it belongs in a kitchen, and what it had better not lie beside. Plain data, as it comes from a worker. */
+export interface AskedAnswer extends AskedState {
+  readonly commodity: string;
+  readonly belongs: AnsweredPlace;
+  readonly apart: readonly Apart[];
+  /** What to do first, by name; nothing for what is cut already. */
+  readonly preparation: readonly string[];
+  /** Cautions by name, those that press in this state first. */
+  readonly cautions: readonly string[];
+}
+
+const unripe = 0;
+const ripe = 1;
+
+/** What only matters once it is cut. */
+const ofCut = ["no-refrigerator-for-cut-produce", "cut-produce", "cut-ready-to-eat"];
+
+const inRefrigerator = (kitchen: Kitchen): boolean =>
+  kitchen.places.some(({ kind }) => kind.startsWith("refrigerator") || kind === "crisper drawer");
+
+function tooWarm({ refrigerators }: Kitchen, { safety }: Catalogue): boolean {
+  const limit = safety.get("refrigerator-at-most")?.value;
+  return limit !== undefined && refrigerators.some(({ temperature }) => temperature > limit);
+}
+
+function cautionsIn(cautions: readonly string[], form: AskedState["form"], kitchen: Kitchen): string[] {
+  const cut = cautions.filter((name) => ofCut.includes(name));
+  // A small spot may be cut away from what is firm and whole only.
+  const rest = cautions.filter((name) => !ofCut.includes(name) && !(form === "cut" && name === "mould-firm"));
+  const none = form === "cut" && !inRefrigerator(kitchen) ? ["no-refrigerator-for-cut-produce"] : [];
+  return form === "cut" ? [...none, ...cut, ...rest] : [...rest, ...cut];
+}
+
+/** Answers where a kind in some state belongs. Throws RangeError when the catalogue has no such kind; the kitchen's errors as `bindProblem`. */
+export function askedAnswer(
+  catalogue: Catalogue,
+  id: string,
+  kitchen: Kitchen,
+  { form, ripeness }: AskedState,
+): AskedAnswer {
+  const commodity = commodityOf(catalogue, id);
+  const usual = commodity.ripening?.arrives.value ?? ripe;
+  const asked = ripeness === undefined ? usual : ripeness === "ripe" ? Math.max(ripe, usual) : unripe;
+  const ripened = form === "cut" ? Math.max(ripe, asked) : asked;
+  const { belongs } = placesFor({ commodity, ripeness: ripened, form }, kitchen, catalogue);
+  const steps = form === "cut" ? [] : commodity.preparation.map((step) => step.do);
+  return {
+    commodity: id,
+    form,
+    ripeness,
+    belongs,
+    apart: apartOf(commodity, catalogue),
+    preparation: agreeingPreparation(
+      steps,
+      belongs.stays.map(({ wrap, moveWhen }) => ({ wrap, ripensHere: moveWhen === "ripe" })),
+    ),
+    cautions: [
+      ...(tooWarm(kitchen, catalogue) ? ["refrigerator-too-warm"] : []),
+      ...cautionsIn(cautionsOf(commodity, produceFromCommodity(commodity)), form, kitchen),
+    ],
+  };
+}

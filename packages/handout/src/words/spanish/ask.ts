@@ -1,0 +1,29 @@
+import type { SomeMessages } from "../spanish.js";
+
+/** Una respuesta corta, para leerla de lejos. */
+export const askSpanish = {
+  "ask.whereThen": "{place} hasta que madure, luego {next}",
+  "ask.howThen": "{wrap} hasta que madure, luego {nextWrap}",
+  "ask.ends": "Lo que marca el final: {ending}.",
+  "ask.ready": "A punto para comer en {span}.",
+  "ask.readyNow": "A punto para comer ya.",
+  "ask.notReady": "Ahí no madura.",
+  "ask.practice": "{line} *",
+  "ask.dairy": "leche, mantequilla y queso",
+  "ask.heading.apart": "No junto a",
+  "ask.apart.gas from": "{names}: su etileno, un gas que madura, le quita días a: {name}.",
+  "ask.apart.gas from unripe":
+    "{names}, cuando ya esté a punto: su etileno, un gas que madura, le quita días a: {name}. Antes solo hace que madure más pronto.",
+  "ask.apart.gas to": "{names}: el etileno, un gas que madura, sale de {name} y les quita días.",
+  "ask.apart.smell from": "{names}: su olor se pega a: {name}.",
+  "ask.apart.smell to": "{names}: se les pega el olor de {name}.",
+  "ask.apart.none": "No se sabe de nada que le haga daño al lado, ni de nada que reciba daño.",
+  "ask.figure.signs": "señales",
+  "ask.figure.save": "cómo guardar lo que sobra",
+  "ask.figure.trimmings": "recortes",
+  "ask.figure.hazards": "lo que puede hacer daño",
+  "ask.figure.season": "temporada",
+  "ask.figure.preparation": "qué hacer primero",
+  "ask.figure.smells": "olores",
+  "ask.figure.cutLife": "duración ya cortado",
+} as const satisfies SomeMessages;
