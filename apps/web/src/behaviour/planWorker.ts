@@ -1,16 +1,25 @@
+import { answerAsk } from "./answerAsk.js";
 import { judgeAnswerer } from "./answerJudge.js";
 import { answerPlan } from "./answerPlan.js";
 import { quickAnswers } from "./answerQuickly.js";
+import type { AskAnswer, AskRequest } from "./askMessages.js";
 import type { JudgeAnswer, JudgeRequest } from "./judgeMessages.js";
 import type { PlanAnswer, PlanRequest, QuickMessage } from "./planMessages.js";
 
-const answer = (given: PlanAnswer | JudgeAnswer) => postMessage(given);
+type Asked = PlanRequest | QuickMessage | JudgeRequest | AskRequest;
+
+const answer = (given: PlanAnswer | JudgeAnswer | AskAnswer) => postMessage(given);
 const judge = judgeAnswerer();
 const quickly = quickAnswers(answer);
 
-/** One script for plans, quick plans and judgements, so that it is fetched and kept once; each desk starts workers of its own from it. */
-addEventListener("message", ({ data }: MessageEvent<PlanRequest | QuickMessage | JudgeRequest>) => {
-  if ("kind" in data) judge(data, answer);
-  else if ("quick" in data) quickly(data);
-  else void answerPlan(data, answer);
+/**
+ * One script for plans, quick plans, judgements and questions about a kind, so that it is fetched and kept once; each desk starts workers of
+ * its own from it.
+ */
+addEventListener("message", ({ data }: MessageEvent<Asked>) => {
+  if (!("kind" in data)) {
+    if ("quick" in data) quickly(data);
+    else void answerPlan(data, answer);
+  } else if (data.kind === "ask") answer(answerAsk(data));
+  else judge(data, answer);
 });

@@ -2,6 +2,7 @@ import type { LotReason, Plan, Proof } from "@keepwright/planner";
 import { useCallback, useEffect, useRef, useState } from "react";
 import { type PlanDesk, planDesk } from "./planDesk.js";
 import type { PlanAnswer, PlanAsked } from "./planMessages.js";
+import { startWorker } from "./startWorker.js";
 
 /** A plan with what it was asked for, so that its words never mix with what was typed since. */
 export interface MadePlan {
@@ -24,8 +25,6 @@ export interface PlanState {
 /** Pause after the last change before planning again [ms], so that typing is not answered letter by letter. */
 const pause = 350;
 const nothing: PlanState = { made: undefined, problem: undefined, working: false };
-
-const startWorker = () => new Worker(new URL("./planWorker.ts", import.meta.url), { type: "module" });
 
 /** Plans in a worker whenever what is asked changes; the last plan stays until the next one is there. */
 export function usePlan(ask: PlanAsked | undefined): PlanState & { readonly again: () => void } {

@@ -1,10 +1,102 @@
+import { kindNames, suggestKinds } from "@keepwright/catalogue";
+import { ordinaryKitchens } from "@keepwright/planner";
+import { useEffect, useMemo, useRef, useState } from "react";
+import { useDesk } from "../behaviour/desk.js";
+import { useGuidance } from "../behaviour/useGuidance.js";
+import { AskAnswer } from "../components/ask/AskAnswer.js";
+import { AskField } from "../components/ask/AskField.js";
+import { AskKinds } from "../components/ask/AskKinds.js";
+import type { AskFor } from "../components/ask/AskStates.js";
+import { AskSteps } from "../components/ask/AskSteps.js";
+import { usePageKeys } from "../components/ask/usePageKeys.js";
+import { useTypingAnywhere } from "../components/ask/useTypingAnywhere.js";
+import { kitchenOf } from "../state/kitchenOf.js";
+import type { LanguageKey } from "../state/language.js";
+import { firstKitchen } from "../state/plannerState.js";
+import { addressOf } from "../state/route.js";
 import { useWords } from "../words/words.js";
 
-export default function AskPage() {
+const kinds = kindNames();
+const nameIn = (language: LanguageKey) => (id: string) => kinds.get(id)?.names[language].many ?? id;
+
+/** Every kind in the order of the alphabet. */
+const sorted = (language: LanguageKey, nameOf: (id: string) => string): readonly string[] => {
+  const { compare } = new Intl.Collator(language);
+  return [...kinds.keys()].sort((one, other) => compare(nameOf(one), nameOf(other)));
+};
+
+/** One question, one large answer: where a kind goes, how, and for how long. */
+export default function AskPage({ on }: { readonly on?: string | undefined }) {
   const say = useWords();
-  return (
-    <section aria-labelledby="ask-heading">
-      <h2 id="ask-heading">{say("screen.ask")}</h2>
-    </section>
+  const { haul, figures, worked, language } = useDesk();
+  const guidance = useGuidance(language);
+  const nameOf = useMemo(() => nameIn(language), [language]);
+  const all = useMemo(() => sorted(language, nameOf), [language, nameOf]);
+  const [text, setText] = useState("");
+  const [list, setList] = useState<readonly string[]>([]);
+  const [asked, setAsked] = useState<AskFor>({ kitchen: "mine", form: "whole", ripeness: "unripe" });
+  const [anywhere, setAnywhere] = useState(true);
+  const field = useRef<HTMLInputElement>(null);
+  const groups = figures.catalogue?.groups;
+  const found = useMemo(() => suggestKinds(kinds, text, groups ? { groups } : {}), [text, groups]);
+  const known = on !== undefined && kinds.has(on) ? on : undefined;
+  const order = known !== undefined && list.includes(known) ? list : all;
+  const place = known === undefined ? -1 : order.indexOf(known);
+  const before = order[place - 1];
+  const after = known === undefined ? undefined : order[place + 1];
+  useTypingAnywhere(field, anywhere);
+  usePageKeys(before, after);
+  useAnswerFocus(known, field);
+
+  const pick = (id: string) => {
+    setList(found.map((each) => each.id));
+    setText("");
+    setAsked((now) => ({ ...now, form: "whole", ripeness: "unripe" }));
+    location.hash = addressOf("ask", id);
+  };
+  const own = haul.state.kitchen !== firstKitchen;
+  const kitchen = useMemo(
+    () => (own && asked.kitchen === "mine" ? kitchenOf(haul.state) : ordinaryKitchens[firstKitchen]),
+    [own, asked.kitchen, haul.state],
   );
+  return (
+    <div className="ask">
+      <AskField field={field} text={text} found={found} nameOf={nameOf} onType={setText} onPick={pick} />
+      {on !== undefined && known === undefined && <p role="alert">{say("ask.unknown", { typed: on })}</p>}
+      {known !== undefined && worked && (
+        <AskAnswer
+          id={known}
+          context={worked.context}
+          guidance={guidance?.get(known)}
+          kitchen={kitchen}
+          own={own}
+          asked={asked}
+          onAsk={setAsked}
+        >
+          <AskSteps before={before} after={after} nameOf={nameOf} />
+        </AskAnswer>
+      )}
+      {known !== undefined && !worked && !figures.failed && <p role="status">{say("page.opening")}</p>}
+      {known === undefined && <AskKinds kinds={all} nameOf={nameOf} />}
+      <label className="ask-anywhere small">
+        <input type="checkbox" checked={anywhere} onChange={(event) => setAnywhere(event.target.checked)} />
+        <span>{say("ask.anywhere")}</span>
+      </label>
+    </div>
+  );
+}
+
+/** A new answer is read from its top; the focus goes to its heading, unless the person is in the field and may go on typing. */
+function useAnswerFocus(
+  known: string | undefined,
+  field: { readonly current: HTMLInputElement | null },
+): void {
+  const shown = useRef(known);
+  useEffect(() => {
+    if (shown.current === known) return;
+    shown.current = known;
+    scrollTo(0, 0);
+    if (document.activeElement !== field.current)
+      document.getElementById("ask-title")?.focus({ preventScroll: true });
+  }, [known, field]);
 }

@@ -81,9 +81,11 @@ function apartLine(context: HandoutContext, answer: AskedAnswer, { because, kind
   const values = { names, name: kindName(context, answer.commodity) };
   const ripens =
     answer.ripeness === "unripe" && commodityIn(context, answer.commodity)?.ripening !== undefined;
-  return because === "gas from" && ripens
-    ? speaker.say("ask.apart.gas from unripe", values)
-    : speaker.say(`ask.apart.${because}`, values);
+  return speaker.capital(
+    because === "gas from" && ripens
+      ? speaker.say("ask.apart.gas from unripe", values)
+      : speaker.say(`ask.apart.${because}`, values),
+  );
 }
 
 function firstLines(context: HandoutContext, { commodity, preparation, belongs }: AskedAnswer): string[] {
@@ -125,7 +127,14 @@ function cautionSection(
   const cook = commodityIn(context, commodity)?.mustBeCooked
     ? [say("caution.must-be-cooked", { names })]
     : [];
-  const lines = [...cook, ...(guidance?.words.hazards ?? []), ...namedCautionLines(context, cautions)];
+  const lines = [
+    ...cook,
+    ...(guidance?.words.hazards ?? []),
+    ...namedCautionLines(
+      context,
+      cautions.filter((name) => name !== "local"),
+    ),
+  ];
   return {
     part: "cautions",
     heading: say("heading.cautions"),
