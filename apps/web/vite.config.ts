@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig, type Plugin } from "vite";
+import { offlineFiles } from "./build/offlineFiles.js";
 
 const file = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const rooms = ["quantities", "catalogue", "physics", "planner", "handout"];
@@ -30,7 +31,7 @@ function noSchemas(): Plugin {
 export default defineConfig({
   // Relative addresses, so that the built folder works from any path.
   base: "./",
-  plugins: [react(), workedExample(), noSchemas()],
+  plugins: [react(), workedExample(), noSchemas(), offlineFiles()],
   resolve: {
     alias: Object.fromEntries(
       rooms.map((room) => [`@keepwright/${room}`, file(`../../packages/${room}/src/index.ts`)]),

@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from "node:fs";
 import { createServer } from "node:http";
-import { extname, join, normalize, sep } from "node:path";
+import { basename, dirname, extname, join, normalize, sep } from "node:path";
 import { brotliCompressSync, gzipSync } from "node:zlib";
 
 const types = {
@@ -25,7 +25,12 @@ const headersFor = (type) => ({
     "connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
   "X-Content-Type-Options": "nosniff",
   "Referrer-Policy": "no-referrer",
+  "Cross-Origin-Opener-Policy": "same-origin",
 });
+
+/** Files whose names change with what is in them may be kept for good; the rest is asked for anew, so that a newer version is found. */
+const keepFor = (file) =>
+  basename(dirname(file)) === "assets" ? "public, max-age=31536000, immutable" : "no-cache";
 
 function fileFor(folder, url) {
   let path;
@@ -69,6 +74,7 @@ function answer(folder, request, response) {
   response.writeHead(200, {
     ...headersFor(type),
     "Content-Type": type,
+    "Cache-Control": keepFor(file),
     Vary: "Accept-Encoding",
     ...(encoding && { "Content-Encoding": encoding }),
   });

@@ -1,16 +1,9 @@
-import { AxeBuilder } from "@axe-core/playwright";
-import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { picture, useBrowser, visit } from "./support/browser.js";
 import { amount, haulBox, planFor, sideways } from "./support/steps.js";
+import { violations } from "./support/violations.js";
 
 const browser = useBrowser();
-
-/** What axe finds wrong, each with the first place where it was found. */
-async function violations(page: Page): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page }).analyze();
-  return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)} ${nodes[0]?.failureSummary}`);
-}
 
 const looks = [
   [360, "light"],

@@ -16,6 +16,16 @@ describe("nothing leaves the device", () => {
     await page.getByRole("button", { name: "Change 2 kg apples" }).click();
     await amount(page).first().fill("9");
     await planFor(page, 1);
+    for (const screen of ["kitchen", "mine", "ask", "ask/carrot", "settings", "unpack"]) {
+      await page.evaluate((to) => {
+        location.hash = `#/${to}`;
+      }, screen);
+      await page.locator(".masthead [aria-current=page]").waitFor();
+      if (screen !== "ask/carrot") continue;
+      await page.locator(".ask-ripe").waitFor({ timeout: 60_000 });
+      await page.getByText("Where this comes from").click();
+      await page.locator(".ask-sources li").first().waitFor();
+    }
     const own = new Set(
       ["", ...built.map((path) => path.replaceAll("\\", "/"))].map((path) => inject("address") + path),
     );

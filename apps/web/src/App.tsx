@@ -9,6 +9,7 @@ import { useWorkedOut } from "./behaviour/useWorkedOut.js";
 import { KeepingNotices } from "./components/history/KeepingNotices.js";
 import { UndoButtons } from "./components/history/UndoButtons.js";
 import { Masthead } from "./components/Masthead.js";
+import { NewerVersion } from "./components/NewerVersion.js";
 import { ScreenFocus } from "./components/ScreenFocus.js";
 import { UnpackPage } from "./pages/UnpackPage.js";
 import type { Screen } from "./state/route.js";
@@ -49,6 +50,7 @@ function SpokenApp({ haul, language, tag, say, spoken }: SpokenAppProps) {
           <UndoButtons />
         </Masthead>
         <main id="screen" tabIndex={-1}>
+          <NewerVersion />
           <KeepingNotices />
           {figures.failed && <p role="alert">{say("page.noFigures")}</p>}
           <Suspense fallback={<p role="status">{say("screen.opening")}</p>}>

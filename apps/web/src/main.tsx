@@ -1,6 +1,7 @@
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./App.js";
+import { keepOnDevice } from "./offline/newerVersion.js";
 import "./styles/page.css";
 import "./styles/haul.css";
 import "./styles/plan.css";
@@ -19,3 +20,5 @@ createRoot(page).render(
     <App />
   </StrictMode>,
 );
+// After everything the first screen needs: keeping the whole page takes its share of the connection.
+if (import.meta.env.PROD) addEventListener("load", () => void keepOnDevice());

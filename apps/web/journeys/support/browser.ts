@@ -43,10 +43,15 @@ export interface Visit extends Watched {
 interface VisitOptions extends BrowserContextOptions {
   /** Runs in the page before any of its own scripts. */
   readonly before?: () => void;
+  /** Another address than that of the page as it was built for all journeys. */
+  readonly address?: string;
 }
 
-/** Opens the page in a browser that has never seen it. */
-export async function visit(browser: Browser, { before, ...options }: VisitOptions = {}): Promise<Visit> {
+/** Opens the page in a browser that has never seen it; it is not kept on the device unless `serviceWorkers` allows it. */
+export async function visit(
+  browser: Browser,
+  { before, address, ...options }: VisitOptions = {},
+): Promise<Visit> {
   // The region is part of how dates are written.
   const context = await browser.newContext({
     viewport: { width: 1280, height: 900 },
@@ -64,7 +69,7 @@ export async function visit(browser: Browser, { before, ...options }: VisitOptio
   });
   await page.clock.setFixedTime(firstDay);
   if (before) await page.addInitScript(before);
-  await page.goto(inject("address"));
+  await page.goto(address ?? inject("address"));
   return { page, ...watched, close: () => context.close() };
 }
 

@@ -8,6 +8,8 @@ export const pageEnglish = {
     "The figures of the kinds could not be loaded. What you typed is kept on this device: open the page again when it can be reached.",
   "page.notKept":
     "This device would not keep your list (its storage is full or switched off). It stays on this page until you close it; copy the text to keep it.",
+  "page.newer": "A newer version of this page is ready. What you typed stays.",
+  "page.takeNewer": "Open the newer version",
   "number.wrong": "“{typed}” will not do. Write a whole number from {least} to {most}.",
   "screens.label": "Screens",
   "screen.unpack": "Unpack",

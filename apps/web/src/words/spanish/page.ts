@@ -8,6 +8,8 @@ export const pageSpanish = {
     "No se pudieron abrir los datos de los productos. Lo que escribiste queda guardado en este aparato: abre la página otra vez cuando haya conexión.",
   "page.notKept":
     "Este aparato no pudo guardar tu lista (no queda espacio o el guardado está apagado). Sigue en esta página hasta que la cierres; copia el texto para no perderlo.",
+  "page.newer": "Hay una versión más nueva de esta página. Lo que escribiste se queda.",
+  "page.takeNewer": "Abrir la versión nueva",
   "number.wrong": "“{typed}” no sirve. Escribe un número entero de {least} a {most}.",
   "screens.label": "Pantallas",
   "screen.unpack": "Desempacar",

@@ -1,0 +1,62 @@
+import { createHash } from "node:crypto";
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { build, type Plugin } from "vite";
+
+const worker = fileURLToPath(new URL("../src/offline/serviceWorker.ts", import.meta.url));
+const name = "serviceWorker.js";
+
+/** Every file of the built page, with a revision for those whose names do not change with what is in them. */
+export function filesOf(folder: string): { url: string; revision: string | null }[] {
+  const entries = readdirSync(folder, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isFile())
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(folder.length + 1)
+        .replaceAll("\\", "/"),
+    )
+    .filter((url) => url !== name)
+    .sort()
+    .map((url) => {
+      const hashed = url.startsWith("assets/");
+      const revision = () =>
+        createHash("sha256")
+          .update(readFileSync(join(folder, url)))
+          .digest("hex")
+          .slice(0, 16);
+      return { url, revision: hashed ? null : revision() };
+    });
+}
+
+/** Builds the service worker after everything else, with the list of all files of the page written into it. */
+export function offlineFiles(): Plugin {
+  let folder = "";
+  return {
+    name: "offline-files",
+    apply: "build",
+    configResolved(config) {
+      folder = config.build.outDir.startsWith("/")
+        ? config.build.outDir
+        : join(config.root, config.build.outDir);
+    },
+    async closeBundle() {
+      await build({
+        configFile: false,
+        logLevel: "error",
+        define: {
+          pageFiles: JSON.stringify(filesOf(folder)),
+          "process.env.NODE_ENV": '"production"',
+        },
+        build: {
+          outDir: folder,
+          emptyOutDir: false,
+          copyPublicDir: false,
+          target: "es2022",
+          lib: { entry: worker, formats: ["iife"], name: "keepwright", fileName: () => name },
+        },
+      });
+    },
+  };
+}

@@ -1,0 +1,8 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+
+/** What axe finds wrong, each with the first place where it was found. */
+export async function violations(page: Page): Promise<string[]> {
+  const { violations: found } = await new AxeBuilder({ page }).analyze();
+  return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)} ${nodes[0]?.failureSummary}`);
+}
