@@ -41,7 +41,7 @@ type SpokenAppProps = NonNullable<ReturnType<typeof useLanguage>> & {
 function SpokenApp({ haul, language, tag, say, spoken }: SpokenAppProps) {
   const { screen, on } = useRoute();
   const figures = useFigures();
-  const worked = useWorkedOut(haul.state, figures.catalogue, spoken);
+  const worked = useWorkedOut(haul.state, figures, spoken);
   const Shown = pages[screen];
   return (
     <WordsProvider value={say}>

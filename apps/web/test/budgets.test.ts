@@ -40,10 +40,10 @@ const budgets: readonly (readonly [string, () => readonly string[], number])[] =
   ["the first screen's script", () => firstScripts, 170],
   ["its styles", () => named("index-").filter((file) => file.endsWith(".css")), 12],
   ["the figures of the kinds", () => named("figures.generated"), 50],
-  ["the worker that plans and answers", () => named("planWorker"), 260],
+  ["the worker that plans and answers", () => named("planWorker"), 200],
   ["the screen to ask on", () => named("AskPage"), 12],
-  ["what is told in one language", () => [...named("guidance.generated"), ...named("guidanceEnglish")], 80],
-  ["the sources of the figures", () => named("bundled"), 60],
+  ["what is told in one language", () => [...named("guidance.generated"), ...named("guidanceEnglish")], 110],
+  ["the sources of the figures", () => named("bundled"), 150],
   ["the solver", () => named("highs"), 1300],
   [
     "everything, kept for use without a network",

@@ -1,21 +1,26 @@
 import { type Catalogue, loadFigures } from "@keepwright/catalogue";
 import { useEffect, useState } from "react";
+import type { readLines } from "../state/readLines.js";
+
+const nothing = { catalogue: undefined, read: undefined } as const;
 
 export interface Figures {
   /** What is known of every kind; nothing while it is on its way. */
   readonly catalogue: Catalogue | undefined;
+  /** Reads what was typed; it comes with the figures, without which nothing can be read. */
+  readonly read: typeof readLines | undefined;
   /** The part could not be loaded: the page was opened without its files, or the connection broke. */
   readonly failed: boolean;
 }
 
-/** The catalogue's figures, loaded after the page is there to type in: the first screen needs names only. */
+/** The catalogue's figures and what reads by them, loaded after the page is there to type in: the first screen needs names only. */
 export function useFigures(): Figures {
-  const [figures, setFigures] = useState<Figures>({ catalogue: undefined, failed: false });
+  const [figures, setFigures] = useState<Figures>({ ...nothing, failed: false });
   useEffect(() => {
     let wanted = true;
-    loadFigures().then(
-      (catalogue) => wanted && setFigures({ catalogue, failed: false }),
-      () => wanted && setFigures({ catalogue: undefined, failed: true }),
+    Promise.all([loadFigures(), import("../state/readLines.js")]).then(
+      ([catalogue, { readLines: read }]) => wanted && setFigures({ catalogue, read, failed: false }),
+      () => wanted && setFigures({ ...nothing, failed: true }),
     );
     return () => {
       wanted = false;

@@ -1,11 +1,11 @@
-import type { Catalogue } from "@keepwright/catalogue";
 import { type HandoutContext, handoutContext, type Language } from "@keepwright/handout";
 import { useDeferredValue, useMemo } from "react";
 import { daysFrom } from "../state/daysAway.js";
 import { kitchenOf } from "../state/kitchenOf.js";
 import type { PlannerState } from "../state/plannerState.js";
-import { lotsToPlan, type ReadLine, readLines } from "../state/readLots.js";
+import { lotsToPlan, type ReadLine } from "../state/readLots.js";
 import type { PlanAsked } from "./planMessages.js";
+import type { Figures } from "./useFigures.js";
 import { type PlanState, usePlan } from "./usePlan.js";
 import { useToday } from "./useToday.js";
 
@@ -21,14 +21,14 @@ const noLines: readonly ReadLine[] = [];
 /** All that needs the catalogue's figures: what was understood and the plan. Undefined while they are on their way. */
 export function useWorkedOut(
   state: PlannerState,
-  catalogue: Catalogue | undefined,
+  { catalogue, read }: Figures,
   language: Language,
 ): WorkedOut | undefined {
   const from = useToday();
   const text = useDeferredValue(state.text);
   const lines = useMemo(
-    () => (catalogue ? readLines(text, state.corrections, catalogue) : noLines),
-    [text, state.corrections, catalogue],
+    () => (catalogue && read ? read(text, state.corrections, catalogue) : noLines),
+    [text, state.corrections, catalogue, read],
   );
   const context = useMemo(
     () => catalogue && handoutContext(catalogue, { units: state.units, language }),

@@ -10,7 +10,8 @@ import {
 import { describe, expect, it } from "vitest";
 import { judgeAnswerer } from "../../src/behaviour/answerJudge.js";
 import type { JudgeAnswer, JudgeAsked } from "../../src/behaviour/judgeMessages.js";
-import { lotsToPlan, readLines } from "../../src/state/readLots.js";
+import { readLines } from "../../src/state/readLines.js";
+import { lotsToPlan } from "../../src/state/readLots.js";
 
 const kitchen = { ...ordinaryKitchens.ordinary, wraps: [] };
 const asked = {

@@ -3,7 +3,8 @@ import { loadSolver, ordinaryKitchens } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { answerPlan } from "../../src/behaviour/answerPlan.js";
 import type { PlanAnswer, PlanRequest } from "../../src/behaviour/planMessages.js";
-import { lotsToPlan, readLines } from "../../src/state/readLots.js";
+import { readLines } from "../../src/state/readLines.js";
+import { lotsToPlan } from "../../src/state/readLots.js";
 
 const request: PlanRequest = {
   number: 7,

@@ -3,7 +3,8 @@ import { mostLots } from "@keepwright/planner";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { corrected, correctionKey } from "../../src/state/corrections.js";
-import { lotsToPlan, type ReadLine, readLines, waits } from "../../src/state/readLots.js";
+import { readLines } from "../../src/state/readLines.js";
+import { lotsToPlan, type ReadLine, waits } from "../../src/state/readLots.js";
 
 const read = (text: string, corrections = {}) => readLines(text, corrections, catalogue());
 const kindOf = (id: string) => catalogue().commodities.get(id);
