@@ -35,7 +35,9 @@ export function useWorkedOut(
     [state.units, catalogue, language],
   );
   const ask = useMemo(() => askFor(state, lotsToPlan(lines), from), [state, lines, from]);
-  const { again, ...plan } = usePlan(ask);
+  const { again, made, problem, working } = usePlan(ask);
+  // One and the same while nothing about the plan changes, so that it is not drawn anew at every letter.
+  const plan = useMemo(() => ({ made, problem, working }), [made, problem, working]);
   return context && { lines, context, plan, again };
 }
 

@@ -1,4 +1,5 @@
 import type { HandoutContext } from "@keepwright/handout";
+import { memo } from "react";
 import { type ReadLine, waits } from "../state/readLots.js";
 import { useWords } from "../words/words.js";
 import { type LineChanges, LotLine } from "./LotLine.js";
@@ -9,7 +10,7 @@ interface UnderstoodListProps extends LineChanges {
 }
 
 /** What was understood, line by line, each correctable; how many lines still need an answer is said first. */
-export function UnderstoodList({ lines, ...rest }: UnderstoodListProps) {
+export const UnderstoodList = memo(function UnderstoodList({ lines, ...rest }: UnderstoodListProps) {
   const say = useWords();
   const waiting = lines.filter(waits).length;
   return (
@@ -31,4 +32,4 @@ export function UnderstoodList({ lines, ...rest }: UnderstoodListProps) {
       </ul>
     </section>
   );
-}
+});

@@ -1,14 +1,18 @@
-import { lazy, Suspense, useRef } from "react";
+import { lazy, memo, Suspense, useRef } from "react";
 import { useDesk } from "../behaviour/desk.js";
+import { useStable } from "../behaviour/useStable.js";
 import { HaulBox } from "../components/HaulBox.js";
 import { HaulButtons } from "../components/HaulButtons.js";
 import { KitchenChooser } from "../components/kitchen/KitchenChooser.js";
 import { SwatchPatterns } from "../components/Swatch.js";
 import { UnderstoodList } from "../components/UnderstoodList.js";
+import type { Correction } from "../state/corrections.js";
 import { useWords } from "../words/words.js";
 
 /** Comes with the figures, after there is a box to type in. */
-const PlanView = lazy(async () => ({ default: (await import("../components/plan/PlanView.js")).PlanView }));
+const PlanView = lazy(async () => ({
+  default: memo((await import("../components/plan/PlanView.js")).PlanView),
+}));
 
 /** The first journey on one screen: what came home, what was understood, the kitchen, the plan. */
 export function UnpackPage() {
@@ -16,6 +20,11 @@ export function UnpackPage() {
   const box = useRef<HTMLTextAreaElement>(null);
   const { haul, figures, worked } = useDesk();
   const { state } = haul;
+  // The lists below are drawn anew when what they show changes, not at every letter.
+  const correct = useStable((key: string, correction: Correction) =>
+    haul.change({ change: "correct", key, correction }),
+  );
+  const asRead = useStable((key: string) => haul.change({ change: "as read", key }));
   const clear = () => {
     haul.clear();
     box.current?.focus();
@@ -38,8 +47,8 @@ export function UnpackPage() {
           <UnderstoodList
             lines={worked.lines}
             context={worked.context}
-            onCorrect={(key, correction) => haul.change({ change: "correct", key, correction })}
-            onAsRead={(key) => haul.change({ change: "as read", key })}
+            onCorrect={correct}
+            onAsRead={asRead}
           />
         ) : (
           !figures.failed && <p role="status">{say("page.opening")}</p>

@@ -149,15 +149,34 @@ export function sameNameFrom(
   );
 }
 
+type Guessed = Map<string, FoundName | undefined>;
+
+/** Guesses kept from one reading to the next: while a text is typed, all of it but the word being typed was guessed at before. */
+const guessed = new WeakMap<Catalogue, Guessed>();
+/** So many are kept [1]; then all are let go, which costs one reading. */
+const mostGuessed = 5000;
+
+function guessedFor(catalogue: Catalogue): Guessed {
+  const kept = guessed.get(catalogue);
+  if (kept && kept.size < mostGuessed) return kept;
+  const fresh: Guessed = new Map();
+  guessed.set(catalogue, fresh);
+  return fresh;
+}
+
 /** Looks up texts that are no name as they stand, each once. */
 export class SpellingGuesses {
-  readonly #known = new Map<string, FoundName | undefined>();
+  readonly #known: Guessed = new Map();
+  /** By the very text, from earlier readings. */
+  readonly #before: Guessed;
 
   constructor(
     private readonly catalogue: Catalogue,
     /** Lookups left; a text of thousands of unknown words is not worth thousands of searches. */
     private left = 400,
-  ) {}
+  ) {
+    this.#before = guessedFor(catalogue);
+  }
 
   /** The name meant at a token, where its spelling is only near; several kinds when it may be any of them. */
   at(tokens: readonly Token[], at: number, stopsAt: (token: number) => boolean): NameFound | undefined {
@@ -178,22 +197,30 @@ export class SpellingGuesses {
   private guess(text: string): FoundName | undefined {
     const key = folded(text);
     if (this.#known.has(key)) return this.#known.get(key);
+    // Counted whether it is known from an earlier reading or not: the same text always gives the same reading.
     if (this.left-- <= 0) return undefined;
+    const name = this.#before.has(text) ? this.#before.get(text) : this.lookUp(text);
+    this.#before.set(text, name);
+    this.#known.set(key, name);
+    return name;
+  }
+
+  private lookUp(text: string): FoundName | undefined {
     const near = findKinds(this.catalogue, text).filter(
       (candidate) => candidate.score >= worthOffering && candidate.by !== "name and more",
     );
     const best = near[0];
     const kinds = best && best.score >= confident ? [best.id] : near.map((candidate) => candidate.id);
-    const name = best && {
-      kinds,
-      sure: best.score,
-      misspelt: true,
-      singular: false,
-      plural: plural(this.catalogue, kinds, text),
-      implied: [],
-      ...(best.score < confident ? { unsure: true } : {}),
-    };
-    this.#known.set(key, name);
-    return name;
+    return (
+      best && {
+        kinds,
+        sure: best.score,
+        misspelt: true,
+        singular: false,
+        plural: plural(this.catalogue, kinds, text),
+        implied: [],
+        ...(best.score < confident ? { unsure: true } : {}),
+      }
+    );
   }
 }
