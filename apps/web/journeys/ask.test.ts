@@ -193,7 +193,7 @@ describe("how an answer looks", () => {
     },
   );
 
-  it.each([320, 640])("needs no sideways scrolling at %i px with text at 200 %%", async (width) => {
+  it.each([320, 640])("needs no sideways scrolling at %i px with text twice as large", async (width) => {
     const { page, close } = await open("ask/garlic", { viewport: { width, height: 740 } });
     await page.evaluate(() => {
       document.documentElement.style.fontSize = "200%";
