@@ -31,7 +31,7 @@ afterEach(() => {
 });
 
 const kept = (page: Page) =>
-  page.waitForFunction(() => navigator.serviceWorker.controller !== null, undefined, { timeout: 60_000 });
+  page.waitForFunction(() => navigator.serviceWorker.controller !== null, undefined, { timeout: 120_000 });
 
 /** Puts a newer version into a folder: the page with another mark, and a service worker that lists it. */
 function putNewer(folder: string): void {
