@@ -2,6 +2,7 @@ import type { BesideDraws, Judgement, OneMove } from "@keepwright/planner";
 import { useEffect, useRef, useState } from "react";
 import { type JudgeDesk, judgeDesk } from "./judgeDesk.js";
 import type { JudgeAnswer, JudgeAsked, JudgementAsked } from "./judgeMessages.js";
+import { startWorker } from "./startWorker.js";
 
 /** A judgement with what it was asked for, so that its words never mix with what was moved since. */
 export interface MadeJudgement {
@@ -27,8 +28,7 @@ export interface JudgementState {
 const pause = 200;
 const nothing: JudgementState = { made: undefined, problem: undefined, working: false };
 
-export const startJudgeWorker = () =>
-  new Worker(new URL("./planWorker.ts", import.meta.url), { type: "module" });
+export const startJudgeWorker = startWorker;
 
 /**
  * Judges in a worker whenever what is asked changes; the last judgement stays until the next is there. Nothing is worked out while nothing

@@ -7,8 +7,8 @@ import { namedCautionLines } from "./cautions.js";
 import { commodityIn, type HandoutContext } from "./context.js";
 import { seasonLines } from "./guidanceLines.js";
 import { kindName } from "./kindNames.js";
+import { kitchenWords } from "./ordinaryNames.js";
 import { isCommonPractice, toldTasks } from "./preparation.js";
-import { kitchenWords } from "./sheet/ordinaryNames.js";
 
 /** One part of an answer under a heading of its own. */
 export interface AskSection {

@@ -1,7 +1,6 @@
 import { eatingEffects } from "@keepwright/catalogue";
 import type { AnsweredPlace, ItemAnswer } from "../answer/itemAnswer.js";
 import { percentWords, temperatureWords } from "../words/amounts.js";
-import { plainText } from "../words/plainText.js";
 import { spanWords } from "../words/spans.js";
 import { namedCautionLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";

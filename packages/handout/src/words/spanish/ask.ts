@@ -1,4 +1,4 @@
-import type { SomeMessages } from "../spanish.js";
+import type { Messages } from "../message.js";
 
 /** Una respuesta corta, para leerla de lejos. */
 export const askSpanish = {
@@ -26,4 +26,4 @@ export const askSpanish = {
   "ask.figure.preparation": "qué hacer primero",
   "ask.figure.smells": "olores",
   "ask.figure.cutLife": "duración ya cortado",
-} as const satisfies SomeMessages;
+} as const satisfies Messages;
