@@ -38,7 +38,10 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
   const [anywhere, setAnywhere] = useState(true);
   const field = useRef<HTMLInputElement>(null);
   const groups = figures.catalogue?.groups;
-  const found = useMemo(() => suggestKinds(kinds, text, groups ? { groups } : {}), [text, groups]);
+  const found = useMemo(
+    () => suggestKinds(kinds, text, { language, most: 8, ...(groups && { groups }) }),
+    [text, language, groups],
+  );
   const known = on !== undefined && kinds.has(on) ? on : undefined;
   const order = known !== undefined && list.includes(known) ? list : all;
   const place = known === undefined ? -1 : order.indexOf(known);

@@ -1,6 +1,6 @@
 import { amountsWords } from "./english/amounts.js";
-import { batchWords } from "./english/batch.js";
 import { askWords } from "./english/ask.js";
+import { batchWords } from "./english/batch.js";
 import { besideWords } from "./english/beside.js";
 import { buyingWords } from "./english/buying.js";
 import { carryOnWords } from "./english/carryOn.js";

@@ -1,7 +1,7 @@
 import type { Message } from "./message.js";
 import { amountsSpanish } from "./spanish/amounts.js";
-import { batchSpanish } from "./spanish/batch.js";
 import { askSpanish } from "./spanish/ask.js";
+import { batchSpanish } from "./spanish/batch.js";
 import { besideSpanish } from "./spanish/beside.js";
 import { buyingSpanish } from "./spanish/buying.js";
 import { carryOnSpanish } from "./spanish/carryOn.js";
