@@ -8,10 +8,7 @@ const dist = fileURLToPath(new URL("../dist", import.meta.url));
 const built = statSync(join(dist, "index.html"), { throwIfNoEntry: false }) !== undefined;
 const page = built ? readFileSync(join(dist, "index.html"), "utf8") : "";
 const files = built
-  ? (readdirSync(dist, { recursive: true }) as string[])
-      .map((file) => file.replaceAll("\\", "/"))
-      // The compiler leaves its declarations beside the page when it runs after the build; nobody asks for them.
-      .filter((file) => !/\.(?:d\.ts|map)$/.test(file))
+  ? (readdirSync(dist, { recursive: true }) as string[]).map((file) => file.replaceAll("\\", "/"))
   : [];
 const text = (file: string) => readFileSync(join(dist, file), "utf8");
 

@@ -1,4 +1,4 @@
-import { kindNames, suggestKinds } from "@keepwright/catalogue";
+import { type Catalogue, kindNames, suggestKinds } from "@keepwright/catalogue";
 import { ordinaryKitchens } from "@keepwright/planner";
 import { useEffect, useMemo, useRef, useState } from "react";
 import { useDesk } from "../behaviour/desk.js";
@@ -37,11 +37,7 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
   const [asked, setAsked] = useState<AskFor>({ kitchen: "mine", form: "whole", ripeness: "unripe" });
   const [anywhere, setAnywhere] = useState(true);
   const field = useRef<HTMLInputElement>(null);
-  const groups = figures.catalogue?.groups;
-  const found = useMemo(
-    () => suggestKinds(kinds, text, { language, most: 8, ...(groups && { groups }) }),
-    [text, language, groups],
-  );
+  const found = useFound(text, language, figures.catalogue);
   const known = on !== undefined && kinds.has(on) ? on : undefined;
   const order = known !== undefined && list.includes(known) ? list : all;
   const place = known === undefined ? -1 : order.indexOf(known);
@@ -86,6 +82,15 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
         <span>{say("ask.anywhere")}</span>
       </label>
     </div>
+  );
+}
+
+/** The kinds that what is typed may mean; words for several kinds are known once the figures are there. */
+function useFound(text: string, language: LanguageKey, catalogue: Catalogue | undefined) {
+  const groups = catalogue?.groups;
+  return useMemo(
+    () => suggestKinds(kinds, text, { language, most: 8, ...(groups && { groups }) }),
+    [text, language, groups],
   );
 }
 

@@ -4,7 +4,8 @@ import { describe, expect, it } from "vitest";
 import { isCorrected, quickAnswers } from "../../src/behaviour/answerQuickly.js";
 import type { PlanAnswer, PlanAsked } from "../../src/behaviour/planMessages.js";
 import { plannerRequest } from "../../src/behaviour/plannerRequest.js";
-import { lotsToPlan, readLines } from "../../src/state/readLots.js";
+import { readLines } from "../../src/state/readLines.js";
+import { lotsToPlan } from "../../src/state/readLots.js";
 
 const asked = (text: string): PlanAsked => ({
   lots: lotsToPlan(readLines(text, {}, figureCatalogue())),

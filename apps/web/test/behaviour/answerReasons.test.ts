@@ -4,7 +4,8 @@ import { describe, expect, it } from "vitest";
 import { judgeAnswerer } from "../../src/behaviour/answerJudge.js";
 import { isLast, type JudgeAnswer, type JudgeAsked } from "../../src/behaviour/judgeMessages.js";
 import { withChosen } from "../../src/state/chosenArrangement.js";
-import { lotsToPlan, readLines } from "../../src/state/readLots.js";
+import { readLines } from "../../src/state/readLines.js";
+import { lotsToPlan } from "../../src/state/readLots.js";
 
 const kitchen = { ...ordinaryKitchens.ordinary, wraps: [] };
 const asked = {

@@ -1,12 +1,16 @@
 import { catalogue } from "@keepwright/catalogue";
 import { describe, expect, it } from "vitest";
 import { withLine, wordsForKind } from "../../src/state/addedLine.js";
-import { readLines } from "../../src/state/readLots.js";
+import { readLines } from "../../src/state/readLines.js";
 
 describe("a line added by its kind", () => {
   it.each(["en", "es"] as const)("is read as that kind, without a question, in %s", (language) => {
     const asked = [...catalogue().commodities.keys()].filter((id) => {
-      const line = readLines(wordsForKind(id, language, catalogue()), {}, catalogue())[0];
+      const line = readLines(
+        wordsForKind(id, language, { catalogue: catalogue(), read: readLines }),
+        {},
+        catalogue(),
+      )[0];
       return line?.kind !== "lot" || line.lot.commodity !== id || line.item.questions.length > 0;
     });
     expect(asked).toEqual([]);

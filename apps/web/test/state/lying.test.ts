@@ -9,7 +9,7 @@ import {
   keyedLots,
   lyingOf,
 } from "../../src/state/lying.js";
-import { readLines } from "../../src/state/readLots.js";
+import { readLines } from "../../src/state/readLines.js";
 
 const kitchen = ordinaryKitchens.ordinary;
 const haul = "6 avocados, unripe\n1 broccoli\nhalf a cut melon 600 g\n2 kg apples";

@@ -1,7 +1,7 @@
 import { catalogue } from "@keepwright/catalogue";
 import { describe, expect, it } from "vitest";
 import { correctionKey } from "../../src/state/corrections.js";
-import { readLines } from "../../src/state/readLots.js";
+import { readLines } from "../../src/state/readLines.js";
 import { inUnit, offeredUnits, shownAmount, stepped } from "../../src/state/shownAmount.js";
 
 const kind = (id: string) => catalogue().commodities.get(id);

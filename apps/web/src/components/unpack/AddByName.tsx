@@ -10,7 +10,7 @@ export function AddByName() {
   const { haul, figures, language } = useDesk();
   const [added, setAdded] = useState<string | undefined>(undefined);
   const add = (id: string) => {
-    const words = wordsForKind(id, language, figures.catalogue);
+    const words = wordsForKind(id, language, figures);
     haul.change({ change: "text", text: withLine(haul.state.text, words) });
     setAdded(words);
   };
