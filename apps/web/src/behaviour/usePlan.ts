@@ -32,10 +32,16 @@ export function usePlan(ask: PlanAsked | undefined): PlanState & { readonly agai
   const [attempt, setAttempt] = useState(0);
   const desk = useRef<PlanDesk | undefined>(undefined);
   const question = ask === undefined ? undefined : JSON.stringify(ask);
+  const newest = useRef(question);
+  newest.current = question;
 
   useEffect(() => {
     const answered = (answer: PlanAnswer, asked: PlanAsked) =>
-      setState((before) => afterAnswer(before, answer, asked));
+      setState((before) => {
+        const after = afterAnswer(before, answer, asked);
+        // An answer to what was asked before the last change is shown, but the work is not done with it.
+        return JSON.stringify(asked) === newest.current ? after : { ...after, working: true };
+      });
     const own = planDesk(startWorker, answered, startWorker);
     desk.current = own;
     return own.close;
