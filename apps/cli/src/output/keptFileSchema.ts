@@ -61,6 +61,11 @@ const units = z.enum(["metric", "us"]);
 const byLine =
   "By the words of a line of the haul in small letters, # and its number among lines of the same words";
 
+const lyingSchema = z.record(
+  z.string(),
+  z.union([z.literal("as planned"), z.strictObject({ place: z.string().min(1), wrap: z.enum(wrapIds) })]),
+);
+
 const enteredSchema = z.strictObject({
   version: z.literal(3),
   text: z.string().describe("The haul as it was typed"),
@@ -99,12 +104,10 @@ const enteredSchema = z.strictObject({
     ])
     .describe("Whose dates and numbers: ISO 3166, or 419 for Latin America"),
   done: z.array(z.string()).describe("Keys of tasks that are ticked off"),
-  lying: z
-    .record(
-      z.string(),
-      z.union([z.literal("as planned"), z.strictObject({ place: z.string().min(1), wrap: z.enum(wrapIds) })]),
-    )
-    .describe(`Where things lie as the person has it. ${byLine}`),
+  lying: lyingSchema.describe(`Where things lie as the person has it. ${byLine}`),
+  chosen: lyingSchema
+    .optional()
+    .describe(`Where the person put things other than the plan would. ${byLine} Absent in older files`),
   vents: z
     .record(z.string(), z.enum(ventSettings))
     .describe("How vents stand as the person has it, by place"),
