@@ -56,6 +56,7 @@ describe("without a network, after one visit", () => {
     await haulBox(page).fill("2 kg apples\n3 avocados");
     await planFor(page, 2);
     await page.getByRole("link", { name: "Ask" }).click();
+    await page.getByRole("combobox").waitFor();
     await page.keyboard.type("carrot");
     await page.keyboard.press("Enter");
     await page.locator(".ask-ripe").waitFor({ timeout: 60_000 });
@@ -64,6 +65,7 @@ describe("without a network, after one visit", () => {
     await page.getByRole("link", { name: "Settings" }).click();
     await page.getByLabel("Language").selectOption("es");
     await page.getByRole("link", { name: "Preguntar" }).click();
+    await page.getByRole("combobox").waitFor();
     await page.keyboard.type("zanahoria");
     await page.keyboard.press("Enter");
     await page.locator(".ask-ripe").waitFor({ timeout: 60_000 });
