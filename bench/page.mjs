@@ -45,7 +45,7 @@ async function round(browser, address) {
     globalThis.longTasks.length = 0;
   });
   await box.press("Control+End");
-  await box.pressSequentially(text.slice(-lettersTyped), { delay: betweenLetters });
+  await box.pressSequentially(text.slice(-lettersTyped), { delay: betweenLetters, timeout: 300_000 });
   const last = await page.evaluate(() => performance.now());
   const tasks = await page.evaluate(() => globalThis.longTasks.map(({ duration }) => duration));
   const words = `Worked out for ${things.length} things.`;
