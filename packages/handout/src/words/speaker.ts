@@ -39,8 +39,14 @@ export function sayer<Own extends Messages>(tag: string, messages: { readonly [k
 export function speaker(language: Language = englishLanguage): Speaker {
   const and = new Intl.ListFormat(language.tag, { type: "conjunction" });
   const or = new Intl.ListFormat(language.tag, { type: "disjunction" });
-  const number = (value: number, options: Intl.NumberFormatOptions = {}) =>
-    new Intl.NumberFormat(language.tag, options).format(value);
+  // Making one costs a hundred times what writing a number by it does, and few sorts are ever asked for.
+  const formats = new Map<string, Intl.NumberFormat>();
+  const number = (value: number, options: Intl.NumberFormatOptions = {}) => {
+    const sort = JSON.stringify(options);
+    const format = formats.get(sort) ?? new Intl.NumberFormat(language.tag, options);
+    formats.set(sort, format);
+    return format.format(value);
+  };
   return {
     tag: language.tag,
     number,
