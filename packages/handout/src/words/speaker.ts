@@ -39,7 +39,7 @@ export function sayer<Own extends Messages>(tag: string, messages: { readonly [k
 export function speaker(language: Language = englishLanguage): Speaker {
   const and = new Intl.ListFormat(language.tag, { type: "conjunction" });
   const or = new Intl.ListFormat(language.tag, { type: "disjunction" });
-  // Making one costs a hundred times what writing a number by it does, and few sorts are ever asked for.
+  // Making one costs far more than writing a number by it, and few sorts are ever asked for.
   const formats = new Map<string, Intl.NumberFormat>();
   const number = (value: number, options: Intl.NumberFormatOptions = {}) => {
     const sort = JSON.stringify(options);
