@@ -56,6 +56,7 @@ export async function visit(
   const context = await browser.newContext({
     viewport: { width: 1280, height: 900 },
     locale: "en-GB",
+    serviceWorkers: "block",
     ...options,
   });
   const page = await context.newPage();
