@@ -1,15 +1,13 @@
 import { availableParallelism } from "node:os";
 import type { PaperSize } from "@keepwright/paper";
-import type { CalendarDate } from "@keepwright/quantities";
 import type { Command } from "commander";
 import { runBatch } from "../batch/runBatch.js";
 import type { BatchSettings } from "../batch/settings.js";
 import type { Door } from "../door/door.js";
-import { dateOption } from "../options/dates.js";
-import { contextFor, type TellingOptions, withLanguageOption } from "../options/language.js";
-import { decimalOption, wholeOption } from "../options/numbers.js";
+import { type HouseholdOptions, withPlanningOptions } from "../options/household.js";
+import { contextFor } from "../options/language.js";
+import { wholeOption } from "../options/numbers.js";
 import { paperOption } from "../options/paper.js";
-import { unitsFlag, unitsHelp, unitsOption } from "../options/shared.js";
 import type { CommandOutcome } from "../program.js";
 import { quoted, userError } from "../userError.js";
 import { kitchenFor } from "./kitchenFor.js";
@@ -30,49 +28,22 @@ Examples:
   keepwright batch boxes.ndjson --sheets sheets --language es --units us --people 4
 `;
 
-interface BatchOptions extends TellingOptions {
+interface BatchOptions extends Omit<HouseholdOptions, "away"> {
   readonly sheets: string;
-  readonly kitchen?: string;
-  readonly people?: number;
-  readonly portions?: number;
-  readonly days: number;
-  readonly from?: CalendarDate;
-  readonly seed: number;
   readonly paper?: PaperSize;
   readonly large?: true;
   readonly workers?: number;
-  readonly json?: true;
 }
 
 /** `keepwright batch`: a plan and a page for each of many boxes or households, from one file. */
 export function batchCommand(program: Command, door: Door, outcome: CommandOutcome): void {
-  withLanguageOption(program.command("batch"))
+  withPlanningOptions(program.command("batch"))
     .summary("make a plan and a page for each of many boxes, from one file")
     .description(
       "Makes a plan and a page for the refrigerator door for each row of a file, on all processors.",
     )
     .argument("<rows>", "a file with one JSON object a line, or - for standard input")
     .requiredOption("-s, --sheets <folder>", "the folder to write to; made if it is not there")
-    .option("-k, --kitchen <file>", "kitchen file, or the key of an ordinary one (see keepwright kitchen)")
-    .option(
-      "-p, --people <number>",
-      "how many eat (default: 2)",
-      wholeOption("--people", { least: 1, most: 500 }),
-    )
-    .option(
-      "--portions <number>",
-      "portions each eats a day (default: 5)",
-      decimalOption("--portions", { least: 0.5, most: 20 }),
-    )
-    .option("-d, --days <number>", "days to plan for", wholeOption("--days", { least: 1, most: 28 }), 10)
-    .option("-f, --from <date>", "first day, year-month-day (default: today)", dateOption("--from"))
-    .option(
-      "--seed <number>",
-      "seed of the search; the same seed gives the same plan",
-      wholeOption("--seed", { least: 0, most: 4294967295 }),
-      1,
-    )
-    .option(unitsFlag, unitsHelp, unitsOption, "metric")
     .option("--paper <size>", "a4 or letter (default: letter with --units us, else a4)", paperOption)
     .option("--large", "large print: 18 pt, on as many pages as it takes")
     .option(

@@ -20,8 +20,8 @@ export interface HouseholdOptions extends TellingOptions {
   readonly json?: true;
 }
 
-/** Gives a command those options. */
-export const withHouseholdOptions = (command: Command): Command =>
+/** Gives a command the options that say which kitchen, who eats, from when and for how long, and how it is told. */
+export const withPlanningOptions = (command: Command): Command =>
   withLanguageOption(command)
     .option("-k, --kitchen <file>", "kitchen file, or the key of an ordinary one (see keepwright kitchen)")
     .option(
@@ -35,7 +35,6 @@ export const withHouseholdOptions = (command: Command): Command =>
       decimalOption("--portions", { least: 0.5, most: 20 }),
     )
     .option("-d, --days <number>", "days to plan for", wholeOption("--days", { least: 1, most: 28 }), 10)
-    .option("-a, --away <dates>", "days nobody is at home: dates parted by commas, stretches as first/last")
     .option("-f, --from <date>", "first day, year-month-day (default: today)", dateOption("--from"))
     .option(
       "--seed <number>",
@@ -43,7 +42,12 @@ export const withHouseholdOptions = (command: Command): Command =>
       wholeOption("--seed", { least: 0, most: 4294967295 }),
       1,
     )
-    .option(unitsFlag, unitsHelp, unitsOption, "metric")
+    .option(unitsFlag, unitsHelp, unitsOption, "metric");
+
+/** Gives a command the options of one household: those, and the days away. */
+export const withHouseholdOptions = (command: Command): Command =>
+  withPlanningOptions(command)
+    .option("-a, --away <dates>", "days nobody is at home: dates parted by commas, stretches as first/last")
     .option("--json", jsonHelp);
 
 /** What is asked of the planner. Throws UserError for a day away that is not planned for. */

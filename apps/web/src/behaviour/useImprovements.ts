@@ -3,7 +3,7 @@ import { type JudgeDesk, judgeDesk } from "./judgeDesk.js";
 import type { Improving, JudgeAnswer, JudgeAsked } from "./judgeMessages.js";
 import { isLast } from "./judgeMessages.js";
 import type { PlanAsked } from "./planMessages.js";
-import { startJudgeWorker } from "./useJudgement.js";
+import { startWorker } from "./startWorker.js";
 
 export interface ImprovementsState {
   readonly stage: "not asked" | "working" | "stopped" | "done";
@@ -26,7 +26,7 @@ export function useImprovements(ask: PlanAsked | undefined) {
   const desk = useRef<JudgeDesk | undefined>(undefined);
   const question = ask === undefined ? undefined : JSON.stringify(ask);
   useEffect(() => {
-    const own = judgeDesk(startJudgeWorker, (answer, asked) =>
+    const own = judgeDesk(startWorker, (answer, asked) =>
       setState((before) => afterImproveAnswer(before, answer, asked)),
     );
     desk.current = own;

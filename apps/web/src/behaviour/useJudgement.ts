@@ -28,8 +28,6 @@ export interface JudgementState {
 const pause = 200;
 const nothing: JudgementState = { made: undefined, problem: undefined, working: false };
 
-export const startJudgeWorker = startWorker;
-
 /**
  * Judges in a worker whenever what is asked changes; the last judgement stays until the next is there. Nothing is worked out while nothing
  * is asked.
@@ -40,7 +38,7 @@ export function useJudgement(ask: JudgementAsked | undefined): JudgementState {
   const question = ask === undefined ? undefined : JSON.stringify(ask);
 
   useEffect(() => {
-    const own = judgeDesk(startJudgeWorker, (answer, asked) =>
+    const own = judgeDesk(startWorker, (answer, asked) =>
       setState((before) => afterJudgeAnswer(before, answer, asked)),
     );
     desk.current = own;

@@ -2,7 +2,7 @@ import type { LotReason, Plan } from "@keepwright/planner";
 import { useEffect, useState } from "react";
 import { judgeDesk } from "./judgeDesk.js";
 import type { PlanAsked } from "./planMessages.js";
-import { startJudgeWorker } from "./useJudgement.js";
+import { startWorker } from "./startWorker.js";
 
 interface ReasonsFor {
   readonly asked: PlanAsked;
@@ -24,7 +24,7 @@ export function useReasons({ asked, plan, lot }: ReasonsFor, wanted: boolean): R
   useEffect(() => {
     setState(nothing);
     if (!wanted) return;
-    const desk = judgeDesk(startJudgeWorker, (answer) => {
+    const desk = judgeDesk(startWorker, (answer) => {
       if (answer.kind === "reasons") setState({ reasons: answer.reasons, problem: undefined });
       if (answer.kind === "problem") setState({ reasons: undefined, problem: answer.message });
     });
