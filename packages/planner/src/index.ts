@@ -14,3 +14,4 @@ export * from "./reading/index.js";
 export * from "./rules/index.js";
 export * from "./schedule/index.js";
 export * from "./search/index.js";
+export * from "./twoWays/index.js";

@@ -16,6 +16,7 @@ import { reasonsWords } from "./english/reasons.js";
 import { safetyWords } from "./english/safety.js";
 import { sheetWords } from "./english/sheet.js";
 import { takeHomeWords } from "./english/takeHome.js";
+import { twoWaysWords } from "./english/twoWays.js";
 import { whyWords } from "./english/why.js";
 import { wishWords } from "./english/wishes.js";
 import type { Messages } from "./message.js";
@@ -39,6 +40,7 @@ export const english = {
   ...buyingWords,
   ...carryOnWords,
   ...whyWords,
+  ...twoWaysWords,
   ...drawsWords,
   ...proofWords,
   ...wishWords,

@@ -17,6 +17,7 @@ import { reasonsSpanish } from "./spanish/reasons.js";
 import { safetySpanish } from "./spanish/safety.js";
 import { sheetSpanish } from "./spanish/sheet.js";
 import { takeHomeSpanish } from "./spanish/takeHome.js";
+import { twoWaysSpanish } from "./spanish/twoWays.js";
 import { whySpanish } from "./spanish/why.js";
 import { wishSpanish } from "./spanish/wishes.js";
 import type { Language, MessageKey } from "./speaker.js";
@@ -39,6 +40,7 @@ export const spanish: Readonly<Record<MessageKey, Message>> = {
   ...buyingSpanish,
   ...carryOnSpanish,
   ...whySpanish,
+  ...twoWaysSpanish,
   ...drawsSpanish,
   ...proofSpanish,
   ...wishSpanish,

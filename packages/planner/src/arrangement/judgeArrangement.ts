@@ -5,7 +5,6 @@ import { objectiveLess } from "../problem/objective.js";
 import type { Plan } from "../problem/plan.js";
 import { bindProblem, type PlanRequest } from "../problem/problem.js";
 import { type Evaluation, evaluatePrepared } from "../search/evaluate.js";
-import { planOf, withoutVainMoves } from "../search/planOf.js";
 import { type Prepared, prepare } from "../search/prepare.js";
 import { searchPlan } from "../search/searchPlan.js";
 import { type BoundArrangement, bindArrangement } from "./bindArrangement.js";
@@ -14,7 +13,7 @@ import { completed } from "./completed.js";
 import { worstConflicts } from "./conflicts.js";
 import { arrangementFindings } from "./findings.js";
 import type { Judgement, LotBeside } from "./judgement.js";
-import { lotBeside, type Side } from "./lotBeside.js";
+import { lotBeside, type Side, sideOf } from "./lotBeside.js";
 import { type FoundMove, type OneMove, oneMove } from "./oneMove.js";
 
 /** A haul and a kitchen as for a plan, and the plan to set arrangements beside: searched for when it is not given. */
@@ -34,11 +33,6 @@ export interface Judged {
   readonly oneMove: () => OneMove | undefined;
   /** See `besideDraws`. */
   readonly draws: (count: number) => BesideDraws;
-}
-
-function sideOf(prepared: Prepared, judged: Evaluation): Side {
-  const evaluation = withoutVainMoves(prepared, judged);
-  return { evaluation, plan: planOf(prepared, evaluation) };
 }
 
 function wastedIn(lots: readonly LotBeside[], side: "here" | "planned") {

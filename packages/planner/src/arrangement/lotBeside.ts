@@ -2,12 +2,20 @@ import { ownCost } from "../explain/ownCost.js";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Plan, PlannedLot } from "../problem/plan.js";
 import type { Evaluation } from "../search/evaluate.js";
+import { planOf, withoutVainMoves } from "../search/planOf.js";
+import type { Prepared } from "../search/prepare.js";
 import type { LotBeside, LotFate } from "./judgement.js";
 
 /** A choice judged, and the same written out as a plan. */
 export interface Side {
   readonly evaluation: Evaluation;
   readonly plan: Plan;
+}
+
+/** A judged choice as what is told of it: without moves that never come. */
+export function sideOf(prepared: Prepared, judged: Evaluation): Side {
+  const evaluation = withoutVainMoves(prepared, judged);
+  return { evaluation, plan: planOf(prepared, evaluation) };
 }
 
 /** Of several parts, the mean of a figure by their mass. */

@@ -1,11 +1,9 @@
 import type { LotOutcome } from "@keepwright/physics";
-import { keyedUniform } from "@keepwright/quantities";
-import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
 import { lastSafeDay } from "../rules/safeTime.js";
-import { eatingHabits } from "../rules/weights.js";
 import type { Occasion, PlannedMeals } from "./meals.js";
+import { dayEaten, firstPortions, isGood, refuseCarriedOver } from "./portions.js";
 import { type Repeated, repeated, simulateDraw } from "./simulateDraw.js";
 import type { Spreads } from "./spreads.js";
 
@@ -26,27 +24,6 @@ export interface CarriedOut {
   readonly wasted: Float64Array;
 }
 
-/** A part's portions in the order in which its lot is eaten: where each occasion's first one stands in it. */
-function firstPortions({ choice, occasions }: PlannedMeals): number[][] {
-  const all = occasions.flatMap((own, part) =>
-    own.map(({ day, portions }, at) => ({ lot: choice.parts[part]!.lot, part, at, day, portions })),
-  );
-  const firsts = occasions.map((own) => own.map(() => 0));
-  const eaten = new Map<number, number>();
-  for (const { lot, part, at, portions } of all.sort((a, b) => a.day - b.day || a.part - b.part)) {
-    const before = eaten.get(lot) ?? 0;
-    firsts[part]![at] = before;
-    eaten.set(lot, before + portions);
-  }
-  return firsts;
-}
-
-/** Good and safe on a day. The safe time is the household's rule, so an end by it is left to the rule. */
-function isGood(lot: BoundLot, outcome: LotOutcome, lastSafe: number, day: number): boolean {
-  if (day > lastSafe) return false;
-  return (lot.form.cut && outcome.endedBy === "safety") || outcome.endDay > day;
-}
-
 interface Tally {
   readonly firsts: readonly (readonly number[])[];
   readonly out: CarriedOut;
@@ -54,7 +31,7 @@ interface Tally {
 
 /** Eats one part as planned in one draw, some portions late. */
 function eatPart(asked: Repeated, { out, firsts }: Tally, index: number, outcome: LotOutcome, draw: number) {
-  const { problem, choice, keys, seed, spreads } = asked;
+  const { problem, choice, keys } = asked;
   const part = choice.parts[index]!;
   const lot = problem.lots[part.lot]!;
   const lastSafe = lastSafeDay(problem, lot, part.programme, outcome.stayStarts);
@@ -63,9 +40,7 @@ function eatPart(asked: Repeated, { out, firsts }: Tally, index: number, outcome
   for (const [at, occasion] of out.occasions[index]!.entries()) {
     const first = firsts[index]![at]!;
     for (let portion = first; portion < first + occasion.portions; portion++) {
-      const chance = keyedUniform(seed, `late ${keys[part.lot]!} ${portion}`, draw);
-      const late = !occasion.left && chance < spreads.lateShare;
-      const day = occasion.day + (late ? eatingHabits.lateDays : 0);
+      const day = dayEaten(asked, keys[part.lot]!, occasion, portion, draw);
       if (isGood(lot, outcome, lastSafe, day)) occasion.inTime++;
       else lost++;
       if (day < readyDay) occasion.unripe++;
@@ -73,15 +48,6 @@ function eatPart(asked: Repeated, { out, firsts }: Tally, index: number, outcome
   }
   out.wastedByPart[index]![draw] = lost * lot.gramsPerPortion;
   out.wasted[draw]! += lost * lot.gramsPerPortion;
-}
-
-/** What an earlier plan left is known to be good, which the draws of a lot on arrival do not know. */
-function refuseCarriedOver({ lots }: Problem): void {
-  const over = lots.find((lot) => lot.carried);
-  if (over === undefined) return;
-  throw new RangeError(
-    `The lot “${over.lot.id}” is carried over from an earlier plan, which cannot be drawn yet. Ask for draws of a plan for what has just come home.`,
-  );
 }
 
 /**

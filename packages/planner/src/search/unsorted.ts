@@ -6,9 +6,15 @@ import { litresInStay } from "../rules/capacity.js";
 import { allowedPlaces } from "../rules/cutInRefrigerator.js";
 import { suitableWraps } from "../rules/suitableWraps.js";
 
-/** Shelf first, then the rest of the refrigerator, then the kitchen. */
-const order = ({ place, cold }: BoundPlace): number =>
-  place.kind === "refrigerator shelf" ? 0 : cold ? 1 : 2;
+/** Where everything goes when nobody sorts. Declared, no source: habits to set a plan beside, not counts of what people do. */
+export const unsortedHabits = ["refrigerator", "counter"] as const;
+export type UnsortedHabit = (typeof unsortedHabits)[number];
+
+/** What is filled first. Refrigerator: shelves, the rest of it, the kitchen. Counter: counters, the rest of the kitchen, the refrigerator. */
+const orders: { readonly [habit in UnsortedHabit]: (place: BoundPlace) => number } = {
+  refrigerator: ({ place, cold }) => (place.kind === "refrigerator shelf" ? 0 : cold ? 1 : 2),
+  counter: ({ place, cold }) => (place.kind === "counter" ? 0 : cold ? 2 : 1),
+};
 
 /** As it comes: bare, but for what is cut, in the cover that takes the least room. */
 function asItComes({ kitchen, catalogue }: Problem, lot: BoundLot): (place: number) => Programme {
@@ -21,8 +27,11 @@ function asItComes({ kitchen, catalogue }: Problem, lot: BoundLot): (place: numb
  * shelves until they are full, then wherever the refrigerator has room, then elsewhere; vents untouched. What fits nowhere
  * lies on the first shelf. Cut produce stays in the refrigerator and covered here too: the hard rules are not what is compared, and so the
  * planner may always choose this.
+ *
+ * @param habit what is filled first; the refrigerator is what every plan is compared with
  */
-export function unsortedChoice(problem: Problem): Choice {
+export function unsortedChoice(problem: Problem, habit: UnsortedHabit = "refrigerator"): Choice {
+  const order = orders[habit];
   const free = Float64Array.from(problem.places, ({ place }) => place.litres);
   const parts = problem.lots.flatMap((lot): Part[] => {
     const places = [...allowedPlaces(lot, problem.places)].sort((a, b) => order(a) - order(b));

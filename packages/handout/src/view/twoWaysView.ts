@@ -1,0 +1,213 @@
+import { eatingHabits, type LotDay, nextToNothing, type SideDay, type TwoWays } from "@keepwright/planner";
+import type { CalendarDate } from "@keepwright/quantities";
+import { massWords } from "../words/amounts.js";
+import { dayWords } from "../words/dates.js";
+import { plainText } from "../words/plainText.js";
+import type { HandoutContext } from "./context.js";
+import { placeNames, wholeLotNames } from "./names.js";
+
+/** A mass in words, with its range where that is known, and as figures to draw [g]. */
+export interface TwoWaysFigure {
+  /** The expected mass alone. */
+  readonly short: string;
+  /** With the range of the draws. */
+  readonly words: string;
+  readonly grams: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface TwoWaysSide {
+  readonly eaten: TwoWaysFigure;
+  readonly lost: TwoWaysFigure;
+  readonly left: TwoWaysFigure;
+}
+
+/** A lot on one side: its state in words with why, where it lies, and what has become of it [g]. */
+export interface TwoWaysCell {
+  readonly state: LotDay["state"];
+  readonly words: string;
+  readonly places: string;
+  readonly eaten: number;
+  readonly lost: number;
+  readonly left: number;
+}
+
+export interface TwoWaysRow {
+  readonly lot: string;
+  readonly name: string;
+  readonly unsorted: TwoWaysCell;
+  readonly planned: TwoWaysCell;
+}
+
+export interface TwoWaysEvening {
+  readonly day: number;
+  readonly heading: string;
+  /** A heading of a column or an axis. */
+  readonly short: string;
+  /** What it comes to, in one sentence. */
+  readonly told: string;
+  readonly unsorted: TwoWaysSide;
+  readonly planned: TwoWaysSide;
+  readonly rows: readonly TwoWaysRow[];
+}
+
+/** One haul laid two ways, in words. */
+export interface TwoWaysView {
+  readonly title: string;
+  readonly lead: string;
+  /** How things lie on the first side; what both sides share; that it is a model; where the ranges come from. */
+  readonly notes: readonly string[];
+  readonly sides: { readonly unsorted: string; readonly planned: string };
+  readonly fates: { readonly eaten: string; readonly lost: string; readonly left: string };
+  readonly thing: string;
+  readonly lots: string;
+  /** What it comes to in the end. */
+  readonly sum: string;
+  /** What came home [g]. */
+  readonly brought: number;
+  readonly evenings: readonly TwoWaysEvening[];
+}
+
+function figure(
+  { speaker, units }: HandoutContext,
+  grams: number,
+  range: { readonly low: number; readonly high: number } | undefined,
+): TwoWaysFigure {
+  const mass = (value: number): string =>
+    value < nextToNothing ? speaker.say("twoWays.none") : massWords(speaker, units, value);
+  const { low, high } = range ?? { low: grams, high: grams };
+  const short = mass(grams);
+  const figures = { short, grams, low, high };
+  if (!range || mass(low) === mass(high)) return { ...figures, words: short };
+  const words =
+    low < nextToNothing
+      ? speaker.say("twoWays.figureUpTo", { value: short, high: mass(high) })
+      : speaker.say("twoWays.figureRange", { value: short, low: mass(low), high: mass(high) });
+  return { ...figures, words };
+}
+
+const side = (context: HandoutContext, day: SideDay): TwoWaysSide => ({
+  eaten: figure(context, day.eaten, day.eatenRange),
+  lost: figure(context, day.lost, day.lostRange),
+  left: figure(context, day.left, day.leftRange),
+});
+
+function cell(
+  { speaker }: HandoutContext,
+  { state, endedBy, places, eaten, lost, left }: LotDay,
+  names: ReadonlyMap<string, string>,
+): TwoWaysCell {
+  const words =
+    state === "going" || state === "past its best"
+      ? speaker.say(`twoWays.state.${state}`, { ending: speaker.say(`ending.${endedBy!}`) })
+      : speaker.say(`twoWays.state.${state}`);
+  const where = places.map((place) => names.get(place) ?? plainText(place));
+  return { state, words, places: speaker.list(where), eaten, lost, left };
+}
+
+interface Names {
+  readonly lots: ReadonlyMap<string, string>;
+  readonly places: ReadonlyMap<string, string>;
+  /** Lots in the order of their rows: which gain most by the plan first, whatever the evening. */
+  readonly order: readonly string[];
+}
+
+function rows(context: HandoutContext, evening: TwoWays["evenings"][number], names: Names): TwoWaysRow[] {
+  return names.order.map((id) => {
+    const of = ({ lots }: SideDay): LotDay => lots.find(({ lot }) => lot === id)!;
+    return {
+      lot: id,
+      name: context.speaker.capital(names.lots.get(id) ?? plainText(id)),
+      unsorted: cell(context, of(evening.unsorted), names.places),
+      planned: cell(context, of(evening.planned), names.places),
+    };
+  });
+}
+
+function orderOf({ evenings }: TwoWays): string[] {
+  const { unsorted, planned } = evenings.at(-1)!;
+  const gain = new Map(unsorted.lots.map(({ lot, lost }, at) => [lot, lost - planned.lots[at]!.lost]));
+  return unsorted.lots.map(({ lot }) => lot).sort((one, other) => gain.get(other)! - gain.get(one)!);
+}
+
+function eveningView(
+  context: HandoutContext,
+  evening: TwoWays["evenings"][number],
+  sides: TwoWaysView["sides"],
+  names: Names,
+  days: number,
+): TwoWaysEvening {
+  const { speaker } = context;
+  const date = dayWords(speaker, evening.date as CalendarDate);
+  const number = evening.day + 1;
+  const heading = evening.after
+    ? speaker.say("twoWays.after", { days, date })
+    : speaker.say("twoWays.eveningOn", { number, date });
+  const [unsorted, planned] = [side(context, evening.unsorted), side(context, evening.planned)];
+  return {
+    day: evening.day,
+    heading,
+    short: date,
+    told: speaker.say("twoWays.told.evening", {
+      evening: heading,
+      one: sides.unsorted,
+      oneEaten: unsorted.eaten.short,
+      oneLost: unsorted.lost.short,
+      other: sides.planned,
+      otherEaten: planned.eaten.short,
+      otherLost: planned.lost.short,
+    }),
+    unsorted,
+    planned,
+    rows: rows(context, evening, names),
+  };
+}
+
+/** One haul laid two ways, evening by evening, in words and in figures to draw. */
+export function twoWaysView(context: HandoutContext, made: TwoWays): TwoWaysView {
+  const { speaker, units } = context;
+  const sides = {
+    unsorted: speaker.say(made.rule === "as told" ? "twoWays.told" : "twoWays.unsorted"),
+    planned: speaker.say("twoWays.planned"),
+  };
+  const names = {
+    lots: wholeLotNames(context, made.planned),
+    places: placeNames(context, made.planned),
+    order: orderOf(made),
+  };
+  const days = made.evenings.length - 1;
+  const evenings = made.evenings.map((each) => eveningView(context, each, sides, names, days));
+  const last = evenings.at(-1)!;
+  const brought = massWords(speaker, units, made.brought.value);
+  return {
+    title: speaker.say("twoWays.title"),
+    lead: speaker.say("twoWays.lead", { brought }),
+    notes: [
+      speaker.say(`twoWays.rule.${made.rule}`),
+      speaker.say("twoWays.same", {
+        late: speaker.number(Math.round(1 / eatingHabits.lateShare)),
+        days: speaker.number(eatingHabits.lateDays),
+      }),
+      speaker.say("twoWays.model"),
+      ...(made.draws ? [speaker.say("twoWays.draws", { count: made.draws.count })] : []),
+    ],
+    sides,
+    fates: {
+      eaten: speaker.say("twoWays.eaten"),
+      lost: speaker.say("twoWays.lost"),
+      left: speaker.say("twoWays.left"),
+    },
+    thing: speaker.say("twoWays.thing"),
+    lots: speaker.say("twoWays.heading.lots"),
+    sum: speaker.say("twoWays.sum", {
+      one: sides.unsorted,
+      oneLost: last.unsorted.lost.words,
+      brought,
+      other: sides.planned,
+      otherLost: last.planned.lost.words,
+    }),
+    brought: made.brought.value,
+    evenings,
+  };
+}

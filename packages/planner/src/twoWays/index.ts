@@ -1,0 +1,2 @@
+export * from "./layTwoWays.js";
+export * from "./twoWays.js";
