@@ -55,6 +55,8 @@ describe("without a network, after one visit", () => {
     await proofOf(page).waitFor({ timeout: 120_000 });
     await haulBox(page).fill("2 kg apples\n3 avocados");
     await planFor(page, 2);
+    await page.getByRole("link", { name: "Two ways" }).click();
+    await page.getByRole("row", { name: /Apples/ }).waitFor({ timeout: 60_000 });
     await page.getByRole("link", { name: "Ask" }).click();
     await page.getByRole("combobox").waitFor();
     await page.keyboard.type("carrot");

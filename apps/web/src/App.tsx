@@ -22,6 +22,7 @@ const pages: Readonly<Record<Screen, React.ComponentType<{ readonly on: string |
   unpack: UnpackPage,
   kitchen: lazy(() => import("./pages/KitchenPage.js")),
   mine: lazy(() => import("./pages/MinePage.js")),
+  ways: lazy(() => import("./pages/WaysPage.js")),
   ask: lazy(() => import("./pages/AskPage.js")),
   settings: lazy(() => import("./pages/SettingsPage.js")),
 };

@@ -2,18 +2,20 @@ import { answerAsk } from "./answerAsk.js";
 import { judgeAnswerer } from "./answerJudge.js";
 import { answerPlan } from "./answerPlan.js";
 import { quickAnswers } from "./answerQuickly.js";
+import { answerWays } from "./answerWays.js";
 import type { AskAnswer, AskRequest } from "./askMessages.js";
 import type { JudgeAnswer, JudgeRequest } from "./judgeMessages.js";
 import type { PlanAnswer, PlanRequest, QuickMessage } from "./planMessages.js";
+import type { WaysAnswer, WaysAsked } from "./waysMessages.js";
 
-type Asked = PlanRequest | QuickMessage | JudgeRequest | AskRequest;
+type Asked = PlanRequest | QuickMessage | JudgeRequest | AskRequest | WaysAsked;
 
-const answer = (given: PlanAnswer | JudgeAnswer | AskAnswer) => postMessage(given);
+const answer = (given: PlanAnswer | JudgeAnswer | AskAnswer | WaysAnswer) => postMessage(given);
 const judge = judgeAnswerer();
 const quickly = quickAnswers(answer);
 
 /**
- * One script for plans, quick plans, judgements and questions about a kind, so that it is fetched and kept once; each desk starts workers of
+ * One script for plans, quick plans, judgements, the same food laid two ways and questions about a kind, so that it is fetched and kept once; each desk starts workers of
  * its own from it.
  */
 addEventListener("message", ({ data }: MessageEvent<Asked>) => {
@@ -21,5 +23,6 @@ addEventListener("message", ({ data }: MessageEvent<Asked>) => {
     if ("quick" in data) quickly(data);
     else void answerPlan(data, answer);
   } else if (data.kind === "ask") answer(answerAsk(data));
+  else if (data.kind === "two ways") answerWays(data, answer);
   else judge(data, answer);
 });

@@ -5,6 +5,7 @@ import { mineEnglish } from "./english/mine.js";
 import { pageEnglish } from "./english/page.js";
 import { planEnglish } from "./english/plan.js";
 import { unpackEnglish } from "./english/unpack.js";
+import { waysEnglish } from "./english/ways.js";
 import { whyEnglish } from "./english/why.js";
 
 /**
@@ -19,5 +20,6 @@ export const englishPage = {
   ...planEnglish,
   ...whyEnglish,
   ...mineEnglish,
+  ...waysEnglish,
   ...askEnglish,
 } as const;

@@ -5,6 +5,7 @@ import { mineSpanish } from "./spanish/mine.js";
 import { pageSpanish } from "./spanish/page.js";
 import { planSpanish } from "./spanish/plan.js";
 import { unpackSpanish } from "./spanish/unpack.js";
+import { waysSpanish } from "./spanish/ways.js";
 import { whySpanish } from "./spanish/why.js";
 import type { PageLanguage } from "./words.js";
 
@@ -19,6 +20,7 @@ export const spanishPage: PageLanguage = {
     ...planSpanish,
     ...whySpanish,
     ...mineSpanish,
+    ...waysSpanish,
     ...askSpanish,
   },
 };

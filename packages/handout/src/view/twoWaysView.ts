@@ -10,8 +10,10 @@ import { placeNames, wholeLotNames } from "./names.js";
 export interface TwoWaysFigure {
   /** The expected mass alone. */
   readonly short: string;
-  /** With the range of the draws. */
+  /** With the range of the draws, where that says more. */
   readonly words: string;
+  /** That range alone; empty where there is none. */
+  readonly range: string;
   readonly grams: number;
   readonly low: number;
   readonly high: number;
@@ -79,12 +81,12 @@ function figure(
   const { low, high } = range ?? { low: grams, high: grams };
   const short = mass(grams);
   const figures = { short, grams, low, high };
-  if (!range || mass(low) === mass(high)) return { ...figures, words: short };
-  const words =
+  if (!range || mass(low) === mass(high)) return { ...figures, words: short, range: "" };
+  const told =
     low < nextToNothing
-      ? speaker.say("twoWays.figureUpTo", { value: short, high: mass(high) })
-      : speaker.say("twoWays.figureRange", { value: short, low: mass(low), high: mass(high) });
-  return { ...figures, words };
+      ? speaker.say("beside.range.upTo", { high: mass(high) })
+      : speaker.say("beside.range", { low: mass(low), high: mass(high) });
+  return { ...figures, words: speaker.say("twoWays.figure", { value: short, range: told }), range: told };
 }
 
 const side = (context: HandoutContext, day: SideDay): TwoWaysSide => ({
@@ -92,6 +94,9 @@ const side = (context: HandoutContext, day: SideDay): TwoWaysSide => ({
   lost: figure(context, day.lost, day.lostRange),
   left: figure(context, day.left, day.leftRange),
 });
+
+/** Share of a lot that still lies, since some is eaten late, above which it is told as eaten but for a rest. */
+const stillLate = 0.05;
 
 function cell(
   { speaker }: HandoutContext,
@@ -101,7 +106,9 @@ function cell(
   const words =
     state === "going" || state === "past its best"
       ? speaker.say(`twoWays.state.${state}`, { ending: speaker.say(`ending.${endedBy!}`) })
-      : speaker.say(`twoWays.state.${state}`);
+      : state === "eaten" && left > stillLate * (eaten + lost + left)
+        ? speaker.say("twoWays.state.mostly eaten")
+        : speaker.say(`twoWays.state.${state}`);
   const where = places.map((place) => names.get(place) ?? plainText(place));
   return { state, words, places: speaker.list(where), eaten, lost, left };
 }

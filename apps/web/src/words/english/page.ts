@@ -15,6 +15,7 @@ export const pageEnglish = {
   "screen.unpack": "Unpack",
   "screen.kitchen": "My kitchen",
   "screen.mine": "As I have it",
+  "screen.ways": "Two ways",
   "screen.ask": "Ask",
   "screen.settings": "Settings",
   "screen.title": "{screen} · Keepwright",

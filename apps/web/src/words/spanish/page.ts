@@ -15,6 +15,7 @@ export const pageSpanish = {
   "screen.unpack": "Desempacar",
   "screen.kitchen": "Mi cocina",
   "screen.mine": "Como lo tengo",
+  "screen.ways": "De dos maneras",
   "screen.ask": "Preguntar",
   "screen.settings": "Ajustes",
   "screen.title": "{screen} · Keepwright",

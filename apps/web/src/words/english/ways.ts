@@ -1,0 +1,22 @@
+/** The same food laid two ways, evening by evening. */
+export const waysEnglish = {
+  "ways.title": "The same food, two ways",
+  "ways.noHaul": "Type what came home first. Then see here what becomes of it.",
+  "ways.waiting": "Being worked out …",
+  "ways.ranges": "Working out how sure that is …",
+  "ways.problem": "It could not be worked out: {problem}",
+  "ways.stopped": "it stopped before it was done.",
+  "ways.against": "Beside the plan",
+  "ways.against.refrigerator": "All in the refrigerator, unsorted",
+  "ways.against.counter": "All on the counter, unsorted",
+  "ways.against.told": "As I have it",
+  "ways.steps": "Evenings",
+  "ways.before": "Evening before",
+  "ways.next": "Next evening",
+  "ways.slider": "Evening",
+  "ways.play": "Play slowly",
+  "ways.stop": "Stop",
+  "ways.legend": "Filled: eaten. White: still good. Hatched: lost.",
+  "ways.how": "How this is worked out",
+  "ways.keys": "Arrow keys, Page Up, Page Down or a wipe sideways go from evening to evening.",
+} as const;
