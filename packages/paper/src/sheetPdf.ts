@@ -25,9 +25,9 @@ const typstPapers: Readonly<Record<PaperSize, string>> = { a4: "a4", letter: "us
 /** Sizes of ordinary text [pt]. Declared preferences, no source: docs/decisions on the page for the refrigerator door. */
 const largest = 15;
 const smallest = 9;
-const step = 0.25;
+const step = 0.5;
 const largePrint = 18;
-const triedAbove = 6;
+const triedAbove = 2;
 
 const sizes: readonly number[] = Array.from(
   { length: (largest - smallest) / step + 1 },
@@ -51,35 +51,52 @@ function set(view: SheetView, options: SheetOptions, setting: Setting, feet: rea
   });
 }
 
-/** The largest text that needs no more than so many pages, by halving; undefined where even the smallest needs more. */
-function largestWithin(view: SheetView, options: SheetOptions, pages: number): Setting | undefined {
-  const setting = (size: number): Setting => ({ size, columns: 2, pages });
-  const fits = (size: number): boolean => set(view, options, setting(size), feetOf(pages)).pages <= pages;
-  let [low, high] = [0, sizes.length];
-  while (low < high) {
-    const middle = Math.floor((low + high) / 2);
-    if (fits(sizes[middle]!)) high = middle;
-    else low = middle + 1;
+/** One page set in many sizes to find the best, each size once. */
+class Trials {
+  readonly #set = new Map<string, Typeset>();
+
+  constructor(
+    private readonly view: SheetView,
+    private readonly options: SheetOptions,
+  ) {}
+
+  of(setting: Setting): Typeset {
+    const key = JSON.stringify(setting);
+    const known = this.#set.get(key) ?? set(this.view, this.options, setting, feetOf(setting.pages));
+    this.#set.set(key, known);
+    return known;
   }
-  // A box that moves on whole can let a larger size fit where a smaller did not: a few sizes above are tried too.
-  const above = sizes.slice(Math.max(0, low - triedAbove), low).find(fits) ?? sizes[low];
-  return above === undefined ? undefined : setting(above);
+
+  /** The largest text that needs no more than so many pages, by halving; undefined where even the smallest needs more. */
+  largestWithin(pages: number): Setting | undefined {
+    const setting = (size: number): Setting => ({ size, columns: 2, pages });
+    const fits = (size: number): boolean => this.of(setting(size)).pages <= pages;
+    let [low, high] = [0, sizes.length];
+    while (low < high) {
+      const middle = Math.floor((low + high) / 2);
+      if (fits(sizes[middle]!)) high = middle;
+      else low = middle + 1;
+    }
+    // A box that moves on whole can let a larger size fit where a smaller did not: a few sizes above are tried too.
+    const above = sizes.slice(Math.max(0, low - triedAbove), low).find(fits) ?? sizes[low];
+    return above === undefined ? undefined : setting(above);
+  }
 }
 
 /** Empty words at the foot, so that room is left for them before the number of pages is known. */
 const feetOf = (pages: number): string[] => Array.from({ length: pages }, () => "");
 
 /** One page if it can be read, else two; more only where even the smallest text does not fit on two. */
-const settingFor = (view: SheetView, options: SheetOptions): Setting =>
-  options.large
+const settingFor = (trials: Trials, large: boolean): Setting =>
+  large
     ? { size: largePrint, columns: 1, pages: 2 }
-    : (largestWithin(view, options, 1) ??
-      largestWithin(view, options, 2) ?? { size: smallest, columns: 2, pages: 2 });
+    : (trials.largestWithin(1) ?? trials.largestWithin(2) ?? { size: smallest, columns: 2, pages: 2 });
 
 /** The page for the refrigerator door as PDF/UA-1. Throws PaperError where a character cannot be printed. */
 export function sheetPdf(view: SheetView, options: SheetOptions): SheetPdf {
-  const setting = settingFor(view, options);
-  const first = set(view, options, setting, feetOf(setting.pages));
+  const trials = new Trials(view, options);
+  const setting = settingFor(trials, options.large);
+  const first = trials.of(setting);
   const feet = Array.from({ length: first.pages }, (_, page) => options.pageWords(page + 1, first.pages));
   const last = first.pages > 1 ? set(view, options, setting, feet) : first;
   return { bytes: last.pdf(), pages: last.pages, textSize: setting.size };
