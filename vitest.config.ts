@@ -21,6 +21,9 @@ export default defineConfig({
     ],
     // All processors: by default one is kept free, which on two is half of them.
     maxWorkers: "100%",
+    // Files share what a processor has loaded: reading the catalogue anew for each took longer than most of the tests.
+    // Whatever is under test is pure, or takes what it keeps as an argument.
+    isolate: false,
     testTimeout: 120_000,
     // What a whole file needs first is often a plan.
     hookTimeout: 120_000,

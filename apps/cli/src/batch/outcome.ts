@@ -1,7 +1,7 @@
 import { plainText } from "@keepwright/handout";
-import { PaperError } from "@keepwright/paper";
 import { type Finding, InputError } from "@keepwright/planner";
-import { quoted, UserError } from "../userError.js";
+import { unprintable } from "../output/unprintable.js";
+import { UserError } from "../userError.js";
 
 /** What became of one line of a batch. */
 export type RowOutcome =
@@ -29,15 +29,8 @@ export type RowOutcome =
 /** What went wrong with a row, as something that can be put right; a fault of the program is told as one, and the rest goes on. */
 export function problemsOf(error: unknown): readonly Finding[] {
   if (error instanceof UserError || error instanceof InputError) return error.findings;
-  if (error instanceof PaperError && error.characters.length > 0) {
-    return [
-      {
-        thing: "row",
-        value: `there are no letters to print ${error.characters.map(quoted).join(", ")}`,
-        remedy: "Name the kitchen and its places in Latin or Cyrillic letters.",
-      },
-    ];
-  }
+  const unprinted = unprintable("row", error);
+  if (unprinted) return [unprinted];
   const code = (error as NodeJS.ErrnoException | undefined)?.code;
   if (code !== undefined && /^E[A-Z]+$/.test(code)) {
     return [

@@ -6,7 +6,7 @@ import {
   sheetView,
   writtenLine,
 } from "@keepwright/handout";
-import { PaperError, type PaperSize, type SheetPdf, sheetPdf } from "@keepwright/paper";
+import { type PaperSize, type SheetPdf, sheetPdf } from "@keepwright/paper";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { mayWritePdf, writePdf } from "../door/writePdf.js";
@@ -15,8 +15,9 @@ import { haulHelp } from "../options/haulArgument.js";
 import { type HouseholdOptions, withHouseholdOptions } from "../options/household.js";
 import { contextFor } from "../options/language.js";
 import { paperOption, usualPaper } from "../options/paper.js";
+import { unprintable } from "../output/unprintable.js";
 import type { CommandOutcome } from "../program.js";
-import { quoted, userError } from "../userError.js";
+import { UserError } from "../userError.js";
 import { planToTake, planToTakeHelp } from "./planToTake.js";
 
 const help = `${haulHelp}${planToTakeHelp}
@@ -60,12 +61,8 @@ function printed(context: HandoutContext, view: SheetView, options: SheetOptions
       pageWords: (page, pages) => pageWords(context, page, pages),
     });
   } catch (error) {
-    if (!(error instanceof PaperError) || error.characters.length === 0) throw error;
-    throw userError(
-      "sheet",
-      `there are no letters to print ${error.characters.map(quoted).join(", ")}`,
-      "Name the kitchen and its places in Latin or Cyrillic letters.",
-    );
+    const problem = unprintable("sheet", error);
+    throw problem ? new UserError([problem]) : error;
   }
 }
 
