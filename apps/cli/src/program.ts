@@ -3,6 +3,7 @@ import { batchCommand } from "./commands/batch.js";
 import { buyCommand } from "./commands/buy.js";
 import { calendarCommand } from "./commands/calendar.js";
 import { carryOnCommand } from "./commands/carryOn.js";
+import { classCommand } from "./commands/class.js";
 import { improveCommand } from "./commands/improve.js";
 import { itemCommand } from "./commands/item.js";
 import { judgeCommand } from "./commands/judge.js";
@@ -59,6 +60,7 @@ export function keepwrightProgram(door: Door, outcome: CommandOutcome): Command 
   rowsCommand(program, door, outcome);
   sheetCommand(program, door, outcome);
   batchCommand(program, door, outcome);
+  classCommand(program, door);
   itemCommand(program, door);
   kitchenCommand(program, door);
   return program;

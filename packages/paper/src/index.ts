@@ -1,2 +1,3 @@
+export * from "./documentPdf.js";
 export * from "./paperError.js";
 export * from "./sheetPdf.js";

@@ -1,5 +1,6 @@
 import type { SheetView } from "@keepwright/handout";
 import { type Typeset, typeset } from "./typeset.js";
+import { typstPapers } from "./typstPapers.js";
 
 export const paperSizes = ["a4", "letter"] as const;
 export type PaperSize = (typeof paperSizes)[number];
@@ -18,9 +19,6 @@ export interface SheetPdf {
   /** Size of ordinary text [pt]. */
   readonly textSize: number;
 }
-
-/** Typst's names of the papers. */
-const typstPapers: Readonly<Record<PaperSize, string>> = { a4: "a4", letter: "us-letter" };
 
 /** Sizes of ordinary text [pt]. Declared preferences, no source: docs/decisions on the page for the refrigerator door. */
 const largest = 15;

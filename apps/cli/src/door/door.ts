@@ -13,6 +13,10 @@ export interface Door {
   readStandardInput(): Uint8Array;
   /** Writes a file anew, over one of that name. */
   writeFile(path: string, bytes: Uint8Array): void;
+  /** Makes a folder, and those it lies in; nothing where it is there. */
+  makeFolder(path: string): void;
+  /** Takes a file away; nothing where there is none. */
+  removeFile(path: string): void;
   /** Today on this machine's calendar, year-month-day. */
   today(): string;
   /** Solves linear programmes; there only where the words ask for a proof, since loading it takes its time and cannot be done at once. */

@@ -1,4 +1,4 @@
-import { readFileSync, statSync, writeFileSync, writeSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, statSync, writeFileSync, writeSync } from "node:fs";
 import type { Door } from "./door.js";
 import { showProgress } from "./progress.js";
 
@@ -47,6 +47,10 @@ export function nodeDoor(): Door {
     look,
     readFile: (path) => readFileSync(path),
     writeFile: (path, bytes) => writeFileSync(path, bytes),
+    makeFolder: (path) => {
+      mkdirSync(path, { recursive: true });
+    },
+    removeFile: (path) => rmSync(path, { force: true }),
     readStandardInput: () => readFileSync(standardInput),
     today,
     now: () => `${new Date().toISOString().slice(0, 19)}Z`,

@@ -12,6 +12,7 @@ import {
 } from "@keepwright/planner";
 import { z } from "zod";
 import { batchRowSchema } from "../batch/row.js";
+import { classRequestSchema } from "../class/classRequestSchema.js";
 import { batchOutcomeSchema } from "./batchSchema.js";
 import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
@@ -101,6 +102,7 @@ export const published: Readonly<Record<string, Published>> = {
     schema: batchOutcomeSchema,
     io: "output",
   },
+  "class-request": { title: "What a class kit is asked to be", schema: classRequestSchema, io: "input" },
   item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },
   error: { title: "A failure, as every command prints it with --json", schema: errorSchema, io: "output" },
 };

@@ -31,6 +31,10 @@ export function fakeDoor({
     writeFile: (path, content) => {
       written[path] = content;
     },
+    makeFolder: () => undefined,
+    removeFile: (path) => {
+      delete written[path];
+    },
     out: (text) => {
       printed.out += text;
     },

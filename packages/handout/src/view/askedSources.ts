@@ -5,13 +5,13 @@ import { type NamedSource, sourceLines } from "./sourceLines.js";
 
 type Told = "signs" | "save" | "trimmings" | "hazards" | "season" | "preparation" | "smells" | "cutLife";
 
-/** Where all that is told about a kind comes from: figures, signs, advice. Needs the catalogue with its sources. */
-export function askedSources(
+/** All that is told about a kind with where it comes from: figures, signs, advice. Needs the catalogue with its sources. */
+export function askedNamedSources(
   context: HandoutContext,
   catalogue: Catalogue,
   id: string,
   guidance: KindGuidance | undefined,
-): string[] {
+): NamedSource[] {
   const { speaker } = context;
   const commodity = commodityOf(catalogue, id);
   const figures = sourcesOf(commodity, catalogue.sources).map(
@@ -43,5 +43,13 @@ export function askedSources(
         ]
       : [],
   );
-  return sourceLines(context, [...figures, ...advice]);
+  return [...figures, ...advice];
 }
+
+/** The same in lines, one a source. */
+export const askedSources = (
+  context: HandoutContext,
+  catalogue: Catalogue,
+  id: string,
+  guidance: KindGuidance | undefined,
+): string[] => sourceLines(context, askedNamedSources(context, catalogue, id, guidance));

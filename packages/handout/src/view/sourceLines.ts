@@ -23,13 +23,20 @@ function sourceLine({ speaker }: HandoutContext, group: readonly NamedSource[]):
   return speaker.say(first?.fromMemory ? "item.sourceMemory" : "item.source", values);
 }
 
-/** One line for each source, with all that is taken from it. */
-export function sourceLines(context: HandoutContext, sources: readonly NamedSource[]): string[] {
+/** Sources that stand on the same ground, in a line; and the first of them. */
+export function sourceGroups(
+  context: HandoutContext,
+  sources: readonly NamedSource[],
+): { readonly line: string; readonly first: NamedSource }[] {
   const groups = new Map<string, NamedSource[]>();
   for (const source of sources)
     groups.set(standing(source), [...(groups.get(standing(source)) ?? []), source]);
-  return [...groups.values()].map((group) => sourceLine(context, group));
+  return [...groups.values()].map((group) => ({ line: sourceLine(context, group), first: group[0]! }));
 }
+
+/** One line for each source, with all that is taken from it. */
+export const sourceLines = (context: HandoutContext, sources: readonly NamedSource[]): string[] =>
+  sourceGroups(context, sources).map(({ line }) => line);
 
 /** The same for a kind's figures. */
 export const figureSourceLines = (context: HandoutContext, sources: readonly AnsweredSource[]): string[] =>

@@ -1,0 +1,51 @@
+import { describe, expect, it } from "vitest";
+import { readPdf } from "../../../../packages/paper/test/support/readPdf.js";
+import { run } from "../../src/run.js";
+import { fakeDoor } from "../support/fakeDoor.js";
+
+function tried(request: unknown, words: readonly string[] = []) {
+  const files = { "class.json": typeof request === "string" ? request : JSON.stringify(request) };
+  const door = fakeDoor({ files });
+  const code = run(["class", "class.json", "--into", "kit", ...words], door);
+  return { code, written: door.written, ...door.printed };
+}
+
+const items = ["apples", "kale", "potatoes"];
+
+describe("keepwright class", () => {
+  it("writes an answer sheet for each kind and a page of places, as tagged PDFs", async () => {
+    const { code, err, written } = tried({ version: 1, items });
+    expect([code, err]).toEqual([0, ""]);
+    for (const id of ["apple", "kale", "potato"]) {
+      const { marked, spoken } = await readPdf(written[`kit/answer-${id}.pdf`]!);
+      expect(marked).toBe(true);
+      expect(spoken).toMatch(/Where:.*How:.*How long:.*local food-safety authority/);
+    }
+    const { pages, spoken } = await readPdf(written["kit/places.pdf"]!);
+    expect(pages).toBe(1);
+    for (const name of ["Apples", "Kale", "Potatoes"]) expect(spoken).toContain(name);
+  });
+
+  it.each<[string, unknown, RegExp]>([
+    [
+      "a kind that is not known",
+      { version: 1, items: ["zorbulon"] },
+      /items\[1\]: “zorbulon”: no kind by this name/,
+    ],
+    ["nothing it is about", { version: 1 }, /does not say what the class is about/],
+    ["both a list and a season", { version: 1, items, season: { month: 6 } }, /both items and season/],
+    ["a month that is none", { version: 1, season: { month: 13 } }, /season month: 13\. Write 12 or less/],
+    ["a field that is not known", { version: 1, items, colour: "red" }, /Take out "colour"/],
+    ["a kitchen that is not known", { version: 1, items, household: { kitchen: "tent" } }, /kitchen: “tent”/],
+    ["what is no JSON", "{", /not valid JSON/],
+    [
+      "a haul not wholly understood",
+      { version: 1, household: { haul: "2 kg apples, 1 zorb" } },
+      /household haul: not wholly understood\..*zorb/,
+    ],
+  ])("refuses %s", (_, request, message) => {
+    const { code, err, written } = tried(request);
+    expect(err).toMatch(message);
+    expect([code, written]).toEqual([2, {}]);
+  });
+});

@@ -1,0 +1,56 @@
+import { bundledGuidance, type Catalogue, type KindGuidance } from "@keepwright/catalogue";
+import type { Kitchen } from "@keepwright/planner";
+import { type AskedAnswer, askedAnswer } from "../answer/askedAnswer.js";
+import { type HandoutContext, handoutContext } from "../view/context.js";
+import { kindName } from "../view/kindNames.js";
+import { languageFor } from "../words/bundledLanguages.js";
+import { type ClassSay, classSayer } from "../words/class/classSayer.js";
+import type { ClassRequest } from "./classRequest.js";
+
+/** Everything the documents of one kit are made from. */
+export interface ClassContext {
+  readonly handout: HandoutContext;
+  readonly say: ClassSay;
+  readonly request: ClassRequest;
+  readonly catalogue: Catalogue;
+  readonly guidance: ReadonlyMap<string, KindGuidance>;
+  readonly kitchen: Kitchen;
+  /** Ids of the kinds, in their order. */
+  readonly items: readonly string[];
+  /** Whole, as it usually comes home, alone in the kitchen. Worked out once for each kind. */
+  answer(id: string): AskedAnswer;
+  /** "carrots", as within a sentence. */
+  name(id: string): string;
+  /** "Carrots". */
+  title(id: string): string;
+}
+
+/** The context of a kit about some kinds in a kitchen. */
+export function classContext(
+  request: ClassRequest,
+  catalogue: Catalogue,
+  kitchen: Kitchen,
+  items: readonly string[],
+): ClassContext {
+  const { language, units } = request.audience;
+  const spoken = languageFor(language, units);
+  const handout = handoutContext(catalogue, { units, language: spoken });
+  const answers = new Map<string, AskedAnswer>();
+  const name = (id: string) => kindName(handout, id);
+  return {
+    handout,
+    say: classSayer(language, spoken.tag),
+    request,
+    catalogue,
+    guidance: bundledGuidance(language),
+    kitchen,
+    items,
+    answer(id) {
+      const known = answers.get(id) ?? askedAnswer(catalogue, id, kitchen, { form: "whole" });
+      answers.set(id, known);
+      return known;
+    },
+    name,
+    title: (id) => handout.speaker.capital(name(id)),
+  };
+}

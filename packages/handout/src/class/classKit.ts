@@ -1,0 +1,96 @@
+import type { Kitchen, Plan, PlanRequest } from "@keepwright/planner";
+import type { ClassRequest } from "./classRequest.js";
+
+/** How well a source is known: read, recalled and not checked, told in the trade, or worked out here. */
+export const sourceStandings = ["read", "memory", "common practice", "inferred"] as const;
+export type SourceStanding = (typeof sourceStandings)[number];
+
+/** Where something in a document comes from, in a line that also says how well it is known. */
+export interface KitSource {
+  readonly text: string;
+  readonly standing: SourceStanding;
+}
+
+/** One face of a card that is folded in the middle: the question outside, the answer inside. */
+export interface CardFace {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** A piece of a document. It says what is there, never how it looks: paper and slides set it each in their own way. */
+export type Block =
+  | { readonly block: "heading"; readonly text: string }
+  | { readonly block: "text"; readonly text: string }
+  | { readonly block: "list"; readonly mark: "dot" | "tick" | "number"; readonly items: readonly string[] }
+  | { readonly block: "pairs"; readonly rows: readonly { readonly name: string; readonly text: string }[] }
+  | {
+      readonly block: "table";
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+    }
+  | { readonly block: "caution"; readonly lines: readonly string[] }
+  | {
+      readonly block: "cards";
+      readonly cards: readonly { readonly front: CardFace; readonly back: CardFace }[];
+    }
+  | {
+      readonly block: "choice";
+      readonly number: number;
+      readonly question: string;
+      readonly choices: readonly string[];
+      /** Place of the right choice among them; absent on a sheet for those who are asked. */
+      readonly answer?: number | undefined;
+      readonly why?: string | undefined;
+    }
+  /** Empty lines to write on. */
+  | { readonly block: "writing"; readonly lines: number }
+  /** What follows begins on a new page. */
+  | { readonly block: "page" };
+
+export const documentSorts = [
+  "answer",
+  "places",
+  "household",
+  "myths",
+  "cards",
+  "quiz",
+  "quiz answers",
+  "exercise",
+  "exercise answer",
+  "running sheet",
+] as const;
+export type DocumentSort = (typeof documentSorts)[number];
+
+/** One document of a kit. */
+export interface ClassDocument {
+  /** Names its file: letters and dashes; the same whenever the kit is made again. */
+  readonly id: string;
+  readonly sort: DocumentSort;
+  /** For the group, or for the host alone. */
+  readonly reader: "group" | "host";
+  readonly title: string;
+  readonly subtitle?: string | undefined;
+  readonly blocks: readonly Block[];
+  readonly sources: readonly KitSource[];
+  /** Ids of the kinds that it speaks of, in the kit's order. */
+  readonly items: readonly string[];
+}
+
+/** A kind that the class is about. */
+export interface KitItem {
+  readonly id: string;
+  readonly name: string;
+}
+
+/** A whole kit as data: nothing in it depends on a clock, and the same request makes the same kit. */
+export interface ClassKit {
+  readonly request: ClassRequest;
+  readonly title: string;
+  /** BCP 47 tag. */
+  readonly language: string;
+  readonly items: readonly KitItem[];
+  readonly kitchen: Kitchen;
+  /** The worked household: what was asked of the planner, and its plan. */
+  readonly household: { readonly invented: boolean; readonly request: PlanRequest; readonly plan: Plan };
+  readonly documents: readonly ClassDocument[];
+}

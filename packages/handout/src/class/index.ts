@@ -1,0 +1,6 @@
+export { type ClassSay, classSayer, classWords } from "../words/class/classSayer.js";
+export * from "./classContext.js";
+export * from "./classItems.js";
+export * from "./classKit.js";
+export * from "./classRequest.js";
+export * from "./makeKit.js";

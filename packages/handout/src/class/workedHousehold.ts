@@ -1,0 +1,102 @@
+import type { Catalogue, Commodity } from "@keepwright/catalogue";
+import {
+  bindProblem,
+  type Kitchen,
+  kitchenFrom,
+  type Lot,
+  ordinaryKitchens,
+  type Plan,
+  type PlanRequest,
+  planProblem,
+  readHaul,
+} from "@keepwright/planner";
+import { handoutContext } from "../view/context.js";
+import { readingView } from "../view/readingView.js";
+import { ClassError } from "./classItems.js";
+import type { ClassRequest } from "./classRequest.js";
+
+/** First day of the worked household. The documents name days by number, so that it is no date of anybody's. */
+const firstDay = "2001-01-01";
+
+/** The kitchen: an ordinary one by its key, or one given as data. Throws KitchenError, and ClassError for a key that is none. */
+export function classKitchen({ household: { kitchen } }: ClassRequest): Kitchen {
+  if (typeof kitchen !== "string") return kitchenFrom(kitchen);
+  if (Object.hasOwn(ordinaryKitchens, kitchen)) return ordinaryKitchens[kitchen as "ordinary"];
+  const keys = Object.keys(ordinaryKitchens).join(", ");
+  throw new ClassError([
+    {
+      thing: "class household kitchen",
+      value: `“${kitchen}”`,
+      remedy: `Give one of ${keys}, or a whole kitchen as \`keepwright kitchen ordinary --json\` prints it.`,
+    },
+  ]);
+}
+
+/** The lots of a haul in words. Throws ClassError with what was not understood: a kit must not quietly be about less. */
+export function haulLots(catalogue: Catalogue, words: string): Lot[] {
+  const reading = readHaul(words, catalogue);
+  const { questions } = readingView(handoutContext(catalogue), reading);
+  const lots = reading.items.flatMap((item) => (item.kind === "lot" ? [item] : []));
+  if (questions.length > 0 || lots.length === 0)
+    throw new ClassError(
+      (questions.length > 0
+        ? questions
+        : ["Write amounts and names, for example: 2 lb apples, a bunch of kale."]
+      ).map((remedy) => ({ thing: "class household haul", value: "not wholly understood", remedy })),
+    );
+  return lots.map(({ lot }, index) => ({ ...lot, id: `lot-${index + 1}` }));
+}
+
+const gramsOf = ({ household }: Commodity, name: string): number | undefined =>
+  household.units.find((unit) => unit.name === name)?.grams;
+
+/** Single pieces lighter than this [g] come home several at once. A declared preference, no source. */
+const severalBelow = 400;
+const several = 4;
+
+/** The usual amount of one kind: a bunch, a bag, a head; four where it is counted in small pieces. */
+export function usualLot(commodity: Commodity, id: string, times = 1): Lot {
+  const { bareUnit, countUnit, portion } = commodity.household;
+  const grams = gramsOf(commodity, bareUnit) ?? portion.value;
+  const each = gramsOf(commodity, countUnit);
+  const pieces = bareUnit === countUnit && grams < severalBelow ? several : 1;
+  const counted = bareUnit === countUnit && each !== undefined && { pieces: pieces * times };
+  return {
+    id,
+    commodity: commodity.id,
+    grams: grams * pieces * times,
+    form: "whole",
+    tops: false,
+    washed: false,
+    extraDays: 0,
+    ...counted,
+  };
+}
+
+/** The invented household's haul: the usual amount of each kind. */
+export const usualLots = (catalogue: Catalogue, items: readonly string[], times = 1): Lot[] =>
+  items.flatMap((id, index) => {
+    const commodity = catalogue.commodities.get(id);
+    return commodity ? [usualLot(commodity, `lot-${index + 1}`, times)] : [];
+  });
+
+/** What is asked of the planner for the worked household. */
+export function householdRequest(
+  catalogue: Catalogue,
+  { household, seed }: ClassRequest,
+  kitchen: Kitchen,
+  lots: readonly Lot[],
+): PlanRequest {
+  const { people, portions, days } = household;
+  return {
+    haul: { lots },
+    kitchen,
+    household: { people, portionsPerPersonPerDay: portions, days, daysAway: [] },
+    from: firstDay,
+    seed,
+    catalogue,
+  };
+}
+
+/** The plan for the worked household. */
+export const householdPlan = (request: PlanRequest): Plan => planProblem(bindProblem(request));

@@ -1,0 +1,25 @@
+import type { Messages } from "../../message.js";
+
+/** Un juego para la clase, sus hojas de respuestas y su página de lugares. */
+export const kitSpanish = {
+  "kit.title": "Cómo guardar lo que compras",
+  "kit.page": "Página {page} de {pages}",
+  "kit.sources": "De dónde sale esto",
+  "kit.foot":
+    "{title}. Calculado por Keepwright. Los plazos son probables, no seguros. Pregunta a la autoridad sanitaria de tu zona.",
+  "kit.invented": "Inventado para esta clase: no es un hogar real.",
+
+  "answer.where": "Dónde",
+  "answer.how": "Cómo",
+  "answer.until": "Cuánto dura",
+  "answer.first": "Haz primero",
+  "answer.range": "Los días son un plazo probable, no una promesa. Mira, huele y toca.",
+  "answer.kitchen": "Pensado para: {kitchen}.",
+
+  "places.title": "Dónde va cada cosa",
+  "places.subtitle": "Una hoja para colgar",
+  "places.first": "{name}: {wrap}. {span}.",
+  "places.ripening": "{name}: {wrap}, hasta que madure. Luego “{next}”, {nextWrap}. {span} en total.",
+  "places.alone":
+    "Aquí se mira cada cosa por sí sola. En una cocina llena, puede que algo tenga que ir en otro sitio.",
+} as const satisfies Messages;
