@@ -1,0 +1,56 @@
+/** A row of names and texts, a line of a list, a paragraph, a caution, or a table: what stands on a slide, never how it looks. */
+export type SlidePart =
+  | { readonly part: "pairs"; readonly rows: readonly { readonly name: string; readonly text: string }[] }
+  | { readonly part: "list"; readonly mark: "dot" | "letter"; readonly items: readonly string[] }
+  | { readonly part: "text"; readonly text: string }
+  | { readonly part: "heading"; readonly text: string }
+  | { readonly part: "caution"; readonly lines: readonly string[] }
+  | {
+      readonly part: "table";
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+    };
+
+/** A chart as data. Series are told apart by their names, fills and dashes, never by colour alone. */
+export interface SlideChart {
+  /** Bars side by side, one bar in parts, or a line from point to point. */
+  readonly chart: "bars" | "parts" | "lines";
+  readonly categories: readonly string[];
+  readonly series: readonly { readonly name: string; readonly values: readonly number[] }[];
+  /** What the values are, with their unit. */
+  readonly axis: string;
+  /** Digits after the decimal point where values are written. */
+  readonly digits: number;
+  /** The same in words, for whoever does not see it. */
+  readonly alt: string;
+}
+
+/** One slide. */
+export interface DeckSlide {
+  /** Names it: letters, digits and dashes; the same whenever the deck is made again. */
+  readonly id: string;
+  readonly sort: "opening" | "section" | "plain";
+  readonly title: string;
+  readonly subtitle?: string | undefined;
+  readonly parts: readonly SlidePart[];
+  readonly chart?: SlideChart | undefined;
+  /** What to say, a paragraph each. */
+  readonly notes: readonly string[];
+  /** Where what it says comes from, a line each. */
+  readonly sources: readonly string[];
+}
+
+/** Slides to be shown to a class. */
+export interface Deck {
+  readonly title: string;
+  /** BCP 47 tag. */
+  readonly language: string;
+  readonly slides: readonly DeckSlide[];
+  readonly words: {
+    readonly sources: string;
+    /** Stands where there is no room for all sources. */
+    readonly moreSources: string;
+    /** Title of a slide that goes on: holds {title}, {number} and {of}. */
+    readonly goesOn: (title: string, number: number, of: number) => string;
+  };
+}

@@ -1,0 +1,68 @@
+import type { SlideChart } from "@keepwright/handout";
+import type Maker from "pptxgenjs";
+import { type Box, chartText, colours, fonts } from "./looks.js";
+
+type Slide = Maker.default.Slide;
+
+/** Fills of the series, in order; `patterned` turns the second into hatching and the third into white with a rim. */
+export const seriesColours = [colours.ink, colours.accent, colours.white] as const;
+
+const axis = {
+  catAxisLabelFontFace: fonts.body,
+  catAxisLabelFontSize: chartText,
+  catAxisLabelColor: colours.ink,
+  valAxisLabelFontFace: fonts.body,
+  valAxisLabelFontSize: 12,
+  valAxisLabelColor: colours.soft,
+  valGridLine: { color: "D5D6CD", size: 0.5 },
+  catGridLine: { style: "none" },
+} as const;
+
+const legend = {
+  showLegend: true,
+  legendPos: "b",
+  legendFontFace: fonts.body,
+  legendFontSize: chartText,
+  legendColor: colours.ink,
+} as const;
+
+const kinds = {
+  bars: { type: "bar", more: { barDir: "bar", barGapWidthPct: 55 } },
+  parts: { type: "bar", more: { barDir: "bar", barGrouping: "stacked", barGapWidthPct: 45 } },
+  lines: { type: "line", more: { lineSize: 3, lineDataSymbolSize: 9, lineDataSymbol: "circle" } },
+} as const;
+
+/** Bars run from the bottom up, so what is to be read first is given last. */
+const inOrder = <Value>(chart: SlideChart, values: readonly Value[]): Value[] =>
+  chart.chart === "lines" ? [...values] : [...values].reverse();
+
+/** Puts a native chart on a slide, which can be opened and changed in the program that shows it. */
+export function addChart(slide: Slide, chart: SlideChart, box: Box): void {
+  const { type, more } = kinds[chart.chart];
+  const format = chart.digits === 0 ? "0" : `0.${"0".repeat(chart.digits)}`;
+  const data = chart.series.map(({ name, values }) => ({
+    name,
+    labels: inOrder(chart, chart.categories),
+    values: inOrder(chart, values),
+  }));
+  slide.addChart(type as Maker.default.CHART_NAME, data, {
+    ...box,
+    ...axis,
+    ...more,
+    ...(chart.series.length > 1 ? legend : { showLegend: false }),
+    chartColors: chart.series.length > 1 ? [...seriesColours] : [colours.ink],
+    showValue: chart.chart === "bars",
+    dataLabelFormatCode: format,
+    dataLabelFontFace: fonts.body,
+    dataLabelFontSize: chartText,
+    dataLabelColor: colours.ink,
+    ...(chart.chart === "bars" && { dataLabelPosition: "outEnd" as const }),
+    showValAxisTitle: true,
+    valAxisTitle: chart.axis,
+    valAxisTitleFontFace: fonts.body,
+    valAxisTitleFontSize: chartText,
+    valAxisTitleColor: colours.soft,
+    valAxisMinVal: 0,
+    altText: chart.alt,
+  });
+}
