@@ -3,8 +3,11 @@ import { fileURLToPath } from "node:url";
 import { catalogue } from "@keepwright/catalogue";
 import {
   type CountedLots,
+  calendarEvents,
   englishLanguage,
+  type HandoutContext,
   handoutContext,
+  labelRows,
   pageWords,
   type SheetView,
   sheetView,
@@ -68,6 +71,26 @@ const sentences = (view: SheetView): string[] => [
   view.note,
 ];
 
+const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
+
+/** All that the events of a calendar say, a line of a list a sentence. */
+const calendarSentences = (context: HandoutContext, plan: Plan): string[] =>
+  calendarEvents(context, plan, { began: plan.from, name: "" }).flatMap(({ summary, description }) =>
+    [summary, ...description.split("\n")].filter((line) => line !== "").map(ended),
+  );
+
+/** All that labels say, a line a sentence. */
+const labelSentences = (context: HandoutContext, { plan, counted }: Planned): string[] =>
+  labelRows(context, plan, counted).flatMap(({ name, until, putAway, places, how }) =>
+    [name, until, putAway, ...places, ...(how === undefined ? [] : [how])].map(ended),
+  );
+
+/** Grade 6 or below in English, 70 or easier in Spanish. */
+function expectPlain(language: "en" | "es", texts: readonly string[]): void {
+  if (language === "en") expect(englishGrade(texts)).toBeLessThanOrEqual(6);
+  else expect(spanishEase(texts)).toBeGreaterThanOrEqual(70);
+}
+
 /** Every string of a sheet that is printed. */
 function everyString(view: SheetView): string[] {
   const { pressing, eating, moves, tasks, places, cautions } = view;
@@ -123,8 +146,9 @@ describe.each([...exampleNames.map((name) => [name] as const), [forty] as const]
     it.each(languages)("in %s, %#", async (key, language, units, paper) => {
       const context = handoutContext(catalogue(), { units, language });
       const view = sheetView(context, planned.plan, planned.counted);
-      if (key === "en") expect(englishGrade(sentences(view))).toBeLessThanOrEqual(6);
-      else expect(spanishEase(sentences(view))).toBeGreaterThanOrEqual(70);
+      expectPlain(key, sentences(view));
+      expectPlain(key, calendarSentences(context, planned.plan));
+      expectPlain(key, labelSentences(context, planned));
       for (const large of [false, true]) {
         const { bytes, pages, textSize } = sheetPdf(view, {
           paper,

@@ -3,17 +3,31 @@ import type { HandoutContext } from "../../view/context.js";
 import { moveViews } from "../../view/moves.js";
 import { placeNames } from "../../view/names.js";
 import { isPast } from "../../view/safeTime.js";
-import { dayWords } from "../../words/dates.js";
 import type { LyingLots } from "../lyingLots.js";
 import type { DayEvent } from "./calendarEvents.js";
 
 type Words = ReadonlyMap<string, string>;
+type Stay = PlannedLot["stays"][number];
 
 /** Something to move, as it is told and in full. */
 interface Told {
   readonly date: string;
   readonly summary: string;
   readonly line: string;
+}
+
+interface Moved {
+  readonly from: string;
+  readonly wrap: Stay["wrap"];
+  readonly same: boolean;
+  readonly whenRipe: boolean;
+}
+
+/** What the heading of a move does not say yet. */
+function lineOf({ speaker }: HandoutContext, { from, wrap, same, whenRipe }: Moved): string {
+  const values = { from, wrap: speaker.say(`wrap.${wrap}`) };
+  if (same) return speaker.say("calendar.rewrapFrom", values);
+  return speaker.say(whenRipe ? "calendar.moveRipeFrom" : "calendar.moveFrom", values);
 }
 
 /** What a plan that was carried on moves at once: there a lot lies somewhere already. */
@@ -31,18 +45,12 @@ function atOnce(
   if (!before || !to || isPast(lot)) return [];
   if (before.place === to.place && before.wrap === to.wrap) return [];
   const placeName = (id: string) => places.get(id) ?? id;
-  const values = {
-    date: dayWords(speaker, plan.from),
-    from: placeName(before.place),
-    to: placeName(to.place),
-    wrap: speaker.say(`wrap.${to.wrap}`),
-  };
   const same = before.place === to.place;
   return [
     {
       date: plan.from,
-      summary: speaker.say(same ? "calendar.rewrap" : "calendar.move", { name, to: values.to }),
-      line: speaker.say(same ? "move.rewrap" : "move.day", { ...values, name: speaker.capital(name) }),
+      summary: speaker.say(same ? "calendar.rewrap" : "calendar.move", { name, to: placeName(to.place) }),
+      line: lineOf(context, { from: placeName(before.place), wrap: to.wrap, same, whenRipe: false }),
     },
   ];
 }
@@ -65,11 +73,19 @@ export function moveEvents(
     const name = names.get(lot.id) ?? lot.id;
     const later = views
       .filter((move) => move.lot === lot.id)
-      .map(({ date, whenRipe, line }, index): Told => {
-        const to = lot.stays[index + 1];
-        const same = to?.place === lot.stays[index]?.place;
+      .flatMap(({ date, whenRipe }, index): Told[] => {
+        const [here, to] = [lot.stays[index], lot.stays[index + 1]];
+        if (!here || !to) return [];
+        const same = to.place === here.place;
         const words = same ? "calendar.rewrap" : whenRipe ? "calendar.moveRipe" : "calendar.move";
-        return { date, summary: speaker.say(words, { name, to: places.get(to?.place ?? "") ?? "" }), line };
+        const from = places.get(here.place) ?? here.place;
+        return [
+          {
+            date,
+            summary: speaker.say(words, { name, to: places.get(to.place) ?? to.place }),
+            line: lineOf(context, { from, wrap: to.wrap, same, whenRipe }),
+          },
+        ];
       });
     const moves: Told[] = [...atOnce(context, plan, lot, name, places, lies), ...later];
     return moves.map(({ date, summary, line }, index): DayEvent => {

@@ -16,6 +16,10 @@ export const takeHomeWords = {
   "calendar.move": "Move {name} to “{to}”",
   "calendar.moveRipe": "If ripe, move {name} to “{to}”",
   "calendar.rewrap": "Wrap {name} in another way",
+  "calendar.moveFrom": "Take it out of “{from}”. From now on: {wrap}.",
+  "calendar.moveRipeFrom":
+    "Take it out of “{from}”. From then on: {wrap}. Is it not ripe yet? Leave it, and look again the next day.",
+  "calendar.rewrapFrom": "It stays in “{from}”. From now on: {wrap}.",
   "calendar.meals": "The plan eats it on {dates}.",
   "calendar.cancelled": "No longer: {summary}",
 

@@ -15,6 +15,10 @@ export const takeHomeSpanish = {
   "calendar.move": "Pasa a “{to}”: {name}",
   "calendar.moveRipe": "Si está a punto, pasa a “{to}”: {name}",
   "calendar.rewrap": "Cambia la envoltura: {name}",
+  "calendar.moveFrom": "Sale de “{from}”. Desde ahora: {wrap}.",
+  "calendar.moveRipeFrom":
+    "Sale de “{from}”. Desde entonces: {wrap}. ¿Aún no está a punto? Espera y mira otra vez al día siguiente.",
+  "calendar.rewrapFrom": "Se queda en “{from}”. Desde ahora: {wrap}.",
   "calendar.meals": "Según el plan se come: {dates}.",
   "calendar.cancelled": "Ya no: {summary}",
 
