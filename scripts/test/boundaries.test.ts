@@ -17,7 +17,14 @@ const outside: Record<string, readonly string[]> = {
   // The solver stands behind the proof alone, and is loaded when it is first asked for.
   planner: ["highs", "zod"],
   handout: ["intl-messageformat"],
-  paper: ["@myriaddreamin/typst-ts-node-compiler", "jszip", "node:fs", "node:module", "node:url", "pptxgenjs"],
+  paper: [
+    "@myriaddreamin/typst-ts-node-compiler",
+    "jszip",
+    "node:fs",
+    "node:module",
+    "node:url",
+    "pptxgenjs",
+  ],
 };
 
 const folderOf = (path: string): string => path.split("/").slice(0, 2).join("/");
