@@ -46,18 +46,34 @@ function cautionsIn(cautions: readonly string[], form: AskedState["form"], kitch
   return form === "cut" ? [...none, ...cut, ...rest] : [...rest, ...cut];
 }
 
+const ripenessAsked = (catalogue: Catalogue, id: string, { form, ripeness }: AskedState): number => {
+  const usual = commodityOf(catalogue, id).ripening?.arrives.value ?? ripe;
+  const asked = ripeness === undefined ? usual : ripeness === "ripe" ? Math.max(ripe, usual) : unripe;
+  return form === "cut" ? Math.max(ripe, asked) : asked;
+};
+
+/** Where it belongs in a kitchen, and the best it can have in each sort of place. */
+export const askedPlaces = (catalogue: Catalogue, id: string, kitchen: Kitchen, state: AskedState) =>
+  placesFor(
+    {
+      commodity: commodityOf(catalogue, id),
+      ripeness: ripenessAsked(catalogue, id, state),
+      form: state.form,
+    },
+    kitchen,
+    catalogue,
+  );
+
 /** Answers where a kind in some state belongs. Throws RangeError when the catalogue has no such kind; the kitchen's errors as `bindProblem`. */
 export function askedAnswer(
   catalogue: Catalogue,
   id: string,
   kitchen: Kitchen,
-  { form, ripeness }: AskedState,
+  state: AskedState,
+  { belongs }: Pick<ReturnType<typeof askedPlaces>, "belongs"> = askedPlaces(catalogue, id, kitchen, state),
 ): AskedAnswer {
   const commodity = commodityOf(catalogue, id);
-  const usual = commodity.ripening?.arrives.value ?? ripe;
-  const asked = ripeness === undefined ? usual : ripeness === "ripe" ? Math.max(ripe, usual) : unripe;
-  const ripened = form === "cut" ? Math.max(ripe, asked) : asked;
-  const { belongs } = placesFor({ commodity, ripeness: ripened, form }, kitchen, catalogue);
+  const { form, ripeness } = state;
   const steps = form === "cut" ? [] : commodity.preparation.map((step) => step.do);
   return {
     commodity: id,

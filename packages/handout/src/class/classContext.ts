@@ -1,6 +1,7 @@
 import { bundledGuidance, type Catalogue, type KindGuidance } from "@keepwright/catalogue";
 import type { Kitchen } from "@keepwright/planner";
-import { type AskedAnswer, askedAnswer } from "../answer/askedAnswer.js";
+import { type AskedAnswer, askedAnswer, askedPlaces } from "../answer/askedAnswer.js";
+import type { AnsweredPlace } from "../answer/itemAnswer.js";
 import { type HandoutContext, handoutContext } from "../view/context.js";
 import { kindName } from "../view/kindNames.js";
 import { languageFor } from "../words/bundledLanguages.js";
@@ -19,6 +20,8 @@ export interface ClassContext {
   readonly items: readonly string[];
   /** Whole, as it usually comes home, alone in the kitchen. Worked out once for each kind. */
   answer(id: string): AskedAnswer;
+  /** The best it can have in each sort of place of the kitchen. */
+  elsewhere(id: string): readonly AnsweredPlace[];
   /** "carrots", as within a sentence. */
   name(id: string): string;
   /** "Carrots". */
@@ -35,7 +38,13 @@ export function classContext(
   const { language, units } = request.audience;
   const spoken = languageFor(language, units);
   const handout = handoutContext(catalogue, { units, language: spoken });
-  const answers = new Map<string, AskedAnswer>();
+  const places = new Map<string, ReturnType<typeof askedPlaces>>();
+  const whole = { form: "whole" } as const;
+  const placesOf = (id: string) => {
+    const known = places.get(id) ?? askedPlaces(catalogue, id, kitchen, whole);
+    places.set(id, known);
+    return known;
+  };
   const name = (id: string) => kindName(handout, id);
   return {
     handout,
@@ -45,11 +54,8 @@ export function classContext(
     guidance: bundledGuidance(language),
     kitchen,
     items,
-    answer(id) {
-      const known = answers.get(id) ?? askedAnswer(catalogue, id, kitchen, { form: "whole" });
-      answers.set(id, known);
-      return known;
-    },
+    answer: (id) => askedAnswer(catalogue, id, kitchen, whole, placesOf(id)),
+    elsewhere: (id) => placesOf(id).places,
     name,
     title: (id) => handout.speaker.capital(name(id)),
   };

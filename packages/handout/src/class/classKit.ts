@@ -42,6 +42,8 @@ export type Block =
       readonly answer?: number | undefined;
       readonly why?: string | undefined;
     }
+  /** Where what stands just before comes from. */
+  | { readonly block: "sources"; readonly sources: readonly KitSource[] }
   /** Empty lines to write on. */
   | { readonly block: "writing"; readonly lines: number }
   /** What follows begins on a new page. */

@@ -4,6 +4,7 @@ import { classContext } from "./classContext.js";
 import { classItems } from "./classItems.js";
 import type { ClassDocument, ClassKit } from "./classKit.js";
 import type { ClassRequest } from "./classRequest.js";
+import { mythsDocument } from "./myths/mythsDocument.js";
 import { placesDocument } from "./placesDocument.js";
 import { classKitchen, haulLots, householdPlan, householdRequest, usualLots } from "./workedHousehold.js";
 
@@ -22,6 +23,7 @@ export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
   const documents: ClassDocument[] = [
     ...items.map((id) => answerDocument(context, id)),
     placesDocument(context),
+    ...(request.topics.includes("myths") ? [mythsDocument(context)] : []),
   ];
   return {
     request,

@@ -1,5 +1,7 @@
 import type { Messages } from "../message.js";
 import { kitEnglish } from "./english/kit.js";
+import { mythsEnglish } from "./english/myths.js";
+import { quizEnglish } from "./english/quiz.js";
 
 /** Every word of class kits in English, in the same form as all other words. */
-export const classEnglish = { ...kitEnglish } as const satisfies Messages;
+export const classEnglish = { ...kitEnglish, ...mythsEnglish, ...quizEnglish } as const satisfies Messages;

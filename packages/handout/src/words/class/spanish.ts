@@ -1,6 +1,8 @@
 import type { Message } from "../message.js";
 import type { classEnglish } from "./english.js";
 import { kitSpanish } from "./spanish/kit.js";
+import { mythsSpanish } from "./spanish/myths.js";
+import { quizSpanish } from "./spanish/quiz.js";
 
 /** Every word of class kits in Spanish; a key that is missing does not compile. */
-export const classSpanish: Readonly<Record<keyof typeof classEnglish, Message>> = { ...kitSpanish };
+export const classSpanish: Readonly<Record<keyof typeof classEnglish, Message>> = { ...kitSpanish, ...mythsSpanish, ...quizSpanish };

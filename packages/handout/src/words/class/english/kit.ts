@@ -7,6 +7,7 @@ export const kitEnglish = {
   "kit.sources": "Where this comes from",
   "kit.foot":
     "{title}. Worked out by Keepwright. Spans of days are likely, not sure. Check with your local food-safety authority.",
+  "kit.host": "For the host",
   "kit.invented": "Made up for this class: no real home.",
 
   "answer.where": "Where",
@@ -15,6 +16,8 @@ export const kitEnglish = {
   "answer.first": "Do first",
   "answer.range": "The days are a likely span, not a promise. Look, smell and feel.",
   "answer.kitchen": "Worked out for: {kitchen}.",
+
+  "size.cut": "{centimetres} cm (1 inch)",
 
   "places.title": "Where it all goes",
   "places.subtitle": "One page to hang up",

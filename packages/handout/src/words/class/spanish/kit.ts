@@ -7,6 +7,7 @@ export const kitSpanish = {
   "kit.sources": "De dónde sale esto",
   "kit.foot":
     "{title}. Calculado por Keepwright. Los plazos son probables, no seguros. Pregunta a la autoridad sanitaria de tu zona.",
+  "kit.host": "Para quien da la clase",
   "kit.invented": "Inventado para esta clase: no es un hogar real.",
 
   "answer.where": "Dónde",
@@ -15,6 +16,8 @@ export const kitSpanish = {
   "answer.first": "Haz primero",
   "answer.range": "Los días son un plazo probable, no una promesa. Mira, huele y toca.",
   "answer.kitchen": "Pensado para: {kitchen}.",
+
+  "size.cut": "{centimetres} cm (1 pulgada)",
 
   "places.title": "Dónde va cada cosa",
   "places.subtitle": "Una hoja para colgar",
