@@ -29,6 +29,12 @@ const householdSchema = z.strictObject({
     .max(20_000)
     .optional()
     .describe("What came home, in words; absent: an invented haul"),
+  list: z
+    .string()
+    .min(1)
+    .max(20_000)
+    .optional()
+    .describe("What they would like to buy, in words, for the exercise; absent: twice the usual amounts"),
   kitchen: z
     .union([z.string().min(1).max(60), z.looseObject({})])
     .default("ordinary")

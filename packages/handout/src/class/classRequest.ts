@@ -42,6 +42,8 @@ export interface ClassSeason {
 export interface ClassHousehold {
   /** What came home, in words; absent: what the class is about, in usual amounts. */
   readonly haul?: string | undefined;
+  /** What they would like to buy, in words, for the exercise; absent: twice the usual amounts. */
+  readonly list?: string | undefined;
   /** Key of an ordinary kitchen, or a kitchen as data. */
   readonly kitchen: unknown;
   readonly people: number;

@@ -1,12 +1,46 @@
 import type { Catalogue } from "@keepwright/catalogue";
+import { buyable, type Lot } from "@keepwright/planner";
 import { answerDocument } from "./answerDocument.js";
-import { classContext } from "./classContext.js";
+import { type ClassContext, classContext } from "./classContext.js";
 import { classItems } from "./classItems.js";
 import type { ClassDocument, ClassKit } from "./classKit.js";
 import type { ClassRequest } from "./classRequest.js";
+import { exerciseDocuments } from "./exercise/exerciseDocuments.js";
+import { householdDocument } from "./householdDocument.js";
 import { mythsDocument } from "./myths/mythsDocument.js";
 import { placesDocument } from "./placesDocument.js";
-import { classKitchen, haulLots, householdPlan, householdRequest, usualLots } from "./workedHousehold.js";
+import { cardsDocument } from "./quiz/cardsDocument.js";
+import { makeQuestions } from "./quiz/makeQuestions.js";
+import { quizDocuments } from "./quiz/quizDocuments.js";
+import { runningSheet } from "./running/runningSheet.js";
+import { classKitchen, haulLots, householdPlan, householdRequest, inventedLots } from "./workedHousehold.js";
+
+/** Questions on the sheet, and more of them on cards. Declared preferences, no source. */
+const questionsAsked = 10;
+const questionsOnCards = 10;
+/** Most kinds on the exercise's list: more is too long to add up in class. A declared preference, no source. */
+const mostListed = 8;
+/** What the list and the invented haul come to, as shares of what is eaten [1]: a list with something to cut, and a haul that is not too much. */
+const listShare = 1.6;
+const haulShare = 0.8;
+
+function exercise(context: ClassContext): ClassDocument[] {
+  const { request, catalogue, kitchen, items } = context;
+  if (!request.topics.includes("buying")) return [];
+  const { list } = request.household;
+  const wished: readonly Lot[] =
+    list === undefined
+      ? inventedLots(catalogue, items.slice(0, mostListed), request, listShare)
+      : haulLots(catalogue, list, "class household list");
+  const { haul: _, ...rest } = householdRequest(catalogue, request, kitchen, wished);
+  return exerciseDocuments(context, wished, buyable({ ...rest, wished: { lots: wished } }));
+}
+
+function questionDocuments(context: ClassContext): ClassDocument[] {
+  const questions = makeQuestions(context);
+  const onCards = questions.slice(questionsAsked, questionsAsked + questionsOnCards);
+  return [cardsDocument(context, onCards), ...quizDocuments(context, questions.slice(0, questionsAsked))];
+}
 
 /**
  * Makes a kit: the same for the same request and catalogue, always. Throws ClassError naming what was not understood, and the errors of `bindProblem`.
@@ -15,15 +49,21 @@ import { classKitchen, haulLots, householdPlan, householdRequest, usualLots } fr
 export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
   const kitchen = classKitchen(request);
   const { haul } = request.household;
-  const brought = haul === undefined ? undefined : haulLots(catalogue, haul);
+  const brought = haul === undefined ? undefined : haulLots(catalogue, haul, "class household haul");
   const items = classItems(catalogue, request, brought?.map(({ commodity }) => commodity) ?? []);
   const context = classContext(request, catalogue, kitchen, items);
-  const asked = householdRequest(catalogue, request, kitchen, brought ?? usualLots(catalogue, items));
+  const lots = brought ?? inventedLots(catalogue, items, request, haulShare);
+  const asked = householdRequest(catalogue, request, kitchen, lots);
   const plan = householdPlan(asked);
+  const counted = new Map(lots.map((lot) => [lot.id, lot]));
+  const invented = haul === undefined;
   const documents: ClassDocument[] = [
     ...items.map((id) => answerDocument(context, id)),
     placesDocument(context),
+    householdDocument(context, { plan, counted, invented }),
     ...(request.topics.includes("myths") ? [mythsDocument(context)] : []),
+    ...questionDocuments(context),
+    ...exercise(context),
   ];
   return {
     request,
@@ -31,7 +71,7 @@ export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
     language: context.handout.speaker.tag,
     items: items.map((id) => ({ id, name: context.title(id) })),
     kitchen,
-    household: { invented: haul === undefined, request: asked, plan },
-    documents,
+    household: { invented, request: asked, plan },
+    documents: [...documents, runningSheet(context, documents)],
   };
 }

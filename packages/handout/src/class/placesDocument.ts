@@ -35,7 +35,10 @@ export function placesDocument(context: ClassContext): ClassDocument {
     );
     const temperature = temperatureWords(handout.speaker, units, place.temperature);
     return [
-      { block: "heading", text: `${kitchenTitle(handout, place.name)} (${temperature})` },
+      {
+        block: "heading",
+        text: say("places.heading", { place: kitchenTitle(handout, place.name), temperature }),
+      },
       {
         block: "list",
         mark: "dot",

@@ -1,4 +1,4 @@
-import type { Catalogue, Commodity } from "@keepwright/catalogue";
+import { type Catalogue, type Commodity, commodityOf } from "@keepwright/catalogue";
 import {
   bindProblem,
   type Kitchen,
@@ -33,7 +33,7 @@ export function classKitchen({ household: { kitchen } }: ClassRequest): Kitchen 
 }
 
 /** The lots of a haul in words. Throws ClassError with what was not understood: a kit must not quietly be about less. */
-export function haulLots(catalogue: Catalogue, words: string): Lot[] {
+export function haulLots(catalogue: Catalogue, words: string, thing: string): Lot[] {
   const reading = readHaul(words, catalogue);
   const { questions } = readingView(handoutContext(catalogue), reading);
   const lots = reading.items.flatMap((item) => (item.kind === "lot" ? [item] : []));
@@ -42,7 +42,7 @@ export function haulLots(catalogue: Catalogue, words: string): Lot[] {
       (questions.length > 0
         ? questions
         : ["Write amounts and names, for example: 2 lb apples, a bunch of kale."]
-      ).map((remedy) => ({ thing: "class household haul", value: "not wholly understood", remedy })),
+      ).map((remedy) => ({ thing, value: "not wholly understood", remedy })),
     );
   return lots.map(({ lot }, index) => ({ ...lot, id: `lot-${index + 1}` }));
 }
@@ -54,13 +54,12 @@ const gramsOf = ({ household }: Commodity, name: string): number | undefined =>
 const severalBelow = 400;
 const several = 4;
 
-/** The usual amount of one kind: a bunch, a bag, a head; four where it is counted in small pieces. */
+/** The usual amount of one kind: a bunch, a bag, a head; four where it comes as small single pieces. */
 export function usualLot(commodity: Commodity, id: string, times = 1): Lot {
   const { bareUnit, countUnit, portion } = commodity.household;
   const grams = gramsOf(commodity, bareUnit) ?? portion.value;
-  const each = gramsOf(commodity, countUnit);
-  const pieces = bareUnit === countUnit && grams < severalBelow ? several : 1;
-  const counted = bareUnit === countUnit && each !== undefined && { pieces: pieces * times };
+  const single = bareUnit === countUnit && bareUnit.startsWith("each");
+  const pieces = single && grams < severalBelow ? several : 1;
   return {
     id,
     commodity: commodity.id,
@@ -69,16 +68,34 @@ export function usualLot(commodity: Commodity, id: string, times = 1): Lot {
     tops: false,
     washed: false,
     extraDays: 0,
-    ...counted,
+    ...(single && { pieces: pieces * times }),
   };
 }
 
-/** The invented household's haul: the usual amount of each kind. */
-export const usualLots = (catalogue: Catalogue, items: readonly string[], times = 1): Lot[] =>
-  items.flatMap((id, index) => {
-    const commodity = catalogue.commodities.get(id);
-    return commodity ? [usualLot(commodity, `lot-${index + 1}`, times)] : [];
-  });
+/** Portions a lot makes; none where it only seasons. */
+export const portionsOf = ({ household }: Commodity, { grams }: Pick<Lot, "grams">): number =>
+  household.seasoning ? 0 : Math.max(1, Math.round(grams / household.portion.value));
+
+/** Most of each kind, in usual amounts: an invented home buys no more of one thing. A declared preference, no source. */
+const mostTimes = 12;
+
+/**
+ * Lots of an invented home: usual amounts of each kind, as many times over as it takes to come to a share of what is eaten until the next shop.
+ * @param share of the portions eaten [1]: 1 is all of them
+ */
+export function inventedLots(
+  catalogue: Catalogue,
+  items: readonly string[],
+  { household }: Pick<ClassRequest, "household">,
+  share: number,
+): Lot[] {
+  const kinds = items.map((id) => commodityOf(catalogue, id));
+  const once = kinds.reduce((sum, kind) => sum + portionsOf(kind, usualLot(kind, kind.id)), 0);
+  const wanted = share * household.people * household.portions * household.days;
+  const times = Math.min(mostTimes, Math.max(1, Math.round(wanted / Math.max(1, once))));
+  // Of what only seasons, the usual amount is enough for any home.
+  return kinds.map((kind, index) => usualLot(kind, `lot-${index + 1}`, kind.household.seasoning ? 1 : times));
+}
 
 /** What is asked of the planner for the worked household. */
 export function householdRequest(

@@ -13,7 +13,8 @@ const isUnwashed = (step: { readonly do: string }): boolean => unwashed.includes
 const washing: Myth = {
   id: "wash-first",
   topics: ["lasting", "places"],
-  about: (context) => thoseWith(context, ({ organ, preparation }) => organ !== "bulb" && preparation.some(isUnwashed)),
+  about: (context) =>
+    thoseWith(context, ({ organ, preparation }) => organ !== "bulb" && preparation.some(isUnwashed)),
   tell: (context, about) => ({
     said: context.say("myth.wash-first.said"),
     true: context.say("myth.wash-first.true", { names: namesOfKinds(context, about) }),

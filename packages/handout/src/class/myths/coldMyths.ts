@@ -8,8 +8,7 @@ import type { Myth } from "./myth.js";
 const degrees = ({ handout }: ClassContext, celsius: number): string =>
   temperatureWords(handout.speaker, handout.units, celsius);
 
-const daysWords = ({ handout }: ClassContext, days: number): string =>
-  spanWords(handout.speaker, days, days);
+const daysWords = ({ handout }: ClassContext, days: number): string => spanWords(handout.speaker, days, days);
 
 type Effect = "flavour loss" | "sweetening" | "skin browning";
 const effectOf = ({ catalogue }: ClassContext, id: string, effect: Effect) =>
@@ -85,7 +84,9 @@ const potatoes: Myth = {
   id: "cold-potato",
   topics: ["places"],
   about: (context) =>
-    context.items.filter((id) => id === "potato" && has(context, "sweetening")(id) && !everInCold(context, id)),
+    context.items.filter(
+      (id) => id === "potato" && has(context, "sweetening")(id) && !everInCold(context, id),
+    ),
   tell: (context, about) => ({
     said: context.say("myth.cold-potato.said"),
     true: context.say("myth.cold-potato.true", {

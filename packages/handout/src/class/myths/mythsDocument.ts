@@ -11,7 +11,9 @@ import { safetyMyths } from "./safetyMyths.js";
 export const allMyths: readonly Myth[] = [...safetyMyths, ...coldMyths, ...gasMyths, ...careMyths];
 
 /** Those that bear on the kit's kinds and topics, with the kinds. */
-export const mythsFor = (context: ClassContext): { readonly myth: Myth; readonly about: readonly string[] }[] =>
+export const mythsFor = (
+  context: ClassContext,
+): { readonly myth: Myth; readonly about: readonly string[] }[] =>
   allMyths
     .filter(({ topics }) => topics.some((topic) => context.request.topics.includes(topic)))
     .map((myth) => ({ myth, about: myth.about(context) }))

@@ -47,13 +47,21 @@ export function makeQuestions(context: ClassContext): Question[] {
     .filter((asker) => bears(asker, context))
     .map((asker) => {
       const drafts = asker.drafts(context).filter((draft) => askable(draft, asker.least));
-      return { always: asker.topics === undefined, order: next(), drafts: shuffled(drafts, seedFor(seed, asker.sort)) };
+      return {
+        always: asker.topics === undefined,
+        order: next(),
+        drafts: shuffled(drafts, seedFor(seed, asker.sort)),
+      };
     })
     .filter(({ drafts }) => drafts.length > 0)
     .sort((one, other) => Number(other.always) - Number(one.always) || one.order - other.order);
   const asked = new Map<string, number>();
   const taken: Draft[] = [];
-  for (let left = piles.map(({ drafts }) => drafts); left.length > 0; left = left.filter((pile) => pile.length > 0)) {
+  for (
+    let left = piles.map(({ drafts }) => drafts);
+    left.length > 0;
+    left = left.filter((pile) => pile.length > 0)
+  ) {
     for (const pile of left) {
       const times = ({ subject }: Draft) => asked.get(subject) ?? 0;
       const draft = pile.reduce((best, one) => (times(one) < times(best) ? one : best));

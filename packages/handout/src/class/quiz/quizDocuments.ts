@@ -5,7 +5,9 @@ import { kitSources } from "../kitSources.js";
 import type { Question } from "./question.js";
 
 const itemsOf = ({ items }: ClassContext, questions: readonly Question[]): string[] => {
-  const about = new Set(questions.flatMap(({ subject, choices }) => [subject, ...choices.map(({ key }) => key)]));
+  const about = new Set(
+    questions.flatMap(({ subject, choices }) => [subject, ...choices.map(({ key }) => key)]),
+  );
   return items.filter((id) => about.has(id));
 };
 
@@ -55,11 +57,13 @@ export function quizDocuments(context: ClassContext, questions: readonly Questio
       title: say("quiz.answers"),
       subtitle: say("kit.host"),
       blocks: [
-        ...questions.map((question, index): Block => ({
-          ...(choiceBlock(question, index) as Extract<Block, { block: "choice" }>),
-          answer: question.answer,
-          why: question.why,
-        })),
+        ...questions.map(
+          (question, index): Block => ({
+            ...(choiceBlock(question, index) as Extract<Block, { block: "choice" }>),
+            answer: question.answer,
+            why: question.why,
+          }),
+        ),
         care,
       ],
       sources: sourcesOf(context, questions),

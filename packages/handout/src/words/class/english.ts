@@ -1,7 +1,13 @@
 import type { Messages } from "../message.js";
+import { hostEnglish } from "./english/host.js";
 import { kitEnglish } from "./english/kit.js";
 import { mythsEnglish } from "./english/myths.js";
 import { quizEnglish } from "./english/quiz.js";
 
 /** Every word of class kits in English, in the same form as all other words. */
-export const classEnglish = { ...kitEnglish, ...mythsEnglish, ...quizEnglish } as const satisfies Messages;
+export const classEnglish = {
+  ...kitEnglish,
+  ...hostEnglish,
+  ...mythsEnglish,
+  ...quizEnglish,
+} as const satisfies Messages;

@@ -1,8 +1,14 @@
 import type { Message } from "../message.js";
 import type { classEnglish } from "./english.js";
+import { hostSpanish } from "./spanish/host.js";
 import { kitSpanish } from "./spanish/kit.js";
 import { mythsSpanish } from "./spanish/myths.js";
 import { quizSpanish } from "./spanish/quiz.js";
 
 /** Every word of class kits in Spanish; a key that is missing does not compile. */
-export const classSpanish: Readonly<Record<keyof typeof classEnglish, Message>> = { ...kitSpanish, ...mythsSpanish, ...quizSpanish };
+export const classSpanish: Readonly<Record<keyof typeof classEnglish, Message>> = {
+  ...kitSpanish,
+  ...hostSpanish,
+  ...mythsSpanish,
+  ...quizSpanish,
+};

@@ -21,6 +21,7 @@ export const kitEnglish = {
 
   "places.title": "Where it all goes",
   "places.subtitle": "One page to hang up",
+  "places.heading": "{place} ({temperature})",
   "places.first": "{name}: {wrap}. {span}.",
   "places.ripening": "{name}: {wrap}, until ripe. Then “{next}”, {nextWrap}. {span} in all.",
   "places.alone": "Each thing is looked at by itself here. In a full kitchen some may have to lie elsewhere.",

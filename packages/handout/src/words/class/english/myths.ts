@@ -4,7 +4,8 @@ import type { Messages } from "../../message.js";
 export const mythsEnglish = {
   "myths.title": "Is it true?",
   "myths.subtitle": "Things we have all been told",
-  "myths.intro": "All of us learn these from people we trust. Here is what the tests say, and where it comes from.",
+  "myths.intro":
+    "All of us learn these from people we trust. Here is what the tests say, and where it comes from.",
   "myths.none": "None of the sayings we know of bears on these foods and topics.",
   "myths.said": "“{said}”",
   "myths.true": "What is true: {text}",
@@ -17,7 +18,8 @@ export const mythsEnglish = {
   "myth.cold-tomato.why": "The cold does slow rot. For most other foods it is right.",
 
   "myth.cold-for-all.said": "All things keep best in the refrigerator.",
-  "myth.cold-for-all.true": "Cold hurts some foods. They get spots or go soft. These are hurt below: {limits}.",
+  "myth.cold-for-all.true":
+    "Cold hurts some foods. They get spots or go soft. These are hurt below: {limits}.",
   "myth.cold-for-all.limit": "{name} {degrees}",
   "myth.cold-for-all.why": "Most leaves and berries do keep best there.",
 

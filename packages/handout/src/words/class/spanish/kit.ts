@@ -21,6 +21,7 @@ export const kitSpanish = {
 
   "places.title": "Dónde va cada cosa",
   "places.subtitle": "Una hoja para colgar",
+  "places.heading": "{place} ({temperature})",
   "places.first": "{name}: {wrap}. {span}.",
   "places.ripening": "{name}: {wrap}, hasta que madure. Luego “{next}”, {nextWrap}. {span} en total.",
   "places.alone":
