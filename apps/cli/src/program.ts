@@ -60,7 +60,7 @@ export function keepwrightProgram(door: Door, outcome: CommandOutcome): Command 
   rowsCommand(program, door, outcome);
   sheetCommand(program, door, outcome);
   batchCommand(program, door, outcome);
-  classCommand(program, door);
+  classCommand(program, door, outcome);
   itemCommand(program, door);
   kitchenCommand(program, door);
   return program;

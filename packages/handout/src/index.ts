@@ -4,7 +4,6 @@ export * from "./answer/askedAnswer.js";
 export * from "./answer/itemAnswer.js";
 export { lifeAt, type SteadyConditions } from "./answer/lifeAt.js";
 export * from "./class/index.js";
-export * from "./class/slides/index.js";
 export * from "./formats/carriedOnText.js";
 export * from "./formats/json.js";
 export * from "./formats/judgementText.js";

@@ -8,6 +8,7 @@ import {
   kitchenSchema,
   lotReasonSchema,
   planSchema,
+  twoWaysSchema,
   worthBuyingSchema,
 } from "@keepwright/planner";
 import { z } from "zod";
@@ -55,6 +56,11 @@ export const published: Readonly<Record<string, Published>> = {
   buy: {
     title: "What is worth buying, as keepwright buy --json prints it",
     schema: writtenWorthBuyingSchema,
+    io: "output",
+  },
+  "two-ways": {
+    title: "One haul laid two ways, evening by evening, as keepwright class writes it",
+    schema: twoWaysSchema,
     io: "output",
   },
   kitchen: { title: "A kitchen file", schema: kitchenSchema, io: "input" },

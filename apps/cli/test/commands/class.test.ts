@@ -1,6 +1,7 @@
+import { twoWaysSchema } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { readPdf } from "../../../../packages/paper/test/support/readPdf.js";
-import { run } from "../../src/run.js";
+import { run, runToEnd } from "../../src/run.js";
 import { fakeDoor } from "../support/fakeDoor.js";
 
 function tried(request: unknown, words: readonly string[] = []) {
@@ -47,5 +48,24 @@ describe("keepwright class", () => {
     const { code, err, written } = tried(request);
     expect(err).toMatch(message);
     expect([code, written]).toEqual([2, {}]);
+  });
+});
+
+describe("keepwright class: the comparison and the slides", () => {
+  const files = { "class.json": JSON.stringify({ version: 1, items: ["bananas", "romaine", "potatoes"] }) };
+  it("are written beside the pages, and named", async () => {
+    const door = fakeDoor({ files });
+    expect(await runToEnd(["class", "class.json", "--into", "kit"], door)).toBe(0);
+    const { written, printed } = door;
+    for (const name of ["two-ways.pdf", "two-ways.json", "two-ways.txt", "slides.pptx"]) {
+      expect(printed.out).toContain(`${name}\n`);
+      expect(written[`kit/${name}`]?.length).toBeGreaterThan(1000);
+    }
+    const text = (name: string) => new TextDecoder().decode(written[`kit/${name}`]);
+    const { evenings, planned } = twoWaysSchema.parse(JSON.parse(text("two-ways.json")));
+    expect(evenings.at(-1)?.planned.lost).toBeCloseTo(planned.expectedWaste.value, 6);
+    expect(text("two-ways.txt")).toContain("declared and has no source");
+    // How every zip archive begins.
+    expect(text("slides.pptx").slice(0, 2)).toBe("PK");
   });
 });

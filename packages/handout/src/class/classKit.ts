@@ -1,4 +1,4 @@
-import type { Kitchen, Plan, PlanRequest } from "@keepwright/planner";
+import type { Kitchen, Plan, PlanRequest, TwoWays } from "@keepwright/planner";
 import type { ClassRequest } from "./classRequest.js";
 
 /** How well a source is known: read, recalled and not checked, told in the trade, or worked out here. */
@@ -59,6 +59,7 @@ export const documentSorts = [
   "quiz answers",
   "exercise",
   "exercise answer",
+  "comparison",
   "running sheet",
 ] as const;
 export type DocumentSort = (typeof documentSorts)[number];
@@ -92,7 +93,12 @@ export interface ClassKit {
   readonly language: string;
   readonly items: readonly KitItem[];
   readonly kitchen: Kitchen;
-  /** The worked household: what was asked of the planner, and its plan. */
-  readonly household: { readonly invented: boolean; readonly request: PlanRequest; readonly plan: Plan };
+  /** The worked household: what was asked of the planner, its plan, and the same food unsorted beside it. */
+  readonly household: {
+    readonly invented: boolean;
+    readonly request: PlanRequest;
+    readonly plan: Plan;
+    readonly twoWays: TwoWays;
+  };
   readonly documents: readonly ClassDocument[];
 }

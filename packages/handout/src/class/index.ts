@@ -3,4 +3,6 @@ export * from "./classContext.js";
 export * from "./classItems.js";
 export * from "./classKit.js";
 export * from "./classRequest.js";
+export * from "./comparison/index.js";
 export * from "./makeKit.js";
+export * from "./slides/index.js";

@@ -5,6 +5,8 @@ import { type ClassContext, classContext } from "./classContext.js";
 import { classItems } from "./classItems.js";
 import type { ClassDocument, ClassKit } from "./classKit.js";
 import type { ClassRequest } from "./classRequest.js";
+import { comparisonDocument } from "./comparison/comparisonDocument.js";
+import { layKit } from "./comparison/layKit.js";
 import { exerciseDocuments } from "./exercise/exerciseDocuments.js";
 import { householdDocument } from "./householdDocument.js";
 import { mythsDocument } from "./myths/mythsDocument.js";
@@ -55,12 +57,14 @@ export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
   const lots = brought ?? inventedLots(catalogue, items, request, haulShare);
   const asked = householdRequest(catalogue, request, kitchen, lots);
   const plan = householdPlan(asked);
+  const twoWays = layKit(context, asked, plan);
   const counted = new Map(lots.map((lot) => [lot.id, lot]));
   const invented = haul === undefined;
   const documents: ClassDocument[] = [
     ...items.map((id) => answerDocument(context, id)),
     placesDocument(context),
     householdDocument(context, { plan, counted, invented }),
+    comparisonDocument(context, twoWays),
     ...(request.topics.includes("myths") ? [mythsDocument(context)] : []),
     ...questionDocuments(context),
     ...exercise(context),
@@ -71,7 +75,7 @@ export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
     language: context.handout.speaker.tag,
     items: items.map((id) => ({ id, name: context.title(id) })),
     kitchen,
-    household: { invented, request: asked, plan },
+    household: { invented, request: asked, plan, twoWays },
     documents: [...documents, runningSheet(context, documents)],
   };
 }

@@ -29,6 +29,8 @@ export interface TwoWaysSide {
 export interface TwoWaysCell {
   readonly state: LotDay["state"];
   readonly words: string;
+  /** What ends it, where it is going or gone; empty otherwise. */
+  readonly ending: string;
   readonly places: string;
   readonly eaten: number;
   readonly lost: number;
@@ -103,14 +105,15 @@ function cell(
   { state, endedBy, places, eaten, lost, left }: LotDay,
   names: ReadonlyMap<string, string>,
 ): TwoWaysCell {
+  const ending = endedBy === undefined ? "" : speaker.say(`ending.${endedBy}`);
   const words =
     state === "going" || state === "past its best"
-      ? speaker.say(`twoWays.state.${state}`, { ending: speaker.say(`ending.${endedBy!}`) })
+      ? speaker.say(`twoWays.state.${state}`, { ending })
       : state === "eaten" && left > stillLate * (eaten + lost + left)
         ? speaker.say("twoWays.state.mostly eaten")
         : speaker.say(`twoWays.state.${state}`);
   const where = places.map((place) => names.get(place) ?? plainText(place));
-  return { state, words, places: speaker.list(where), eaten, lost, left };
+  return { state, words, ending, places: speaker.list(where), eaten, lost, left };
 }
 
 interface Names {
@@ -138,24 +141,46 @@ function orderOf({ evenings }: TwoWays): string[] {
   return unsorted.lots.map(({ lot }) => lot).sort((one, other) => gain.get(other)! - gain.get(one)!);
 }
 
+interface EveningHeading {
+  readonly heading: string;
+  readonly short: string;
+}
+
+/** With its date, or by its number alone where the days are nobody's. */
+function headingOf(
+  { speaker }: HandoutContext,
+  evening: TwoWays["evenings"][number],
+  days: number,
+  dated: boolean,
+): EveningHeading {
+  const number = evening.day + 1;
+  if (!dated) {
+    const short = evening.after ? speaker.say("twoWays.after.short") : speaker.number(number);
+    const heading = evening.after
+      ? speaker.say("twoWays.afterwards")
+      : speaker.say("twoWays.evening", { number });
+    return { heading, short };
+  }
+  const date = dayWords(speaker, evening.date as CalendarDate);
+  const heading = evening.after
+    ? speaker.say("twoWays.after", { days, date })
+    : speaker.say("twoWays.eveningOn", { number, date });
+  return { heading, short: date };
+}
+
 function eveningView(
   context: HandoutContext,
   evening: TwoWays["evenings"][number],
   sides: TwoWaysView["sides"],
   names: Names,
-  days: number,
+  { heading, short }: EveningHeading,
 ): TwoWaysEvening {
   const { speaker } = context;
-  const date = dayWords(speaker, evening.date as CalendarDate);
-  const number = evening.day + 1;
-  const heading = evening.after
-    ? speaker.say("twoWays.after", { days, date })
-    : speaker.say("twoWays.eveningOn", { number, date });
   const [unsorted, planned] = [side(context, evening.unsorted), side(context, evening.planned)];
   return {
     day: evening.day,
     heading,
-    short: date,
+    short,
     told: speaker.say("twoWays.told.evening", {
       evening: heading,
       one: sides.unsorted,
@@ -171,8 +196,12 @@ function eveningView(
   };
 }
 
-/** One haul laid two ways, evening by evening, in words and in figures to draw. */
-export function twoWaysView(context: HandoutContext, made: TwoWays): TwoWaysView {
+/**
+ * One haul laid two ways, evening by evening, in words and in figures to draw.
+ *
+ * @param dated false where the days are no date of anybody's: evenings are then told by number alone
+ */
+export function twoWaysView(context: HandoutContext, made: TwoWays, dated = true): TwoWaysView {
   const { speaker, units } = context;
   const sides = {
     unsorted: speaker.say(made.rule === "as told" ? "twoWays.told" : "twoWays.unsorted"),
@@ -184,7 +213,9 @@ export function twoWaysView(context: HandoutContext, made: TwoWays): TwoWaysView
     order: orderOf(made),
   };
   const days = made.evenings.length - 1;
-  const evenings = made.evenings.map((each) => eveningView(context, each, sides, names, days));
+  const evenings = made.evenings.map((each) =>
+    eveningView(context, each, sides, names, headingOf(context, each, days, dated)),
+  );
   const last = evenings.at(-1)!;
   const brought = massWords(speaker, units, made.brought.value);
   return {

@@ -111,30 +111,28 @@ function addStack(slide: Slide, { pieces, size }: Share, box: Box, lang: string)
 }
 
 /** As many sources as there is room for below the slide, and that there are more in the notes. */
-function sourceText(
-  { words }: Deck,
-  sources: readonly string[],
-): { readonly text: string; readonly size: number } | undefined {
-  if (sources.length === 0) return undefined;
+function sourceText({ words }: Deck, { remarks = [], sources }: DeckSlide) {
+  if (sources.length + remarks.length === 0) return undefined;
   const { w, h } = boxes.sources;
   for (let count = sources.length; count >= 0; count--) {
     const shown = [...sources.slice(0, count), ...(count < sources.length ? [words.moreSources] : [])];
-    const text = `${words.sources}: ${shown.join(" · ")}`;
+    const from = sources.length === 0 ? [] : [`${words.sources}: ${shown.join(" · ")}`];
+    const text = [...remarks, ...from].join("\n");
     const size = sourceSizes.find((each) => heightIn(text, w, { size: each }) <= h);
     if (size !== undefined) return { text, size };
   }
   return undefined;
 }
 
-function addSources(slide: Slide, deck: Deck, sources: readonly string[]): void {
-  const found = sourceText(deck, sources);
+function addSources(slide: Slide, deck: Deck, given: DeckSlide): void {
+  const found = sourceText(deck, given);
   if (!found) return;
   const options = { ...plainText, ...boxes.sources, valign: "bottom", color: colours.soft } as const;
   slide.addText(found.text, { ...options, fontSize: found.size, lang: deck.language });
 }
 
-const notesOf = ({ words }: Deck, { notes, sources }: DeckSlide): string =>
-  [...notes, ...(sources.length > 0 ? [`${words.sources}:`, ...sources] : [])].join("\n");
+const notesOf = ({ words }: Deck, { notes, remarks = [], sources }: DeckSlide): string =>
+  [...notes, ...remarks, ...(sources.length > 0 ? [`${words.sources}:`, ...sources] : [])].join("\n");
 
 function addTitle(slide: Slide, text: string, { w, h }: Box, tried: readonly number[], lang: string): void {
   const fontSize = sizeFor(text, w, h, tried, { bold: true, heading: true });
@@ -157,7 +155,7 @@ function drawOpening(pptx: Maker.default, deck: Deck, given: DeckSlide): void {
   ]);
   const [share] = shares(pieces, boxes.openingBody, boxes.openingBody);
   if (share) addStack(slide, share, boxes.openingBody, deck.language);
-  addSources(slide, deck, given.sources);
+  addSources(slide, deck, given);
   slide.addNotes(notesOf(deck, given));
 }
 
@@ -189,7 +187,7 @@ export function drawSlide(pptx: Maker.default, deck: Deck, given: DeckSlide): nu
     if (chart && at === 0) addChart(slide, chart, chartAlone ? boxes.body : boxes.chart);
     const table = tables[at - before - stacks.length];
     if (table) addTable(slide, table, boxes.body, deck.language);
-    addSources(slide, deck, given.sources);
+    addSources(slide, deck, given);
     slide.addNotes(notesOf(deck, given));
   }
   return count;

@@ -31,7 +31,7 @@ export const boxes = {
   body: { x: side, y: 1.75, w: wide, h: 4.6 },
   besideChart: { x: side, y: 1.75, w: 6.3, h: 4.6 },
   chart: { x: 7.35, y: 1.75, w: page.width - side - 7.35, h: 4.6 },
-  sources: { x: side, y: 6.5, w: wide - 1, h: 0.72 },
+  sources: { x: side, y: 6.42, w: wide - 1, h: 0.85 },
   number: { x: page.width - side - 0.8, y: 6.85, w: 0.8, h: 0.35 },
   opening: { x: side, y: 1.9, w: wide, h: 1.9 },
   openingRules: { x: side, y: 3.95, w: wide, h: 0.06 },

@@ -36,6 +36,8 @@ export interface DeckSlide {
   readonly chart?: SlideChart | undefined;
   /** What to say, a paragraph each. */
   readonly notes: readonly string[];
+  /** What signs on the slide stand for: at its foot, before the sources. */
+  readonly remarks?: readonly string[] | undefined;
   /** Where what it says comes from, a line each. */
   readonly sources: readonly string[];
 }

@@ -1,1 +1,2 @@
+export * from "./classDeck.js";
 export * from "./deck.js";

@@ -3,6 +3,7 @@ import { hostEnglish } from "./english/host.js";
 import { kitEnglish } from "./english/kit.js";
 import { mythsEnglish } from "./english/myths.js";
 import { quizEnglish } from "./english/quiz.js";
+import { slidesEnglish } from "./english/slides.js";
 
 /** Every word of class kits in English, in the same form as all other words. */
 export const classEnglish = {
@@ -10,4 +11,5 @@ export const classEnglish = {
   ...hostEnglish,
   ...mythsEnglish,
   ...quizEnglish,
+  ...slidesEnglish,
 } as const satisfies Messages;

@@ -4,6 +4,7 @@ import { hostSpanish } from "./spanish/host.js";
 import { kitSpanish } from "./spanish/kit.js";
 import { mythsSpanish } from "./spanish/myths.js";
 import { quizSpanish } from "./spanish/quiz.js";
+import { slidesSpanish } from "./spanish/slides.js";
 
 /** Every word of class kits in Spanish; a key that is missing does not compile. */
 export const classSpanish: Readonly<Record<keyof typeof classEnglish, Message>> = {
@@ -11,4 +12,5 @@ export const classSpanish: Readonly<Record<keyof typeof classEnglish, Message>> 
   ...hostSpanish,
   ...mythsSpanish,
   ...quizSpanish,
+  ...slidesSpanish,
 };

@@ -1,0 +1,2 @@
+export { comparisonDocument } from "./comparisonDocument.js";
+export { kitTwoWaysView, layKit } from "./layKit.js";
