@@ -42,36 +42,36 @@ function parted({
 }
 
 /** The slides of a document: one for each heading. */
-export function headingSlides(document: ClassDocument, notes: readonly string[]): DeckSlide[] {
-  const shared = document.sources.map(({ text }) => text);
-  return parted(document).flatMap(({ title, blocks }, at): DeckSlide[] => {
+export function headingSlides(printed: ClassDocument, notes: readonly string[]): DeckSlide[] {
+  const shared = printed.sources.map(({ text }) => text);
+  return parted(printed).flatMap(({ title, blocks }, at): DeckSlide[] => {
     const parts = blocks.flatMap(partsOf);
     if (parts.length === 0) return [];
     const sources = [...sourcesIn(blocks), ...shared];
-    return [{ id: `${document.id}-${at + 1}`, sort: "plain", title, parts, notes, sources }];
+    return [{ id: `${printed.id}-${at + 1}`, sort: "plain", title, parts, notes, sources }];
   });
 }
 
 /** The slides of a document that is read as a whole: its headings stand within. Its cautions stand on the last slide of every deck. */
-export const wholeSlides = (document: ClassDocument, notes: readonly string[]): DeckSlide[] => [
+export const wholeSlides = (printed: ClassDocument, notes: readonly string[]): DeckSlide[] => [
   {
-    id: document.id,
+    id: printed.id,
     sort: "plain",
-    title: document.title,
-    parts: document.blocks.filter(({ block }) => block !== "caution").flatMap(partsOf),
+    title: printed.title,
+    parts: printed.blocks.filter(({ block }) => block !== "caution").flatMap(partsOf),
     notes,
-    sources: [...sourcesIn(document.blocks), ...document.sources.map(({ text }) => text)],
+    sources: [...sourcesIn(printed.blocks), ...printed.sources.map(({ text }) => text)],
   },
 ];
 
 /** A slide for each question; which answer is right, and why, stands in its notes. */
-export function questionSlides({ say }: ClassContext, document: ClassDocument): DeckSlide[] {
-  const sources = document.sources.map(({ text }) => text);
-  return document.blocks.flatMap((block, at): DeckSlide[] => {
+export function questionSlides({ say }: ClassContext, printed: ClassDocument): DeckSlide[] {
+  const sources = printed.sources.map(({ text }) => text);
+  return printed.blocks.flatMap((block, at): DeckSlide[] => {
     if (block.block !== "choice") return [];
     const { number, question, choices, answer, why } = block;
     const right = answer === undefined ? undefined : choices[answer];
-    const next = document.blocks[at + 1];
+    const next = printed.blocks[at + 1];
     const own = next && "sources" in next ? sourcesIn([next]) : [];
     return [
       {

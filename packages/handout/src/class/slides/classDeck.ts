@@ -7,17 +7,17 @@ import type { Deck, DeckSlide } from "./deck.js";
 import { kindSlide } from "./kindSlides.js";
 
 /** The slides of a document; none for what is only for paper, or for the host alone. */
-function documentSlides(context: ClassContext, kit: ClassKit, document: ClassDocument): DeckSlide[] {
+function documentSlides(context: ClassContext, kit: ClassKit, printed: ClassDocument): DeckSlide[] {
   const { say } = context;
-  switch (document.sort) {
+  switch (printed.sort) {
     case "answer":
-      return [kindSlide(context, document)];
+      return [kindSlide(context, printed)];
     case "places":
-      return wholeSlides(document, [say("places.alone"), say("answer.range")]);
+      return wholeSlides(printed, [say("places.alone"), say("answer.range")]);
     case "myths":
-      return headingSlides(document, [say("slides.question")]);
+      return headingSlides(printed, [say("slides.question")]);
     case "quiz answers":
-      return questionSlides(context, document);
+      return questionSlides(context, printed);
     case "comparison":
       return comparisonSlides(context, kit.household.twoWays);
     default:
@@ -67,7 +67,7 @@ export function classDeck(kit: ClassKit, catalogue: Catalogue): Deck {
     notes: [say("slides.close.notes")],
     sources: [],
   };
-  const slides = kit.documents.flatMap((document) => documentSlides(context, kit, document));
+  const slides = kit.documents.flatMap((printed) => documentSlides(context, kit, printed));
   return {
     title: kit.title,
     language: kit.language,

@@ -56,9 +56,9 @@ function livesChart(context: ClassContext, id: string, where: string): Lives | u
 }
 
 /** One kind on one slide: where, how, until when and why, with its lives in other places beside it; the rest is in the notes. */
-export function kindSlide(context: ClassContext, document: ClassDocument): DeckSlide {
+export function kindSlide(context: ClassContext, printed: ClassDocument): DeckSlide {
   const { handout, say, guidance } = context;
-  const id = document.items[0]!;
+  const id = printed.items[0]!;
   const view = askView(handout, context.answer(id), guidance.get(id));
   const lives = livesChart(context, id, view.where);
   // Signs stand at what is common practice, and at places in the chart: both are told at the foot.
@@ -67,9 +67,9 @@ export function kindSlide(context: ClassContext, document: ClassDocument): DeckS
     ...(view.note === undefined ? [] : [view.note]),
   ];
   return {
-    id: document.id,
+    id: printed.id,
     sort: "plain",
-    title: document.title,
+    title: printed.title,
     parts: [
       {
         part: "pairs",
@@ -89,6 +89,6 @@ export function kindSlide(context: ClassContext, document: ClassDocument): DeckS
       ...view.sections.flatMap(({ heading, lines }) => [heading, ...lines]),
     ],
     remarks,
-    sources: document.sources.map(({ text }) => text),
+    sources: printed.sources.map(({ text }) => text),
   };
 }

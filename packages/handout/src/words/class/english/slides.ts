@@ -28,7 +28,7 @@ export const slidesEnglish = {
   "slides.fate.axis": "Of what came home, {unit}",
   "slides.fate.alt":
     "Bars of what was eaten, lost and still good in the end. {one}: {oneLost} lost. {other}: {otherLost} lost.",
-  "slides.fate.row": "{eaten} {eatenWords}. {lost} {lostWords}. {left} {leftWords}.",
+  "slides.fate.row": "{eaten}: {eatenWords}. {lost}: {lostWords}. {left}: {leftWords}.",
   "slides.things.title": "Where the difference lies",
   "slides.things.gone": "gone by evening {number}: {ending}",
   "slides.things.lost": "{words}; {lost} lost",
