@@ -66,7 +66,7 @@ export const classParts: readonly ClassPart[] = [
     most: 20,
     priority: 10,
     topics: ["places", "lasting"],
-    papers: ["household"],
+    papers: ["household", "comparison"],
     bring: ["screen"],
   },
   { name: "myths", least: 4, most: 15, priority: 8, topics: ["myths"], papers: ["myths"], bring: [] },

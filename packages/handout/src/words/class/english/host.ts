@@ -64,6 +64,7 @@ export const hostEnglish = {
   "running.paper.answer": "answer sheets",
   "running.paper.places": "page of places",
   "running.paper.household": "one home",
+  "running.paper.comparison": "the same food, two ways",
   "running.paper.myths": "is it true?",
   "running.paper.cards": "cards",
   "running.paper.quiz": "questions",

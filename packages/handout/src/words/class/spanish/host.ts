@@ -63,6 +63,7 @@ export const hostSpanish = {
   "running.paper.answer": "hojas de respuestas",
   "running.paper.places": "hoja de lugares",
   "running.paper.household": "un hogar",
+  "running.paper.comparison": "la misma compra, de dos maneras",
   "running.paper.myths": "¿será verdad?",
   "running.paper.cards": "tarjetas",
   "running.paper.quiz": "preguntas",
