@@ -3,9 +3,9 @@ import type { Messages } from "../message.js";
 /** Cuánto salvaría un solo cambio. */
 export const improveSpanish = {
   "improve.title": "Lo que más ayuda, del {from} al {to}",
-  "improve.asItIs": "Hoy, con el mejor plan hallado, se debe perder: {waste}.",
+  "improve.asItIs": "Hoy, con el mejor plan hallado, el desperdicio esperado es: {waste}.",
   "improve.littleWasted":
-    "Hoy no se debe perder casi nada (menos de {least}): ningún cambio puede salvar más que eso.",
+    "Hoy casi no se espera desperdicio (menos de {least}): ningún cambio puede salvar más que eso.",
   "heading.helps": "Lo que más ayuda",
   "heading.helpsLittle": "No es seguro que ayude",
   "heading.improveHow": "Cómo se calculó",

@@ -34,9 +34,9 @@ export const judgementSpanish = {
 
   // Lo que cuesta
   "judge.waste":
-    "Como lo tienes se debe perder: {yours} ({yoursPortions}). Con el plan: {plan} ({planPortions}).",
-  "judge.wasteEqual": "Como lo tienes y con el plan se debe perder casi lo mismo: {yours}.",
-  "judge.wasteNeither": "No se debe perder casi nada, ni como lo tienes ni con el plan.",
+    "Desperdicio esperado como lo tienes: {yours} ({yoursPortions}). Con el plan: {plan} ({planPortions}).",
+  "judge.wasteEqual": "Como lo tienes y con el plan el desperdicio esperado es casi el mismo: {yours}.",
+  "judge.wasteNeither": "Casi no se espera desperdicio, ni como lo tienes ni con el plan.",
   "judge.portions": "{count, plural, one {cerca de # porción} other {cerca de # porciones}}",
   "judge.portions.little": "menos de una porción",
   "judge.same": "En total está tan bien como el plan. Deja todo como está.",
@@ -53,7 +53,7 @@ export const judgementSpanish = {
   "judge.worst.smell": "{name}: toma el olor de {givers}.",
   "judge.why.eating": "Además pierde en el plato: {effects}.",
   "judge.why.smell": "Además toma el olor de {givers}.",
-  "judge.why.waste": "De esto se debe perder: {here}; con el plan, {planned}.",
+  "judge.why.waste": "Desperdicio esperado de esto: {here}; con el plan, {planned}.",
   "judge.why.onlyNeighbour": "Con {name} y nada más al lado: {span}.",
   "judge.why.place": "Nada de lo que está al lado tiene la culpa: es el lugar, la envoltura o la rejilla.",
   "judge.instead": "En el plan: “{place}” ({wrap}).",

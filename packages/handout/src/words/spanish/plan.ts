@@ -155,17 +155,18 @@ export const planSpanish = {
   "eat.notReady": "{name}: en este lugar no va a madurar.",
 
   // Desperdicio
-  "waste.both": "Con este plan se debe perder: {plan}. Con todo sin orden en el refrigerador: {unsorted}.",
+  "waste.both":
+    "Desperdicio esperado con este plan: {plan}. Con todo sin orden en el refrigerador: {unsorted}.",
   "waste.none":
-    "Con este plan no se debe perder casi nada. Con todo sin orden en el refrigerador: {unsorted}.",
+    "Desperdicio esperado con este plan: casi nada. Con todo sin orden en el refrigerador: {unsorted}.",
   "waste.equal":
-    "Con este plan, o con todo sin orden en el refrigerador, se debe perder más o menos lo mismo: {plan}.",
+    "Con este plan, o con todo sin orden en el refrigerador, el desperdicio esperado es más o menos el mismo: {plan}.",
   "waste.neither":
-    "No se debe perder casi nada, ni con este plan ni con todo sin orden en el refrigerador: se come a tiempo.",
+    "Casi no se espera desperdicio, ni con este plan ni con todo sin orden en el refrigerador: se come a tiempo.",
   "waste.worse":
-    "Con este plan se debe perder: {plan}. Con todo sin orden en el refrigerador sería menos: {unsorted}. A cambio, el plan da mejor sabor.",
+    "Desperdicio esperado con este plan: {plan}. Con todo sin orden en el refrigerador sería menos: {unsorted}. A cambio, el plan da mejor sabor.",
   "waste.worseAll":
-    "Con este plan se debe perder: {plan}. Aquí es mejor dejar todo sin orden en el refrigerador: {unsorted}.",
-  "waste.alone": "Con este plan se debe perder: {plan}.",
+    "Desperdicio esperado con este plan: {plan}. Aquí es mejor dejar todo sin orden en el refrigerador: {unsorted}.",
+  "waste.alone": "Desperdicio esperado con este plan: {plan}.",
   "waste.note": "Son promedios del modelo, en peso que se come. Una semana puede salir distinta.",
 } as const satisfies Messages;

@@ -5,7 +5,7 @@ export const safetySpanish = {
   "caution.no-refrigerator-for-cut-produce":
     "No hay refrigerador para lo cortado. Come lo cortado antes de dos horas (una hora si hace más de 32 °C o 90 °F) o tíralo.",
   "caution.must-be-cooked":
-    "{names}: cuece muy bien antes de comer. Si está a medio cocer puede hacer daño. Busca por su nombre cómo se prepara.",
+    "{names}: cuece muy bien antes de comer. Sin cocer o a medio cocer puede hacer daño. Busca por su nombre cómo se prepara.",
   "caution.cut-produce":
     "Fruta y verdura cortada: tápala y ponla en el refrigerador antes de dos horas (una hora si hace más de 32 °C o 90 °F).",
   "caution.cut-ready-to-eat":
@@ -18,7 +18,7 @@ export const safetySpanish = {
   "caution.mould-firm":
     "Si hay una mancha chica de moho en algo duro y entero, corta al menos 2.5 cm (1 pulgada) a su alrededor y por debajo. Que el cuchillo no toque el moho.",
   "caution.garlic-in-oil":
-    "Ajo en aceite hecho en casa: ponlo en el refrigerador de inmediato, come antes de cuatro días y no lo dejes fuera del frío.",
+    "Ajo en aceite hecho en casa: ponlo en el refrigerador de inmediato, úsalo antes de cuatro días y nunca lo dejes fuera del frío.",
   "caution.washed-greens":
     "Hojas que se venden lavadas: guarda siempre en frío y usa antes de la fecha de la bolsa.",
   "caution.safe-time-past":

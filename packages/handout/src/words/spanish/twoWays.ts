@@ -5,9 +5,9 @@ export const twoWaysSpanish = {
   "twoWays.title": "La misma compra, de dos maneras",
   "twoWays.lead": "Llegaron a casa {brought}. Noche por noche, esto es lo que pasa con todo.",
   "twoWays.rule.refrigerator":
-    "Sin orden: todo va al refrigerador tal como se compró, sin envoltura, en el orden en que se nombró. Primero se llenan los estantes, luego el resto del refrigerador y después la cocina. Nadie toca una ventilación. Esta regla es declarada y no tiene fuente: no cuenta lo que hace la gente.",
+    "Sin orden: todo va al refrigerador tal como se compró, sin envoltura, en el orden en que se nombró. Primero se llenan las repisas, luego el resto del refrigerador y después la cocina. Nadie toca una rejilla. Esta regla es declarada y no tiene fuente: no cuenta lo que hace la gente.",
   "twoWays.rule.counter":
-    "Sin orden: todo queda sobre la mesa de la cocina tal como se compró, sin envoltura, en el orden en que se nombró. Primero se llena la mesa, luego el resto de la cocina y después el refrigerador. Nadie toca una ventilación. Esta regla es declarada y no tiene fuente: no cuenta lo que hace la gente.",
+    "Sin orden: todo queda sobre la mesa de la cocina tal como se compró, sin envoltura, en el orden en que se nombró. Primero se llena la mesa, luego el resto de la cocina y después el refrigerador. Nadie toca una rejilla. Esta regla es declarada y no tiene fuente: no cuenta lo que hace la gente.",
   "twoWays.rule.as told":
     "Como está: todo queda como se dijo, y lo que no se dijo queda donde más le conviene.",
   "twoWays.same":
@@ -36,7 +36,7 @@ export const twoWaysSpanish = {
   "twoWays.thing": "Cosa",
   "twoWays.heading.lots": "Cosa por cosa",
   "twoWays.told.evening":
-    "{evening}. {one}: se comió {oneEaten}, se perdió {oneLost}. {other}: se comió {otherEaten}, se perdió {otherLost}.",
+    "{evening}. {one}: comido, {oneEaten}; perdido, {oneLost}. {other}: comido, {otherEaten}; perdido, {otherLost}.",
   "twoWays.none": "nada",
   "twoWays.sum": "Lo perdido al final, de {brought}. {one}: {oneLost}. {other}: {otherLost}.",
 } as const satisfies Record<keyof typeof twoWaysWords, string>;
