@@ -24,6 +24,7 @@ const pages: Readonly<Record<Screen, React.ComponentType<{ readonly on: string |
   mine: lazy(() => import("./pages/MinePage.js")),
   ways: lazy(() => import("./pages/WaysPage.js")),
   ask: lazy(() => import("./pages/AskPage.js")),
+  class: lazy(() => import("./pages/ClassPage.js")),
   settings: lazy(() => import("./pages/SettingsPage.js")),
 };
 

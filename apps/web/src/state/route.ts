@@ -1,5 +1,5 @@
 /** The screens of the page, in the order of their links. */
-export const screens = ["unpack", "kitchen", "mine", "ways", "ask", "settings"] as const;
+export const screens = ["unpack", "kitchen", "mine", "ways", "ask", "class", "settings"] as const;
 export type Screen = (typeof screens)[number];
 
 /** Where the person is: a screen, and what it is opened on (a kind to ask about). */

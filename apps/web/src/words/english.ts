@@ -1,4 +1,5 @@
 import { askEnglish } from "./english/ask.js";
+import { classEnglish } from "./english/class.js";
 import { historyEnglish } from "./english/history.js";
 import { kitchenEnglish } from "./english/kitchen.js";
 import { mineEnglish } from "./english/mine.js";
@@ -22,4 +23,5 @@ export const englishPage = {
   ...mineEnglish,
   ...waysEnglish,
   ...askEnglish,
+  ...classEnglish,
 } as const;

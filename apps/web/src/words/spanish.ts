@@ -1,4 +1,5 @@
 import { askSpanish } from "./spanish/ask.js";
+import { classSpanish } from "./spanish/class.js";
 import { historySpanish } from "./spanish/history.js";
 import { kitchenSpanish } from "./spanish/kitchen.js";
 import { mineSpanish } from "./spanish/mine.js";
@@ -22,5 +23,6 @@ export const spanishPage: PageLanguage = {
     ...mineSpanish,
     ...waysSpanish,
     ...askSpanish,
+    ...classSpanish,
   },
 };

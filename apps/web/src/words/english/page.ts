@@ -17,6 +17,7 @@ export const pageEnglish = {
   "screen.mine": "As I have it",
   "screen.ways": "Two ways",
   "screen.ask": "Ask",
+  "screen.class": "For a class",
   "screen.settings": "Settings",
   "screen.title": "{screen} · Keepwright",
   "screen.opening": "Opening …",

@@ -17,6 +17,7 @@ export const pageSpanish = {
   "screen.mine": "Como lo tengo",
   "screen.ways": "De dos maneras",
   "screen.ask": "Preguntar",
+  "screen.class": "Para una clase",
   "screen.settings": "Ajustes",
   "screen.title": "{screen} · Keepwright",
   "screen.opening": "Abriendo…",

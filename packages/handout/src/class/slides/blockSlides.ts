@@ -64,15 +64,21 @@ export const wholeSlides = (printed: ClassDocument, notes: readonly string[]): D
   },
 ];
 
+/** The sources of one question among those of all, which name the questions they are for. */
+function sourcesFor({ say }: ClassContext, sources: readonly string[], number: number): string[] {
+  // Names of questions hold letters, a space and a number, so they need no escaping.
+  const named = new RegExp(`${say("quiz.figure", { number })}(?!\\d)`, "iu");
+  return sources.filter((line) => named.test(line));
+}
+
 /** A slide for each question; which answer is right, and why, stands in its notes. */
-export function questionSlides({ say }: ClassContext, printed: ClassDocument): DeckSlide[] {
+export function questionSlides(context: ClassContext, printed: ClassDocument): DeckSlide[] {
+  const { say } = context;
   const sources = printed.sources.map(({ text }) => text);
-  return printed.blocks.flatMap((block, at): DeckSlide[] => {
+  return printed.blocks.flatMap((block): DeckSlide[] => {
     if (block.block !== "choice") return [];
     const { number, question, choices, answer, why } = block;
     const right = answer === undefined ? undefined : choices[answer];
-    const next = printed.blocks[at + 1];
-    const own = next && "sources" in next ? sourcesIn([next]) : [];
     return [
       {
         id: `question-${number}`,
@@ -86,7 +92,7 @@ export function questionSlides({ say }: ClassContext, printed: ClassDocument): D
             : [say("slides.quiz.notes", { letter: letters[answer!]!, choice: right })]),
           ...(why === undefined ? [] : [why]),
         ],
-        sources: [...own, ...sources],
+        sources: sourcesFor(context, sources, number),
       },
     ];
   });

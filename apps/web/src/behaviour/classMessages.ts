@@ -1,0 +1,13 @@
+import type { ClassDocument, ClassRequest } from "@keepwright/handout";
+
+/** The pages of a class, or what was wrong with what was asked. */
+export type ClassAnswer =
+  | {
+      readonly kind: "pages";
+      readonly title: string;
+      readonly language: string;
+      readonly pages: readonly ClassDocument[];
+    }
+  | { readonly kind: "wrong"; readonly message: string };
+
+export type ClassAsked = ClassRequest;
