@@ -16,7 +16,7 @@ export const waysEnglish = {
   "ways.slider": "Evening",
   "ways.play": "Play slowly",
   "ways.stop": "Stop",
-  "ways.legend": "Filled: eaten. White: still good. Hatched: lost.",
+  "ways.legend": "Filled: eaten. Empty: still good. Hatched: lost.",
   "ways.how": "How this is worked out",
   "ways.keys": "Arrow keys, Page Up, Page Down or a wipe sideways go from evening to evening.",
 } as const;

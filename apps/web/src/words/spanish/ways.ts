@@ -18,7 +18,7 @@ export const waysSpanish = {
   "ways.slider": "Noche",
   "ways.play": "Pasar despacio",
   "ways.stop": "Parar",
-  "ways.legend": "Relleno: se comió. Blanco: aún en buen estado. Rayado: se perdió.",
+  "ways.legend": "Relleno: se comió. Vacío: aún en buen estado. Rayado: se perdió.",
   "ways.how": "Cómo se calcula esto",
   "ways.keys": "Con las flechas, Av Pág, Re Pág o deslizando el dedo se pasa de noche en noche.",
 } as const satisfies Record<keyof typeof waysEnglish, string>;
