@@ -24,6 +24,7 @@ function cautionLine(context: HandoutContext, name: string): string {
 /** Cautions about something that can harm this very day, unlike those about what to look out for later. */
 const pressing = [
   "safe-time-past",
+  "wild-mushrooms",
   "no-refrigerator-for-cut-produce",
   "cut-produce",
   "cut-ready-to-eat",

@@ -15,6 +15,8 @@ export interface LifeView {
   /** The last day on which nine in ten are still good: check it from then on. */
   readonly lookBy: string;
   readonly lookByLine: string;
+  /** Whether food safety sets a last day. */
+  readonly limited: boolean;
   readonly reasons: readonly string[];
   /** The one reason that tells most: why it lies there, or else the air it was worked out for. */
   readonly lead: string;
@@ -72,6 +74,7 @@ export function lifeViews(
         span,
         endedBy: speaker.say(`ending.${lot.endedBy}`),
         lookBy,
+        limited: lot.safeUntil !== undefined,
         lookByLine: lookByLine(context, plan, lot, lookBy),
         ...ledBy(isPast(lot) ? [] : reasonLines(context, plan, lot)),
         line: speaker.say("life.line", { name, span }),

@@ -5,6 +5,7 @@
 export type NotKept =
   | "raw sprouts"
   | "wild mushrooms"
+  | "rhubarb leaves"
   | "in oil"
   | "rotten"
   | "slimy"
@@ -23,7 +24,9 @@ export type NotKept =
   | "made from it";
 
 /** What a word tells before it is known which kind it speaks of. */
-export type Mark = Exclude<NotKept, "mouldy firm" | "green potatoes" | "sprouted potatoes"> | "oil";
+export type Mark =
+  | Exclude<NotKept, "rhubarb leaves" | "mouldy firm" | "green potatoes" | "sprouted potatoes">
+  | "oil";
 
 export interface NotKeptEntry {
   /** Id in the catalogue's safety data, where the caution has its value and source; the rest is common practice, no source. */
@@ -37,6 +40,8 @@ const leave: NotKeptEntry = { restMayBePlanned: false };
 /** Every reason, the gravest first: where several hold, the first is told. */
 export const notKept: Readonly<Record<NotKept, NotKeptEntry>> = {
   "wild mushrooms": leave,
+  // The catalogue's guidance on rhubarb has the source.
+  "rhubarb leaves": leave,
   "in oil": { safety: "garlic-in-oil-refrigerated-days", restMayBePlanned: false },
   "raw sprouts": { safety: "sprouts-at-most", restMayBePlanned: false },
   rotten: leave,

@@ -10,7 +10,12 @@ export interface FoundMark {
 
 /** Said of produce, before or after its name. */
 const remarks: [Mark, string][] = [
-  ["wild mushrooms", "wild|foraged|gathered|from the woods|from the forest|silvestre|silvestres|del bosque"],
+  [
+    "wild mushrooms",
+    "wild|foraged|gathered|from the woods|from the forest|from the field|from the fields|we picked|i picked|that we picked|that i picked|" +
+      "we found|i found|we gathered|i gathered|silvestre|silvestres|del bosque|de bosque|del monte|de monte|del campo|de campo|" +
+      "que junte|que juntamos|que recogi|que recogimos|que encontre|que encontramos|recogidos|recogidas|recolectados|recolectadas",
+  ],
   ["in oil", "in oil|in olive oil|under oil|in garlic oil|en aceite|en aceite de oliva"],
   [
     "rotten",
@@ -102,18 +107,32 @@ const known = new Map<string, Omit<FoundMark, "next">>([
 const mushrooms =
   "mushroom|mushrooms|chanterelle|chanterelles|morel|morels|porcini|cep|ceps|bolete|boletes|puffball|puffballs|truffle|truffles|toadstool|toadstools|" +
   "seta|setas|hongo|hongos|champinon|champinones|nizcalo|nizcalos|rebozuelo|rebozuelos|boleto|boletos";
+const wildInSpanish = [
+  "silvestre",
+  "silvestres",
+  ...["bosque", "monte", "campo"].flatMap((where) => [`de ${where}`, `del ${where}`]),
+];
 const wildMushrooms = mushrooms
   .split("|")
   .flatMap((name) =>
     ["wild", "foraged", "gathered"]
       .map((wild) => `${wild} ${name}`)
-      .concat(["silvestre", "silvestres", "del bosque"].map((wild) => `${name} ${wild}`)),
+      .concat(wildInSpanish.map((wild) => `${name} ${wild}`)),
   );
+
+const rhubarbLeaves = [
+  "rhubarb leaf",
+  "rhubarb leaves",
+  "rhubarb tops",
+  "hoja de ruibarbo",
+  "hojas de ruibarbo",
+];
 
 /** Names of their own, which name no kind of the catalogue. */
 const names = new Map<string, NotKept>([
   ...sprouts.map((name) => [name, "raw sprouts"] as const),
   ...wildMushrooms.map((name) => [name, "wild mushrooms"] as const),
+  ...rhubarbLeaves.map((name) => [name, "rhubarb leaves"] as const),
 ]);
 const longest = 4;
 
@@ -141,6 +160,6 @@ export function markAt(tokens: readonly Token[], at: number): FoundMark | undefi
   return best && { ...best.found, next: best.next };
 }
 
-/** The name of something not kept here (sprouts grown from seed, wild mushrooms) that begins at a token. */
+/** The name of something not kept here (sprouts grown from seed, wild mushrooms, rhubarb leaves) that begins at a token. */
 export const notKeptNameAt = (tokens: readonly Token[], at: number) =>
   longestOf(tokens, at, (text) => names.get(text));

@@ -21,6 +21,7 @@ export function cautions(problem: Problem, planned: readonly Pick<PlannedLot, "c
   const cut = (lot: BoundLot): boolean => lot.form.cut;
   const whole = (lot: BoundLot): boolean => !lot.form.cut;
   const holds: readonly (readonly [string, boolean])[] = [
+    ["wild-mushrooms", anyLot(problem, (lot) => lot.commodity.id === "wild-mushroom")],
     ["refrigerator-too-warm", refrigeratorTooWarm(problem)],
     ["no-refrigerator-for-cut-produce", anyLot(problem, cut) && !problem.places.some(({ cold }) => cold)],
     ["cut-produce", anyLot(problem, cut) || open.length > 0],

@@ -24,7 +24,7 @@ export function LifeList({ heading, lives }: LifeListProps) {
 function Life({ life }: { readonly life: LifeView }) {
   const say = useWords();
   return (
-    <li>
+    <li className={life.limited ? "limited" : undefined}>
       <p className="life-line">
         <strong>{life.name}</strong>{" "}
         <span>{say("life.span", { span: life.span, ending: life.endedBy })}</span>

@@ -24,6 +24,8 @@ export const readingWords = {
     "“{word}”: raw sprouts are not planned here. Keep them at 4 °C (40 °F) or colder and cook them well before eating. If Brussels sprouts are meant, write “Brussels sprouts”.",
   "ask.unsafe or other.wild mushrooms":
     "“{word}”: wild mushrooms are not planned here. Eat them only if an expert has seen them and named them. If they were bought as grown mushrooms, write “mushrooms”.",
+  "ask.unsafe or other.rhubarb leaves":
+    "“{word}”: the leaves of rhubarb are poison, raw or cooked. Throw them away. If stalks are meant, write “rhubarb”.",
   "ask.unsafe or other.in oil":
     "“{word}”: garlic, herbs or vegetables in oil are not fresh produce and can grow dangerous germs. If home-made, refrigerate at once, use within four days, and never leave them at room temperature. If bought, follow the label.",
   "ask.unsafe or other.rotten":

@@ -7,6 +7,8 @@ export const safetyWords = {
     "There is no refrigerator for what is cut. Eat it within two hours (one hour where it is hotter than 32 °C or 90 °F), or throw it away.",
   "caution.must-be-cooked":
     "{names}: cook all the way through before eating. Raw or half cooked it can make people ill. How to prepare it: look it up by its name.",
+  "caution.wild-mushrooms":
+    "Wild mushrooms: eat them only if an expert has seen each one. Cook them all the way through. If in doubt, throw them out.",
   "caution.cut-produce":
     "Cut fruit and vegetables: cover them and put them in the refrigerator within two hours of cutting (one hour where it is hotter than 32 °C or 90 °F).",
   "caution.cut-ready-to-eat":

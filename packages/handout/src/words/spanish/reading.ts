@@ -23,6 +23,8 @@ export const readingSpanish = {
     "“{word}”: los germinados crudos no entran en el plan. Guarda a 4 °C (40 °F) o menos y cuece muy bien antes de comer. Si son coles de Bruselas, escribe “coles de Bruselas”.",
   "ask.unsafe or other.wild mushrooms":
     "“{word}”: los hongos del campo no entran en el plan. Come solo los que un experto vio y nombró. Si son hongos de cultivo, escribe “champiñones”.",
+  "ask.unsafe or other.rhubarb leaves":
+    "“{word}”: las hojas del ruibarbo son veneno, crudas o cocidas. Tíralas. Si son los tallos, escribe “ruibarbo”.",
   "ask.unsafe or other.in oil":
     "“{word}”: el ajo, las hierbas o las verduras en aceite no son frescos y pueden criar gérmenes peligrosos. Si es de casa, ponlo en el refrigerador de inmediato, come antes de cuatro días y no lo dejes fuera del frío. Si es de la tienda, sigue la etiqueta.",
   "ask.unsafe or other.rotten":

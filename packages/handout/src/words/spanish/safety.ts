@@ -6,6 +6,8 @@ export const safetySpanish = {
     "No hay refrigerador para lo cortado. Come lo cortado antes de dos horas (una hora si hace más de 32 °C o 90 °F) o tíralo.",
   "caution.must-be-cooked":
     "{names}: cuece muy bien antes de comer. Sin cocer o a medio cocer puede hacer daño. Busca por su nombre cómo se prepara.",
+  "caution.wild-mushrooms":
+    "Hongos silvestres: come solo los que un experto vio uno por uno. Cuécelos muy bien. Si dudas, tíralos.",
   "caution.cut-produce":
     "Fruta y verdura cortada: tápala y ponla en el refrigerador antes de dos horas (una hora si hace más de 32 °C o 90 °F).",
   "caution.cut-ready-to-eat":
