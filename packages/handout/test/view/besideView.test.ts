@@ -81,7 +81,7 @@ describe("the one move that helps most", () => {
   it("is told in Spanish too", () => {
     const spoken = handoutContext(inventedCatalogue, { language: spanishLanguage });
     const [, gain] = oneMoveLines(spoken, judgement(600, 90), lot, draws([0, 1], [0, 1]));
-    expect(gain).toBe("El desperdicio baja 120 g a 480 g en 8 de cada 10 casos.");
+    expect(gain).toBe("El desperdicio baja entre 120 g y 480 g en 8 de cada 10 casos.");
   });
 });
 
