@@ -1,10 +1,15 @@
-import { join } from "node:path";
 import { catalogue } from "@keepwright/catalogue";
-import { jsonText, makeKit } from "@keepwright/handout";
+import {
+  type ClassKit,
+  classSayer,
+  jsonText,
+  kitChanges,
+  kitChangesText,
+  makeKit,
+} from "@keepwright/handout";
 import type { Command } from "commander";
-import { fileOf, printedDocument } from "../class/kitPdfs.js";
-import { slidesFile, writeSlides } from "../class/kitSlides.js";
-import { twoWaysFiles, writeTwoWays } from "../class/kitTwoWays.js";
+import { earlierKit, type WrittenChanges, writeKit } from "../class/kitFolder.js";
+import { type PrintedKit, printedKit } from "../class/printedKit.js";
 import { readClassRequest } from "../class/readClassRequest.js";
 import type { Door } from "../door/door.js";
 import { exitCodes } from "../exitCodes.js";
@@ -17,8 +22,12 @@ const help = `
 FILE is JSON, as in schemas/class-request.schema.json. All but the version and what the class is about may be left out:
 
   {"version": 1, "items": ["apples", "kale", "potatoes"]}
-  {"version": 1, "season": {"month": 6, "region": "northern", "kinds": 8}, "minutes": 45,
+  {"version": 1, "household": {"haul": "8 apples, 2 kg potatoes, a bunch of kale", "people": 3}}
+  {"version": 1, "season": {"month": 6, "region": "northern", "kinds": 8}, "minutes": 45, "topics": ["places", "myths"],
    "audience": {"language": "es", "print": "large", "paper": "letter", "units": "us"}}
+
+The folder gets a PDF for each document, slides.pptx, the comparison as data and as text, kit.json with what went in, and documents.json with what they say. Made again into
+the same folder, it also gets what-changed.txt and what-changed.json.
 
 Examples:
   keepwright class class.json --into kit
@@ -34,9 +43,9 @@ interface ClassOptions {
 export function classCommand(program: Command, door: Door, outcome: CommandOutcome): void {
   program
     .command("class")
-    .summary("make a kit for a class: answer sheets, a page of places, a comparison, slides")
+    .summary("make a kit for a class: answer sheets, quiz, exercise, running sheet, slides")
     .description(
-      "Makes a kit for a class about some kinds: answer sheets and more, as tagged PDFs (PDF/UA-1); the same food laid two ways; and slides to show (PPTX).",
+      "Makes a kit for a class about some kinds: answer sheets, a page of places, sayings, cards, questions, an exercise and the host's running sheet, as tagged PDFs (PDF/UA-1); the same food laid two ways; and slides to show (PPTX).",
     )
     .argument("<file>", "the request, a JSON file")
     .requiredOption("-i, --into <folder>", "the folder to write to; made if it is not there")
@@ -45,22 +54,46 @@ export function classCommand(program: Command, door: Door, outcome: CommandOutco
     .action((path: string, options: ClassOptions) => runClass(door, path, options, outcome));
 }
 
-function runClass(door: Door, path: string, options: ClassOptions, outcome: CommandOutcome): void {
-  if (door.look(options.into) === "file")
-    throw userError(`--into ${quoted(options.into)}`, "this is a file", "Name a folder to write to.");
+const sayOf = ({ request, language }: ClassKit) => classSayer(request.audience.language, language);
+
+/** The kit beside the one that lay there before, where there was one. */
+function changesOf(printed: PrintedKit, earlier: ReturnType<typeof earlierKit>): WrittenChanges | undefined {
+  if (!earlier) return undefined;
+  const { kit, record } = printed;
+  const changes = kitChanges(earlier, { record, documents: kit.documents });
+  const names = new Map([...earlier.record.items, ...record.items].map(({ id, name }) => [id, name]));
+  return { changes, text: kitChangesText(sayOf(kit), changes, names) };
+}
+
+function summary({ kit, record }: PrintedKit, folder: string): string {
+  const say = sayOf(kit);
+  const lines = record.documents.map(({ file, pages, title, reader }) => {
+    const line = say("made.document", { file, pages, title });
+    return `- ${reader === "host" ? say("made.host", { line }) : line}`;
+  });
+  const names = kit.items.map(({ name }) => name).join(", ");
+  return `${[
+    say("made.kit", { folder, count: lines.length }),
+    ...lines,
+    ...record.otherFiles.map(({ file }) => `- ${file}`),
+    ...(kit.request.season ? [say("made.season", { names })] : []),
+  ].join("\n")}\n`;
+}
+
+function runClass(door: Door, path: string, { into, json }: ClassOptions, outcome: CommandOutcome): void {
+  if (door.look(into) === "file")
+    throw userError(`--into ${quoted(into)}`, "this is a file", "Name a folder to write to.");
   const request = readClassRequest(door, path);
-  const all = catalogue();
-  const kit = whileTelling(door, "Making the kit …", () => makeKit(request, all));
-  door.makeFolder(options.into);
-  for (const document of kit.documents) {
-    const { bytes } = printedDocument(kit, document);
-    door.writeFile(join(options.into, fileOf(document)), bytes);
-  }
-  writeTwoWays(door, options.into, kit, all);
+  const earlier = earlierKit(door, into);
+  const say = classSayer(request.audience.language, request.audience.language);
+  const kit = whileTelling(door, say("made.progress"), () => makeKit(request, catalogue()));
   outcome.later = async () => {
-    await writeSlides(door, options.into, kit, all);
-    const files = [...kit.documents.map(fileOf), ...twoWaysFiles, slidesFile];
-    door.out(options.json ? jsonText(kit.documents) : `${files.join("\n")}\n`);
+    const printed = await printedKit(kit, catalogue());
+    const told = changesOf(printed, earlier);
+    writeKit(door, into, printed, earlier, told);
+    const { record } = printed;
+    if (json) door.out(jsonText({ folder: into, kit: record, ...(told && { changes: told.changes }) }));
+    else door.out(`${summary(printed, into)}${told ? `\n${told.text}` : ""}`);
     return exitCodes.done;
   };
 }

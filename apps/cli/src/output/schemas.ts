@@ -15,6 +15,7 @@ import { z } from "zod";
 import { batchRowSchema } from "../batch/row.js";
 import { classRequestSchema } from "../class/classRequestSchema.js";
 import { batchOutcomeSchema } from "./batchSchema.js";
+import { kitChangesSchema, kitDocumentsSchema, kitRecordSchema, writtenClassSchema } from "./classSchemas.js";
 import { errorSchema } from "./errorSchema.js";
 import { itemSchema } from "./itemSchema.js";
 import { keptFileSchema } from "./keptFileSchema.js";
@@ -109,6 +110,22 @@ export const published: Readonly<Record<string, Published>> = {
     io: "output",
   },
   "class-request": { title: "What a class kit is asked to be", schema: classRequestSchema, io: "input" },
+  "class-kit": { title: "What went into a class kit: kit.json", schema: kitRecordSchema, io: "output" },
+  "class-documents": {
+    title: "What the documents of a class kit say: documents.json",
+    schema: kitDocumentsSchema,
+    io: "output",
+  },
+  "class-changes": {
+    title: "What changed since a class kit was made before: what-changed.json",
+    schema: kitChangesSchema,
+    io: "output",
+  },
+  class: {
+    title: "A class kit, as keepwright class --json prints it",
+    schema: writtenClassSchema,
+    io: "output",
+  },
   item: { title: "One kind, as keepwright item --json prints it", schema: itemSchema, io: "output" },
   error: { title: "A failure, as every command prints it with --json", schema: errorSchema, io: "output" },
 };

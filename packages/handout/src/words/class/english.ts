@@ -1,4 +1,5 @@
 import type { Messages } from "../message.js";
+import { changesEnglish } from "./english/changes.js";
 import { hostEnglish } from "./english/host.js";
 import { kitEnglish } from "./english/kit.js";
 import { mythsEnglish } from "./english/myths.js";
@@ -8,6 +9,7 @@ import { slidesEnglish } from "./english/slides.js";
 /** Every word of class kits in English, in the same form as all other words. */
 export const classEnglish = {
   ...kitEnglish,
+  ...changesEnglish,
   ...hostEnglish,
   ...mythsEnglish,
   ...quizEnglish,
