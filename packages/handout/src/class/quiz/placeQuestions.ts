@@ -8,18 +8,22 @@ import { kindsOf } from "../myths/bearing.js";
 import { choiceOf } from "./gasQuestions.js";
 import type { Asker, Choice, Draft } from "./question.js";
 
-/** A place is wrong beyond doubt where life there is at most this share of the best [1], or where it never gets ripe. A declared preference, no source. */
+/**
+ * A place is wrong beyond doubt where life there is at most this share of the best [1]. A declared preference, no source. Of what moves once it is ripe only
+ * places where it never gets ripe are wrong: the life in the answer counts the later place too, and cannot be set beside that in one place.
+ */
 const wrongBelow = 0.5;
 
 const kindAt = (place: AnsweredPlace) => place.stays[0]!.placeKind;
 
 /** Kinds of place that are wrong beyond doubt to put it first. */
 export function wrongPlaces(belongs: AnsweredPlace, elsewhere: readonly AnsweredPlace[]): AnsweredPlace[] {
+  const moves = belongs.stays.length > 1;
   return elsewhere.filter(
     (place) =>
       kindAt(place) !== kindAt(belongs) &&
       ((place.readyOnDay === null && belongs.readyOnDay !== null) ||
-        place.life.middle <= wrongBelow * belongs.life.middle),
+        (!moves && place.life.middle <= wrongBelow * belongs.life.middle)),
   );
 }
 

@@ -1,0 +1,92 @@
+import type { ClassDocument } from "@keepwright/handout";
+import { describe, expect, it } from "vitest";
+import { type DocumentOptions, documentPdf } from "../src/documentPdf.js";
+import { PaperError } from "../src/paperError.js";
+import { readPdf } from "./support/readPdf.js";
+
+const options: DocumentOptions = {
+  paper: "a4",
+  print: "ordinary",
+  language: "en-GB",
+  sourcesHeading: "Where this comes from",
+  kit: "Invented kit.",
+  pageWords: (page, pages) => `Page ${page} of ${pages}`,
+};
+
+/** One of every sort of block. */
+const all: ClassDocument = {
+  id: "all",
+  sort: "quiz",
+  reader: "group",
+  title: "Everything",
+  subtitle: "Below it",
+  blocks: [
+    { block: "heading", text: "First part" },
+    { block: "text", text: "A text of 5 kg." },
+    { block: "list", mark: "dot", items: ["dotted"] },
+    { block: "list", mark: "tick", items: ["ticked"] },
+    { block: "list", mark: "number", items: ["numbered"] },
+    { block: "pairs", rows: [{ name: "Where", text: "Drawer" }] },
+    { block: "table", head: ["Food", "Room"], rows: [["Kale", "3 L"]] },
+    { block: "caution", lines: ["Careful."] },
+    {
+      block: "cards",
+      cards: [{ front: { title: "Kale", lines: ["Where?"] }, back: { title: "Cold", lines: ["Bag."] } }],
+    },
+    { block: "choice", number: 1, question: "Asked?", choices: ["yes", "no"] },
+    { block: "choice", number: 2, question: "Told?", choices: ["left", "right"], answer: 1, why: "Because." },
+    { block: "sources", sources: [{ text: "A book.", standing: "memory" }] },
+    { block: "writing", lines: 2 },
+    { block: "page" },
+    { block: "heading", text: "Second part" },
+  ],
+  sources: [{ text: "A paper.", standing: "read" }],
+  items: [],
+};
+
+describe("a document of a class kit as PDF", () => {
+  it("is tagged, has its title and language, and says every block once and in order", async () => {
+    const { bytes, pages, textSize } = documentPdf(all, options);
+    const found = await readPdf(bytes);
+    expect([found.marked, found.title, found.language]).toEqual([true, "Everything", "en-GB"]);
+    expect(new TextDecoder("latin1").decode(bytes)).toContain("<pdfuaid:part>1</pdfuaid:part>");
+    expect([pages, found.pages, textSize]).toEqual([2, 2, 12]);
+    expect(found.headings).toEqual(["H1 First part", "H1 Second part", "H1 Where this comes from"]);
+    const order =
+      /Everything.*Below it.*First part.*5 kg.*dotted.*ticked.*numbered.*Where.*Drawer.*Food.*Room.*Kale.*3 L.*Careful.*Kale.*Where\?.*Cold.*Bag.*1\. Asked\?.*A\. yes.*B\. no.*2\. Told\?.*A\. left.*B\. right.*Because.*A book.*Second part.*A paper.*Invented kit/;
+    expect(found.spoken).toMatch(order);
+    expect(found.farthest).toBeLessThan(0.99);
+    expect([...new Set(found.colours)].sort()).toEqual(["#000000", "#ffffff"]);
+    expect(found.drawn).toMatch(/Page 1 of 2.*Page 2 of 2/);
+  });
+
+  it("is never below 18 pt in large print, the number of the page aside", async () => {
+    const { bytes, pages } = documentPdf(all, { ...options, print: "large", paper: "letter" });
+    const { textSizes, size } = await readPdf(bytes);
+    expect(size[0]).toBeCloseTo(612, 1);
+    expect(textSizes.filter((one) => one < 17.99)).toHaveLength(pages);
+  });
+
+  it("sets what is to hang up as one page as large as it allows", () => {
+    const places = (count: number): ClassDocument => ({
+      ...all,
+      sort: "places",
+      blocks: Array.from({ length: count }, (_, index) => ({ block: "text", text: `Line ${index}.` })),
+    });
+    const [short, long] = [documentPdf(places(4), options), documentPdf(places(32), options)];
+    expect([short.pages, long.pages]).toEqual([1, 1]);
+    expect(long.textSize).toBeLessThan(short.textSize);
+  });
+
+  it("is the same to the byte when it is made again", () => {
+    const [one, other] = [documentPdf(all, options).bytes, documentPdf(all, options).bytes];
+    expect(Buffer.from(one).equals(Buffer.from(other))).toBe(true);
+  });
+
+  it("prints markup as the characters it is, and names what it has no letter for", async () => {
+    const hostile = `#panic("no") *x* $y$ [c] {d} <a> @b \\ // not`;
+    const blocks = [{ block: "text" as const, text: hostile }];
+    expect((await readPdf(documentPdf({ ...all, blocks }, options).bytes)).spoken).toContain(hostile);
+    expect(() => documentPdf({ ...all, title: "冰" }, options)).toThrow(PaperError);
+  });
+});
