@@ -94,7 +94,9 @@ describe("keepwright class", () => {
     record.catalogue.digest = "0".repeat(64);
     record.items[1].digest = "1".repeat(64);
     writeFileSync(join(folder, "kit", "kit.json"), JSON.stringify(record));
-    const { code, out } = await tried({ ...request, items: ["kale", "beet"], minutes: 45 }, "kit", ["--json"]);
+    const { code, out } = await tried({ ...request, items: ["kale", "beet"], minutes: 45 }, "kit", [
+      "--json",
+    ]);
     expect(code).toBe(0);
     const told: { changes: KitChanges } = JSON.parse(out);
     expect(validated("class", told)).toBe("valid");
