@@ -35,6 +35,7 @@ Examples:
   keepwright rows plan.json --csv > stays.csv
   keepwright sheet haul.txt --language es --out door.pdf
   keepwright batch boxes.ndjson --sheets sheets
+  keepwright class class.json --into kit
   keepwright item carrots
   keepwright kitchen
 `;
