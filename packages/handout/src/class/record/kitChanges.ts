@@ -98,7 +98,7 @@ export function kitChanges(before: RecordedKit, after: RecordedKit): KitChanges 
   const digests = new Map(before.record.items.map(({ id, digest }) => [id, digest]));
   const ids = after.record.items.map(({ id }) => id);
   const names = new Map([...namesOf(before.record), ...namesOf(after.record)]);
-  const was = new Map(before.documents.map((document) => [document.id, document]));
+  const was = new Map(before.documents.map((one) => [one.id, one]));
   const is = new Set(after.documents.map(({ id }) => id));
   const items = {
     added: ids.filter((id) => !digests.has(id)),
@@ -110,9 +110,9 @@ export function kitChanges(before: RecordedKit, after: RecordedKit): KitChanges 
   const documents = {
     added: after.documents.filter(({ id }) => !was.has(id)).map(named),
     removed: before.documents.filter(({ id }) => !is.has(id)).map(named),
-    changed: after.documents.flatMap((document) => {
-      const earlier = was.get(document.id);
-      return earlier ? changedDocument(earlier, document, names) : [];
+    changed: after.documents.flatMap((now) => {
+      const earlier = was.get(now.id);
+      return earlier ? changedDocument(earlier, now, names) : [];
     }),
   };
   const catalogueChanged = before.record.catalogue.digest !== after.record.catalogue.digest;

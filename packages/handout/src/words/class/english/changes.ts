@@ -4,7 +4,7 @@ import type { Messages } from "../../message.js";
 export const changesEnglish = {
   "made.progress": "Making the kit …",
   "made.kit":
-    "{count, plural, one {Written to {folder}: # document.} other {Written to {folder}: # documents.}}",
+    "{count, plural, one {Written to {folder}: # paper.} other {Written to {folder}: # papers.}}",
   "made.document": "{pages, plural, one {{file} (# page): {title}} other {{file} (# pages): {title}}}",
   "made.host": "{line} (for the host)",
   "made.season":
