@@ -3,8 +3,7 @@ import type { Messages } from "../../message.js";
 /** What is told when a kit was made, and what changed since the last time. */
 export const changesEnglish = {
   "made.progress": "Making the kit …",
-  "made.kit":
-    "{count, plural, one {Written to {folder}: # paper.} other {Written to {folder}: # papers.}}",
+  "made.kit": "{count, plural, one {Written to {folder}: # paper.} other {Written to {folder}: # papers.}}",
   "made.document": "{pages, plural, one {{file} (# page): {title}} other {{file} (# pages): {title}}}",
   "made.host": "{line} (for the host)",
   "made.season":
