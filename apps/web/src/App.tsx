@@ -1,5 +1,5 @@
 import { kindNames } from "@keepwright/catalogue";
-import { lazy, Suspense } from "react";
+import { lazy, memo, Suspense, useMemo } from "react";
 import { DeskProvider } from "./behaviour/desk.js";
 import { useFigures } from "./behaviour/useFigures.js";
 import { useHaul } from "./behaviour/useHaul.js";
@@ -19,7 +19,7 @@ const kinds = new Set(kindNames().keys());
 
 /** The first screen comes with the page; the others are fetched when they are opened. */
 const pages: Readonly<Record<Screen, React.ComponentType<{ readonly on: string | undefined }>>> = {
-  unpack: UnpackPage,
+  unpack: memo(UnpackPage),
   kitchen: lazy(() => import("./pages/KitchenPage.js")),
   mine: lazy(() => import("./pages/MinePage.js")),
   ways: lazy(() => import("./pages/WaysPage.js")),
@@ -40,14 +40,18 @@ type SpokenAppProps = NonNullable<ReturnType<typeof useLanguage>> & {
 };
 
 /** One desk, and one screen at a time upon it. */
-function SpokenApp({ haul, language, tag, say, spoken }: SpokenAppProps) {
+const SpokenApp = memo(function SpokenApp({ haul, language, tag, say, spoken }: SpokenAppProps) {
   const { screen, on } = useRoute();
   const figures = useFigures();
   const worked = useWorkedOut(haul.state, figures, spoken);
+  const desk = useMemo(
+    () => ({ haul, figures, worked, language, tag }),
+    [haul, figures, worked, language, tag],
+  );
   const Shown = pages[screen];
   return (
     <WordsProvider value={say}>
-      <DeskProvider value={{ haul, figures, worked, language, tag }}>
+      <DeskProvider value={desk}>
         <Masthead screen={screen}>
           <UndoButtons />
         </Masthead>
@@ -64,4 +68,4 @@ function SpokenApp({ haul, language, tag, say, spoken }: SpokenAppProps) {
       </DeskProvider>
     </WordsProvider>
   );
-}
+});

@@ -36,8 +36,15 @@ export * from "./view/moves.js";
 export * from "./view/names.js";
 export { kitchenWords } from "./view/ordinaryNames.js";
 export * from "./view/places.js";
-export { type PlanSurroundings, type PlanView, planView } from "./view/planView.js";
+export {
+  type PlanParts,
+  type PlanSurroundings,
+  type PlanView,
+  planParts,
+  planView,
+} from "./view/planView.js";
 export * from "./view/preparation.js";
+export { proofLines } from "./view/proofView.js";
 export * from "./view/readingView.js";
 export * from "./view/reasons.js";
 export * from "./view/sheet/sheetEating.js";

@@ -1,7 +1,5 @@
 import type { AskAnswer, AskRequest, KindAsked } from "./askMessages.js";
-
-/** The part of a worker that is used here, so that another can stand in for it. */
-export type AskWorker = Pick<Worker, "postMessage" | "terminate" | "onmessage" | "onerror">;
+import type { WorkerPart } from "./workerPart.js";
 
 /** Answers kept, so that going back and forth between kinds costs nothing. */
 const mostKept = 60;
@@ -13,8 +11,8 @@ export interface AskDesk {
 }
 
 /** Hands questions to one worker, which stays, and keeps what it answered. A worker that breaks is replaced at the next question. */
-export function askDesk(start: () => AskWorker): AskDesk {
-  let worker: AskWorker | undefined;
+export function askDesk(start: () => WorkerPart): AskDesk {
+  let worker: WorkerPart | undefined;
   const kept = new Map<string, AskAnswer>();
   const waiting = new Map<string, Set<() => void>>();
   const answered = (answer: AskAnswer) => {
@@ -27,7 +25,7 @@ export function askDesk(start: () => AskWorker): AskDesk {
     waiting.delete(answer.asked);
     for (const hear of listeners) hear();
   };
-  const begin = (): AskWorker => {
+  const begin = (): WorkerPart => {
     const own = start();
     own.onmessage = ({ data }: MessageEvent<AskAnswer>) => answered(data);
     own.onerror = (event) => {

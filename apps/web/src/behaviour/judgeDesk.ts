@@ -1,7 +1,5 @@
 import { ground, isLast, type JudgeAnswer, type JudgeAsked } from "./judgeMessages.js";
-
-/** The part of a worker that is used here, so that another can stand in for it. */
-export type JudgeWorker = Pick<Worker, "postMessage" | "terminate" | "onmessage" | "onerror">;
+import type { WorkerPart } from "./workerPart.js";
 
 export interface JudgeDesk {
   /** Asks for a judgement or for improvements; an answer to anything asked before is no longer given. */
@@ -26,10 +24,10 @@ const sameGround = (one: JudgeAsked, other: JudgeAsked): boolean =>
  * and a new one started. A worker that breaks is reported with its message, and the next question gets a new one.
  */
 export function judgeDesk(
-  start: () => JudgeWorker,
+  start: () => WorkerPart,
   answered: (answer: JudgeAnswer, asked: JudgeAsked) => void,
 ): JudgeDesk {
-  let worker: JudgeWorker | undefined;
+  let worker: WorkerPart | undefined;
   let busy: Question | undefined;
   let waiting: Question | undefined;
   let number = 0;
@@ -48,7 +46,7 @@ export function judgeDesk(
     waiting = undefined;
     worker.postMessage({ ...question.asked, number: question.number });
   };
-  const started = (): JudgeWorker => {
+  const started = (): WorkerPart => {
     const own = start();
     own.onmessage = ({ data }: MessageEvent<JudgeAnswer>) => {
       if (own !== worker || !busy || data.number !== busy.number) return;

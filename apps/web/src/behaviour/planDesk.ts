@@ -1,8 +1,6 @@
 import type { PlanAnswer, PlanAsked } from "./planMessages.js";
-import { type QuickWorker, quickDesk } from "./quickDesk.js";
-
-/** The part of a worker that is used here, so that another can stand in for it. */
-export type PlanWorker = Pick<Worker, "postMessage" | "terminate" | "onmessage" | "onerror">;
+import { quickDesk } from "./quickDesk.js";
+import type { WorkerPart } from "./workerPart.js";
 
 export interface PlanDesk {
   /** Asks for a plan; an answer to anything asked before is no longer given. */
@@ -23,11 +21,11 @@ type Answered = (answer: PlanAnswer, asked: PlanAsked) => void;
  * the plan from nothing is there, which is the same for everybody (`quickDesk`).
  */
 export function planDesk(
-  start: () => PlanWorker,
+  start: () => WorkerPart,
   answered: Answered,
-  startQuick: () => QuickWorker,
+  startQuick: () => WorkerPart,
 ): PlanDesk {
-  let worker: PlanWorker | undefined;
+  let worker: WorkerPart | undefined;
   let busy = false;
   let number = 0;
   /** The question that may still be answered quickly: it has no plan yet. */

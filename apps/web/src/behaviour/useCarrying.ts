@@ -5,9 +5,11 @@ import {
   type PointerEvent,
   useContext,
   useEffect,
+  useMemo,
   useRef,
   useState,
 } from "react";
+import { useStable } from "./useStable.js";
 
 /** A part of a lot in the hand, over a place or over none. */
 export interface Carried {
@@ -40,10 +42,10 @@ interface CarryingFor {
 /** Picks parts up by pointer or by keys and drops them in places. Escape, or a pointer that is lost, puts them back. */
 export function useCarrying({ places, placeOf, onDrop }: CarryingFor) {
   const [carried, setCarried] = useState<Carried | undefined>();
-  const drop = ({ part, over }: Carried) => {
+  const drop = useStable(({ part, over }: Carried) => {
     setCarried(undefined);
     if (over !== undefined && over !== placeOf(part)) onDrop(part, over);
-  };
+  });
   const { handle, letGo } = useHandles({ carried, setCarried, drop });
   useRunAlong(carried, setCarried);
   useEscape(carried !== undefined, letGo);
@@ -54,7 +56,7 @@ export function useCarrying({ places, placeOf, onDrop }: CarryingFor) {
     document.querySelector(`[data-place="${CSS.escape(over)}"]`)?.scrollIntoView({ block: "nearest" });
     setCarried({ ...from, over });
   };
-  const onKeyDown = (event: KeyboardEvent, part: string) => {
+  const onKeyDown = useStable((event: KeyboardEvent, part: string) => {
     const held = carried?.by === "keys" && carried.part === part ? carried : undefined;
     const by = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }[event.key];
     if (held && by !== undefined) step(held, by);
@@ -62,14 +64,17 @@ export function useCarrying({ places, placeOf, onDrop }: CarryingFor) {
     else if (!held && event.key === " ") setCarried({ part, over: placeOf(part), by: "keys", x: 0, y: 0 });
     else return;
     event.preventDefault();
-  };
-  const keys = (part: string) => ({
-    onKeyDown: (event: KeyboardEvent) => onKeyDown(event, part),
-    // The button would be clicked by the space that picks up.
-    onKeyUp: (event: KeyboardEvent) => event.key === " " && event.preventDefault(),
-    onBlur: () => carried?.by === "keys" && setCarried(undefined),
   });
-  return { carried, handle, keys };
+  // One and the same while what is in the hand is: a new one has every part drawn anew.
+  return useMemo(() => {
+    const keys = (part: string) => ({
+      onKeyDown: (event: KeyboardEvent) => onKeyDown(event, part),
+      // The button would be clicked by the space that picks up.
+      onKeyUp: (event: KeyboardEvent) => event.key === " " && event.preventDefault(),
+      onBlur: () => carried?.by === "keys" && setCarried(undefined),
+    });
+    return { carried, handle, keys };
+  }, [carried]);
 }
 
 interface HandlesFor {

@@ -1,7 +1,7 @@
-import { useEffect, useState, useSyncExternalStore } from "react";
-import { isExample, type PlannerChange } from "../state/plannerState.js";
+import { useDeferredValue, useEffect, useMemo, useState, useSyncExternalStore } from "react";
+import { isExample, type PlannerChange, type PlannerState } from "../state/plannerState.js";
 import { workedExample } from "../state/workedExample.js";
-import { Keeper } from "../storage/keeper.js";
+import { Keeper, type Kept } from "../storage/keeper.js";
 import { deviceStore } from "../storage/localCopy.js";
 
 /** The database comes after the first paint: until it is open, the copy is shown and everything done is held for it. */
@@ -9,6 +9,26 @@ async function openShelf(kinds: ReadonlySet<string>) {
   const { DatabaseShelf } = await import("../storage/databaseShelf.js");
   return new DatabaseShelf({ kinds, otherwise: workedExample, clock: Date.now });
 }
+
+/** Whether nothing differs but what was typed, and what would be undone by it. */
+const onlyTyped = (now: Kept, before: Kept): boolean =>
+  (Object.keys(now.state) as (keyof PlannerState)[]).every(
+    (key) => key === "text" || now.state[key] === before.state[key],
+  );
+
+/**
+ * What is kept, for everything but the box that is typed in: letters reach it when there is time, anything else at once, so that no letter
+ * waits for what follows from it.
+ */
+function useKept(keeper: Keeper): Kept {
+  const now = useSyncExternalStore(keeper.listen, keeper.now);
+  const before = useDeferredValue(now);
+  return onlyTyped(now, before) ? before : now;
+}
+
+/** What stands in the box, letter by letter. */
+export const useTyped = (keeper: Keeper): string =>
+  useSyncExternalStore(keeper.listen, () => keeper.now().state.text);
 
 /** What the person entered, kept on the device at every change; how to change it, and how to take that back. */
 export function useHaul(kinds: ReadonlySet<string>) {
@@ -23,20 +43,22 @@ export function useHaul(kinds: ReadonlySet<string>) {
         clock: Date.now,
       }),
   );
-  const kept = useSyncExternalStore(keeper.listen, keeper.now);
+  const kept = useKept(keeper);
   useEffect(() => keeper.start(), [keeper]);
-  const { state, undo } = kept;
-  const what = undo === "forgotten" ? undefined : undo?.what;
-  return {
-    ...kept,
-    keeper,
-    kinds,
-    example: isExample(state, workedExample),
-    /** What was replaced last, for as long as that is what would be undone. */
-    replaced: what === "cleared" || what === "example" ? what : undefined,
-    change: (change: PlannerChange) => keeper.change(change),
-    clear: () => keeper.change({ change: "clear" }),
-    openExample: () => keeper.change({ change: "open example", example: workedExample }),
-    bringBack: () => keeper.undo(),
-  };
+  return useMemo(() => {
+    const { state, undo } = kept;
+    const what = undo === "forgotten" ? undefined : undo?.what;
+    return {
+      ...kept,
+      keeper,
+      kinds,
+      example: isExample(state, workedExample),
+      /** What was replaced last, for as long as that is what would be undone. */
+      replaced: what === "cleared" || what === "example" ? (what as "cleared" | "example") : undefined,
+      change: (change: PlannerChange) => keeper.change(change),
+      clear: () => keeper.change({ change: "clear" }),
+      openExample: () => keeper.change({ change: "open example", example: workedExample }),
+      bringBack: () => keeper.undo(),
+    };
+  }, [kept, keeper, kinds]);
 }

@@ -1,8 +1,8 @@
 import type { BesideDraws, Judgement, OneMove } from "@keepwright/planner";
-import { useEffect, useRef, useState } from "react";
-import { type JudgeDesk, judgeDesk } from "./judgeDesk.js";
+import { judgeDesk } from "./judgeDesk.js";
 import type { JudgeAnswer, JudgeAsked, JudgementAsked } from "./judgeMessages.js";
 import { startWorker } from "./startWorker.js";
+import { type Asking, type AskingHow, useAsking } from "./useAsking.js";
 
 /** A judgement with what it was asked for, so that its words never mix with what was moved since. */
 export interface MadeJudgement {
@@ -17,45 +17,16 @@ export interface MadeJudgement {
   readonly draws: BesideDraws | undefined;
 }
 
-export interface JudgementState {
-  readonly made: MadeJudgement | undefined;
-  /** Why it could not be judged; empty when the worker stopped without a word. */
-  readonly problem: string | undefined;
-  readonly working: boolean;
-}
+export type JudgementState = Asking<MadeJudgement>;
 
-/** Pause after the last change before judging again [ms]: several are often made in a row. */
-const pause = 200;
-const nothing: JudgementState = { made: undefined, problem: undefined, working: false };
+/** Judges in a worker whenever what is asked changes. */
+export const useJudgement = (ask: JudgementAsked | undefined): JudgementState => useAsking(ask, how);
 
-/**
- * Judges in a worker whenever what is asked changes; the last judgement stays until the next is there. Nothing is worked out while nothing
- * is asked.
- */
-export function useJudgement(ask: JudgementAsked | undefined): JudgementState {
-  const [state, setState] = useState(nothing);
-  const desk = useRef<JudgeDesk | undefined>(undefined);
-  const question = ask === undefined ? undefined : JSON.stringify(ask);
-
-  useEffect(() => {
-    const own = judgeDesk(startWorker, (answer, asked) =>
-      setState((before) => afterJudgeAnswer(before, answer, asked)),
-    );
-    desk.current = own;
-    return own.close;
-  }, []);
-  useEffect(() => {
-    if (question === undefined) {
-      desk.current?.drop();
-      setState(nothing);
-      return;
-    }
-    setState((before) => ({ ...before, problem: undefined, working: true }));
-    const timer = setTimeout(() => desk.current?.ask(JSON.parse(question)), pause);
-    return () => clearTimeout(timer);
-  }, [question]);
-  return state;
-}
+const how: AskingHow<JudgeAsked, JudgeAnswer, MadeJudgement> = {
+  open: (answered) => judgeDesk(startWorker, answered),
+  pause: 200,
+  after: afterJudgeAnswer,
+};
 
 export function afterJudgeAnswer(
   before: JudgementState,

@@ -5,6 +5,7 @@ import { useDesk } from "./desk.js";
 import type { JudgementAsked } from "./judgeMessages.js";
 import { useJudgement } from "./useJudgement.js";
 import type { MadePlan } from "./usePlan.js";
+import { useStable } from "./useStable.js";
 
 /** A lot put elsewhere to see what that costs, neither kept nor put back yet. */
 export interface Trial {
@@ -38,37 +39,43 @@ export function useMoving(made: MadePlan): Moving {
   const lines = worked?.lines;
   const { chosen } = haul.state;
   const { kitchen } = made.asked;
-  const kept = useMemo(
-    () => (lines ? chosenLots(chosen, lines, kitchen) : nothingKept),
-    [chosen, lines, kitchen],
-  );
+  const kept = useMemo(() => {
+    const found = lines ? chosenLots(chosen, lines, kitchen) : nothingKept;
+    return found.size === 0 ? nothingKept : found;
+  }, [chosen, lines, kitchen]);
   const ask = useAsk(made, kept, trial);
   const { made: judged, working, problem } = useJudgement(ask);
-  const judgement = judged && ask && sameAsked(judged.asked, ask) ? judged.judgement : undefined;
+  const judgement = useMemo(
+    () => (judged && ask && sameAsked(judged.asked, ask) ? judged.judgement : undefined),
+    [judged, ask],
+  );
   const shown = useMemo((): MadePlan => {
     if (!judgement) return made;
     return { ...made, plan: judgement.yours, reasons: [] };
   }, [made, judgement]);
-  const lineOf = (lot: string) => lines?.find((line) => line.lot?.id === lot)?.key;
-  const change = (lot: string, at: ChosenAt | undefined) => {
-    const key = lineOf(lot);
+  const change = useStable((lot: string, at: ChosenAt | undefined) => {
+    const key = lines?.find((line) => line.lot?.id === lot)?.key;
     if (key !== undefined) haul.change({ change: "chosen", key, at });
-  };
-  return {
-    shown,
-    judgement,
-    working: ask !== undefined && (working || (judgement === undefined && problem === undefined)),
-    problem,
-    trial,
-    kept,
-    attempt: setTrial,
-    keep() {
-      if (trial) change(trial.lot, trial.at);
-      setTrial(undefined);
-    },
-    putBack: () => setTrial(undefined),
-    release: (lot) => change(lot, undefined),
-  };
+  });
+  const busy = ask !== undefined && (working || (judgement === undefined && problem === undefined));
+  return useMemo(
+    () => ({
+      shown,
+      judgement,
+      working: busy,
+      problem,
+      trial,
+      kept,
+      attempt: setTrial,
+      keep() {
+        if (trial) change(trial.lot, trial.at);
+        setTrial(undefined);
+      },
+      putBack: () => setTrial(undefined),
+      release: (lot: string) => change(lot, undefined),
+    }),
+    [shown, judgement, busy, problem, trial, kept, change],
+  );
 }
 
 /** What to judge; nothing while all lies as planned. How good the plan is proved to be comes later and changes nothing in it. */

@@ -1,8 +1,8 @@
 import type { LotReason, Plan, Proof } from "@keepwright/planner";
-import { useCallback, useEffect, useRef, useState } from "react";
-import { type PlanDesk, planDesk } from "./planDesk.js";
+import { planDesk } from "./planDesk.js";
 import type { PlanAnswer, PlanAsked } from "./planMessages.js";
 import { startWorker } from "./startWorker.js";
+import { type Asking, type AskingHow, useAsking } from "./useAsking.js";
 
 /** A plan with what it was asked for, so that its words never mix with what was typed since. */
 export interface MadePlan {
@@ -15,50 +15,16 @@ export interface MadePlan {
   readonly proving: boolean;
 }
 
-export interface PlanState {
-  readonly made: MadePlan | undefined;
-  /** Why no plan could be made; empty when the planner stopped without a word. */
-  readonly problem: string | undefined;
-  readonly working: boolean;
-}
+export type PlanState = Asking<MadePlan>;
 
-/** Pause after the last change before planning again [ms], so that typing is not answered letter by letter. */
-const pause = 350;
-const nothing: PlanState = { made: undefined, problem: undefined, working: false };
+/** Plans in a worker whenever what is asked changes; a pause keeps typing from being answered letter by letter. */
+export const usePlan = (ask: PlanAsked | undefined) => useAsking(ask, how);
 
-/** Plans in a worker whenever what is asked changes; the last plan stays until the next one is there. */
-export function usePlan(ask: PlanAsked | undefined): PlanState & { readonly again: () => void } {
-  const [state, setState] = useState(nothing);
-  const [attempt, setAttempt] = useState(0);
-  const desk = useRef<PlanDesk | undefined>(undefined);
-  const question = ask === undefined ? undefined : JSON.stringify(ask);
-  const newest = useRef(question);
-  newest.current = question;
-
-  useEffect(() => {
-    const answered = (answer: PlanAnswer, asked: PlanAsked) =>
-      setState((before) => {
-        const after = afterAnswer(before, answer, asked);
-        // An answer to what was asked before the last change is shown, but the work is not done with it.
-        return JSON.stringify(asked) === newest.current ? after : { ...after, working: true };
-      });
-    const own = planDesk(startWorker, answered, startWorker);
-    desk.current = own;
-    return own.close;
-  }, []);
-  useEffect(() => {
-    if (question === undefined) {
-      desk.current?.drop();
-      setState(nothing);
-      return;
-    }
-    setState((before) => ({ ...before, problem: undefined, working: true }));
-    const timer = setTimeout(() => desk.current?.ask(JSON.parse(question)), pause);
-    return () => clearTimeout(timer);
-  }, [question, attempt]);
-  const again = useCallback(() => setAttempt((before) => before + 1), []);
-  return { ...state, again };
-}
+const how: AskingHow<PlanAsked, PlanAnswer, MadePlan> = {
+  open: (answered) => planDesk(startWorker, answered, startWorker),
+  pause: 350,
+  after: afterAnswer,
+};
 
 export function afterAnswer(before: PlanState, answer: PlanAnswer, asked: PlanAsked): PlanState {
   const { made } = before;

@@ -1,5 +1,5 @@
 import { type HandoutContext, handoutContext, type Language } from "@keepwright/handout";
-import { useDeferredValue, useMemo } from "react";
+import { useMemo } from "react";
 import { daysFrom } from "../state/daysAway.js";
 import { kitchenOf } from "../state/kitchenOf.js";
 import type { PlannerState } from "../state/plannerState.js";
@@ -25,7 +25,7 @@ export function useWorkedOut(
   language: Language,
 ): WorkedOut | undefined {
   const from = useToday();
-  const text = useDeferredValue(state.text);
+  const { text } = state;
   const lines = useMemo(
     () => (catalogue && read ? read(text, state.corrections, catalogue) : noLines),
     [text, state.corrections, catalogue, read],
@@ -34,17 +34,26 @@ export function useWorkedOut(
     () => catalogue && handoutContext(catalogue, { units: state.units, language }),
     [state.units, catalogue, language],
   );
-  const ask = useMemo(() => askFor(state, lotsToPlan(lines), from), [state, lines, from]);
-  const { again, made, problem, working } = usePlan(ask);
-  // One and the same while nothing about the plan changes, so that it is not drawn anew at every letter.
-  const plan = useMemo(() => ({ made, problem, working }), [made, problem, working]);
-  return context && { lines, context, plan, again };
+  const kitchen = useMemo(() => kitchenOf(state), [state.kitchen, state.kitchens]);
+  const { people, days, portions, away } = state;
+  const ask = useMemo(
+    () => askFor({ people, days, portions, away }, kitchen, lotsToPlan(lines), from),
+    [people, days, portions, away, kitchen, lines, from],
+  );
+  const plan = usePlan(ask);
+  return useMemo(() => context && { lines, context, plan, again: plan.again }, [lines, context, plan]);
 }
 
-function askFor(state: PlannerState, lots: PlanAsked["lots"], from: string): PlanAsked | undefined {
+type Household = Pick<PlannerState, "people" | "days" | "portions" | "away">;
+
+function askFor(
+  { people, days, portions, away }: Household,
+  kitchen: PlanAsked["kitchen"],
+  lots: PlanAsked["lots"],
+  from: string,
+): PlanAsked | undefined {
   if (lots.length === 0) return undefined;
-  const { people, days, portions, away } = state;
   const daysAway = away.map((day) => daysFrom(from, day)).filter((day) => day >= 0 && day < days);
   const household = { people, portionsPerPersonPerDay: portions, daysAway, days };
-  return { lots, kitchen: kitchenOf(state), household, from };
+  return { lots, kitchen, household, from };
 }

@@ -1,5 +1,5 @@
 import { assumedLine, type HandoutContext, lotLine, questionLine, shortText } from "@keepwright/handout";
-import { useId, useState } from "react";
+import { memo, useId, useState } from "react";
 import type { Correction } from "../state/corrections.js";
 import { type ReadLine, waits } from "../state/readLots.js";
 import { useWords } from "../words/words.js";
@@ -16,7 +16,7 @@ interface LotLineProps extends LineChanges {
 }
 
 /** One thing that was read: what it is taken to be, with one touch to change it and one to put back what was read. */
-export function LotLine({ line, context, onCorrect, onAsRead }: LotLineProps) {
+export const LotLine = memo(function LotLine({ line, context, onCorrect, onAsRead }: LotLineProps) {
   const say = useWords();
   const id = useId();
   const [open, setOpen] = useState(() => waits(line));
@@ -67,7 +67,7 @@ export function LotLine({ line, context, onCorrect, onAsRead }: LotLineProps) {
       </div>
     </div>
   );
-}
+});
 
 type LineProps = Pick<LotLineProps, "line" | "context">;
 

@@ -24,6 +24,7 @@ export function UnpackPage() {
   const correct = useStable((key: string, correction: Correction) =>
     haul.change({ change: "correct", key, correction }),
   );
+  const change = useStable(haul.change);
   const asRead = useStable((key: string) => haul.change({ change: "as read", key }));
   const clear = () => {
     haul.clear();
@@ -33,7 +34,7 @@ export function UnpackPage() {
     <>
       <SwatchPatterns />
       <div className="unpack">
-        <HaulBox text={state.text} box={box} onChange={(next) => haul.change({ change: "text", text: next })}>
+        <HaulBox box={box}>
           <HaulButtons
             empty={state.text.trim() === ""}
             example={haul.example}
@@ -56,7 +57,13 @@ export function UnpackPage() {
       </div>
       {worked && (
         <>
-          <KitchenChooser state={state} context={worked.context} onChange={haul.change} />
+          <KitchenChooser
+            kitchens={state.kitchens}
+            kitchen={state.kitchen}
+            units={state.units}
+            context={worked.context}
+            onChange={change}
+          />
           <Suspense fallback={<p role="status">{say("plan.working")}</p>}>
             <PlanView state={worked.plan} context={worked.context} onAgain={worked.again} />
           </Suspense>

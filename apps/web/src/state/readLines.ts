@@ -1,5 +1,5 @@
 import type { Catalogue } from "@keepwright/catalogue";
-import { type Lot, type NotUnderstood, readHaul } from "@keepwright/planner";
+import { type Lot, type NotUnderstood, readHaul, type UnderstoodLot } from "@keepwright/planner";
 import { type Correction, type Corrections, corrected, correctionKey, enteredMass } from "./corrections.js";
 import type { ReadLine } from "./readLots.js";
 
@@ -29,6 +29,9 @@ function answered(
   return { ...usual, typed: item.typed, ...rest, id, commodity, ...mass };
 }
 
+/** Lines as they were made last, by what they were read as: what did not change stays one and the same, and is not drawn anew. */
+const made = new WeakMap<UnderstoodLot | NotUnderstood, ReadLine>();
+
 /** Reads the haul and lays the person's corrections over it, line by line. */
 export function readLines(text: string, corrections: Corrections, catalogue: Catalogue): readonly ReadLine[] {
   const repeats = new Map<string, number>();
@@ -39,12 +42,27 @@ export function readLines(text: string, corrections: Corrections, catalogue: Cat
     const key = correctionKey(item.typed, repeat);
     const correction = Object.hasOwn(corrections, key) ? corrections[key] : undefined;
     const id = `lot-${index + 1}`;
-    if (item.kind === "lot") {
-      const lot = corrected(item, correction, (kind) => catalogue.commodities.get(kind));
-      return { kind: "lot", key, item, correction, lot: { ...lot, id } };
-    }
-    const likely = likelyKind(item, catalogue);
-    const lot = answered(item, correction, likely, { id, catalogue });
-    return { kind: "question", key, item, correction, likely, lot };
+    const before = made.get(item);
+    if (before?.key === key && before.id === id && before.correction === correction) return before;
+    const line = lineOf(item, { key, id, correction, catalogue });
+    made.set(item, line);
+    return line;
   });
+}
+
+interface LineWith {
+  readonly key: string;
+  readonly id: string;
+  readonly correction: Correction | undefined;
+  readonly catalogue: Catalogue;
+}
+
+function lineOf(item: UnderstoodLot | NotUnderstood, { key, id, correction, catalogue }: LineWith): ReadLine {
+  if (item.kind === "lot") {
+    const lot = corrected(item, correction, (kind) => catalogue.commodities.get(kind));
+    return { kind: "lot", key, id, item, correction, lot: { ...lot, id } };
+  }
+  const likely = likelyKind(item, catalogue);
+  const lot = answered(item, correction, likely, { id, catalogue });
+  return { kind: "question", key, id, item, correction, likely, lot };
 }

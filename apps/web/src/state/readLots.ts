@@ -5,6 +5,8 @@ import type { Correction } from "./corrections.js";
 export interface UnderstoodLine {
   readonly kind: "lot";
   readonly key: string;
+  /** Of its lot, where there is one. */
+  readonly id: string;
   readonly item: UnderstoodLot;
   readonly correction: Correction | undefined;
   /** As it stands after the correction, also when it is left out. */
@@ -13,6 +15,8 @@ export interface UnderstoodLine {
 export interface QuestionLine {
   readonly kind: "question";
   readonly key: string;
+  /** Of its lot, where there is one. */
+  readonly id: string;
   readonly item: NotUnderstood;
   readonly correction: Correction | undefined;
   /** The kind the words name although the amount is in doubt; shown as a suggestion, never planned with unasked. */

@@ -1,4 +1,5 @@
 import { type Act, type Entry, type History, noHistory, taken } from "../state/history/history.js";
+import { sharing } from "../state/history/sharing.js";
 import type { StepName } from "../state/history/stepName.js";
 import type { PlannerChange, PlannerState } from "../state/plannerState.js";
 import {
@@ -67,6 +68,8 @@ export class Keeper {
   #number = 0;
   #underWay: readonly Entry[] = [];
   #forgotten: Forgotten | undefined;
+  /** Bringing in what is under way, while that has not begun. */
+  #bringing: Promise<void> | undefined;
   /** Everything asked of the database until now, one after another. */
   #work: Promise<void> = Promise.resolve();
   #current: Kept;
@@ -180,7 +183,9 @@ export class Keeper {
   }
 
   #tell(): void {
-    this.#current = this.#snapshot();
+    const next = sharing(this.#current, this.#snapshot());
+    if (next === this.#current) return;
+    this.#current = next;
     for (const listener of this.#listeners) listener();
   }
 
@@ -189,7 +194,8 @@ export class Keeper {
     this.#held = next;
     const seen = next.seen[this.#options.by] ?? 0;
     this.#underWay = this.#underWay.filter(({ number }) => number > seen);
-    this.#view = this.#underWay.reduce(taken, next.history);
+    const view = this.#underWay.reduce(taken, next.history);
+    this.#view = { ...view, state: sharing(this.#view.state, view.state) };
     this.#tell();
   }
 
@@ -215,8 +221,18 @@ export class Keeper {
     return this.#work;
   }
 
+  /** Once it begins it takes all that is under way by then: what comes before that need not be brought in by itself. */
   #bringIn(): Promise<void> {
-    return this.#then(async (shelf) => (this.#underWay.length > 0 ? shelf.take(this.#underWay) : undefined));
+    if (this.#bringing) return this.#bringing;
+    const own = this.#then(async (shelf) => {
+      this.#bringing = undefined;
+      return this.#underWay.length > 0 ? shelf.take(this.#underWay) : undefined;
+    });
+    this.#bringing = own;
+    void own.then(() => {
+      if (this.#bringing === own) this.#bringing = undefined;
+    });
+    return own;
   }
 
   #act(act: Act): void {

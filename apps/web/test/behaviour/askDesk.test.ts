@@ -1,15 +1,16 @@
 import { ordinaryKitchens } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { answerAsk } from "../../src/behaviour/answerAsk.js";
-import { type AskWorker, askDesk } from "../../src/behaviour/askDesk.js";
+import { askDesk } from "../../src/behaviour/askDesk.js";
 import type { AskRequest, KindAsked } from "../../src/behaviour/askMessages.js";
+import type { WorkerPart } from "../../src/behaviour/workerPart.js";
 
 const kitchen = ordinaryKitchens.ordinary;
 const asked = (id: string): KindAsked => ({ id, kitchen, form: "whole" });
 
 /** Workers that answer only when they are told to. */
 function standIn() {
-  const workers: (AskWorker & { readonly posted: AskRequest[]; ended: boolean })[] = [];
+  const workers: (WorkerPart & { readonly posted: AskRequest[]; ended: boolean })[] = [];
   const start = () => {
     const own = {
       posted: [] as AskRequest[],

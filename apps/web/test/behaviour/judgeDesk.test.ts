@@ -1,6 +1,6 @@
 import { type BesideDraws, type Judgement, ordinaryKitchens } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
-import { type JudgeWorker, judgeDesk } from "../../src/behaviour/judgeDesk.js";
+import { judgeDesk } from "../../src/behaviour/judgeDesk.js";
 import type {
   ImprovementsAsked,
   JudgeAnswer,
@@ -8,6 +8,7 @@ import type {
   JudgeRequest,
 } from "../../src/behaviour/judgeMessages.js";
 import { afterJudgeAnswer } from "../../src/behaviour/useJudgement.js";
+import type { WorkerPart } from "../../src/behaviour/workerPart.js";
 
 const about = {
   lots: [],
@@ -25,7 +26,7 @@ const improve = (from: string): ImprovementsAsked => ({ ...about, kind: "improve
 const judgement = {} as Judgement;
 
 /** A worker that answers when it is told to. */
-class Stand implements JudgeWorker {
+class Stand implements WorkerPart {
   onmessage: Worker["onmessage"] = null;
   onerror: Worker["onerror"] = null;
   readonly requests: JudgeRequest[] = [];

@@ -1,8 +1,9 @@
 import { ordinaryKitchens, type Plan, type Proof } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
-import { type PlanWorker, planDesk } from "../../src/behaviour/planDesk.js";
+import { planDesk } from "../../src/behaviour/planDesk.js";
 import type { PlanAnswer, PlanAsked, PlanRequest, QuickMessage } from "../../src/behaviour/planMessages.js";
 import { afterAnswer } from "../../src/behaviour/usePlan.js";
+import type { WorkerPart } from "../../src/behaviour/workerPart.js";
 
 const asked = (from: string): PlanAsked => ({
   lots: [],
@@ -14,7 +15,7 @@ const plan = {} as Plan;
 const proof: Proof = { value: 100, bound: 90, gap: 0.1, relaxations: 24 };
 
 /** A worker that answers when it is told to. */
-class Stand implements PlanWorker {
+class Stand implements WorkerPart {
   onmessage: Worker["onmessage"] = null;
   onerror: Worker["onerror"] = null;
   readonly requests: (PlanRequest | QuickMessage)[] = [];

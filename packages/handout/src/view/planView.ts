@@ -72,27 +72,44 @@ export function summaryLines(
   ];
 }
 
-/** Turns a plan into rows and words. Computes nothing about produce: every amount comes from the plan or the catalogue. */
-export function planView(context: HandoutContext, plan: Plan, around: PlanSurroundings = {}): PlanView {
-  const names = lotNames(context, plan);
-  const places = placeNames(context, plan);
+/** The parts of a plan's view, each made when it is first asked for and then kept. */
+export type PlanParts = { readonly [part in keyof PlanView]: () => PlanView[part] };
+
+/** A plan in rows and words piece by piece, for a screen that is drawn piece by piece. */
+export function planParts(context: HandoutContext, plan: Plan, around: PlanSurroundings = {}): PlanParts {
+  const names = once(() => lotNames(context, plan));
+  const places = once(() => placeNames(context, plan));
   const date = (day: number) => fullDateWords(context.speaker, addDays(plan.from, day));
   return {
-    title: context.speaker.say("plan.title", { from: date(0), to: date(plan.days - 1) }),
-    summary: summaryLines(context, plan, around.kitchenAssumed === true),
-    reading: around.reading && readingView(context, around.reading),
-    kitchen: around.kitchen && kitchenView(context, around.kitchen),
-    places: placeViews(context, plan, names, around.counted),
-    preparation: preparationViews(context, plan, names),
-    moves: moveViews(context, plan, names, places),
-    wishes: wishViews(context, plan, names),
-    eating: eatingView(context, plan, names),
-    lives: lifeViews(context, plan, names),
-    waste: wasteLine(context, plan),
-    draws: drawsView(context, plan, names),
-    proof: proofLines(context, plan),
-    cautions: cautionLines(context, plan, places, names),
-    pressing: pressingCautionLines(context, plan, names),
-    throwAway: throwAwayLines(context, plan, names),
+    title: once(() => context.speaker.say("plan.title", { from: date(0), to: date(plan.days - 1) })),
+    summary: once(() => summaryLines(context, plan, around.kitchenAssumed === true)),
+    reading: once(() => around.reading && readingView(context, around.reading)),
+    kitchen: once(() => around.kitchen && kitchenView(context, around.kitchen)),
+    places: once(() => placeViews(context, plan, names(), around.counted)),
+    preparation: once(() => preparationViews(context, plan, names())),
+    moves: once(() => moveViews(context, plan, names(), places())),
+    wishes: once(() => wishViews(context, plan, names())),
+    eating: once(() => eatingView(context, plan, names())),
+    lives: once(() => lifeViews(context, plan, names())),
+    waste: once(() => wasteLine(context, plan)),
+    draws: once(() => drawsView(context, plan, names())),
+    proof: once(() => proofLines(context, plan)),
+    cautions: once(() => cautionLines(context, plan, places(), names())),
+    pressing: once(() => pressingCautionLines(context, plan, names())),
+    throwAway: once(() => throwAwayLines(context, plan, names())),
   };
+}
+
+function once<Made>(make: () => Made): () => Made {
+  let made: { readonly value: Made } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+/** Turns a plan into rows and words. Computes nothing about produce: every amount comes from the plan or the catalogue. */
+export function planView(context: HandoutContext, plan: Plan, around: PlanSurroundings = {}): PlanView {
+  const parts = Object.entries(planParts(context, plan, around));
+  return Object.fromEntries(parts.map(([part, make]) => [part, make()])) as unknown as PlanView;
 }

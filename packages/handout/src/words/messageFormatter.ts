@@ -33,11 +33,33 @@ export function messageFormatter(tag: string): MessageFormatter {
   // The library writes a number in a bare placeholder as a program would; people are told it as their language writes it.
   const written = (name: string, value: string | number, counts: ReadonlySet<string>) =>
     typeof value === "number" && !counts.has(name) ? numbers.format(value) : value;
+  const pieces = new Map<Message, readonly string[] | undefined>();
+  /** A message of words and bare placeholders, which most are, without the library; undefined where it takes more. */
+  const filled = (message: Message, values: GivenValues): string | undefined => {
+    if (!pieces.has(message)) pieces.set(message, piecesOf(message));
+    const parts = pieces.get(message);
+    let text = "";
+    for (const [index, part] of (parts ?? []).entries()) {
+      const value = index % 2 === 0 ? part : values[part];
+      if (typeof value !== "string" && typeof value !== "number") return undefined;
+      text += typeof value === "number" ? numbers.format(value) : value;
+    }
+    return parts && text;
+  };
   return (message, values) => {
+    const simple = filled(message, values);
+    if (simple !== undefined) return simple;
     const { format, counts } = parsed.get(message) ?? parse(message);
     const entries = Object.entries(values).map(([name, value]) => [name, written(name, value, counts)]);
     return format.format(Object.fromEntries(entries)) as string;
   };
+}
+
+/** Words and names of bare placeholders in turn, words first; undefined for a message with anything else in it, quoting among it. */
+function piecesOf(message: Message): readonly string[] | undefined {
+  const parts = message.split(/\{(\w+)\}/);
+  const plain = parts.every((part, index) => index % 2 === 1 || !/[{}]|''|'[<>]|'$/.test(part));
+  return plain ? parts : undefined;
 }
 
 /** Names of the placeholders that a plural form is chosen by. */

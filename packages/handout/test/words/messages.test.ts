@@ -1,4 +1,5 @@
 import { englishLanguage, type Language, spanishLanguage, speaker } from "@keepwright/handout";
+import { IntlMessageFormat } from "intl-messageformat";
 import { describe, expect, it } from "vitest";
 import { messageHoles, messageParts, pluralForms, typedHoles } from "../support/messageParts.js";
 
@@ -24,6 +25,18 @@ describe.each(languages.map((language) => [language.tag, language] as const))(
 
     it("have no placeholder that the types miss or make up", () => {
       for (const [key, message] of entries) expect(typedHoles(message), key).toEqual(messageHoles(message));
+    });
+
+    it("are said as the library says them", () => {
+      const { say } = speaker({ tag, messages });
+      for (const [key, message] of entries) {
+        const holes = messageHoles(message);
+        const values = Object.fromEntries(
+          holes.map((name, index) => [name, messageParts(message).plurals.has(name) ? 1234 : `<${index}>`]),
+        );
+        const library = new IntlMessageFormat(message, tag, undefined, { ignoreTag: true });
+        expect(say(key as "life.past", ...([values] as unknown as [])), key).toBe(library.format(values));
+      }
     });
 
     it("write a number that chooses a form as #, so that it is told as the language writes it", () => {

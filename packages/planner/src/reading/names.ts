@@ -169,6 +169,9 @@ export class SpellingGuesses {
   readonly #known: Guessed = new Map();
   /** By the very text, from earlier readings. */
   readonly #before: Guessed;
+  /** What the line being read asked about. */
+  #asked: Guessed = new Map();
+  #ranOut = false;
 
   constructor(
     private readonly catalogue: Catalogue,
@@ -176,6 +179,25 @@ export class SpellingGuesses {
     private left = 400,
   ) {
     this.#before = guessedFor(catalogue);
+  }
+
+  /** From here on, what is asked about is another line's. */
+  startLine(): void {
+    this.#asked = new Map();
+  }
+
+  /** What the line asked about, by which it may be taken again; undefined where lookups ran out. */
+  askedInLine(): ReadonlyMap<string, FoundName | undefined> | undefined {
+    return this.#ranOut ? undefined : this.#asked;
+  }
+
+  /** Counts a line read before as if it were read again. False, and nothing counted, where there are not enough lookups left for it. */
+  askAgain(asked: ReadonlyMap<string, FoundName | undefined>): boolean {
+    const fresh = [...asked].filter(([key]) => !this.#known.has(key));
+    if (fresh.length > this.left) return false;
+    this.left -= fresh.length;
+    for (const [key, name] of fresh) this.#known.set(key, name);
+    return true;
   }
 
   /** The name meant at a token, where its spelling is only near; several kinds when it may be any of them. */
@@ -196,13 +218,19 @@ export class SpellingGuesses {
 
   private guess(text: string): FoundName | undefined {
     const key = folded(text);
-    if (this.#known.has(key)) return this.#known.get(key);
-    // Counted whether it is known from an earlier reading or not: the same text always gives the same reading.
-    if (this.left-- <= 0) return undefined;
-    const name = this.#before.has(text) ? this.#before.get(text) : this.lookUp(text);
-    this.#before.set(text, name);
-    this.#known.set(key, name);
-    return name;
+    if (!this.#known.has(key)) {
+      // Counted whether it is known from an earlier reading or not: the same text always gives the same reading.
+      if (this.left <= 0) {
+        this.#ranOut = true;
+        return undefined;
+      }
+      this.left -= 1;
+      const name = this.#before.has(text) ? this.#before.get(text) : this.lookUp(text);
+      this.#before.set(text, name);
+      this.#known.set(key, name);
+    }
+    this.#asked.set(key, this.#known.get(key));
+    return this.#known.get(key);
   }
 
   private lookUp(text: string): FoundName | undefined {

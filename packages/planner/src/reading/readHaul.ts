@@ -2,6 +2,7 @@ import type { Catalogue } from "@keepwright/catalogue";
 import { clausesOf } from "./clauses.js";
 import { itemsOf } from "./items.js";
 import { lex } from "./lex.js";
+import { lineBefore, rememberLine } from "./linesBefore.js";
 import { SpellingGuesses } from "./names.js";
 import { connectives, joiningMarks } from "./plainWords.js";
 import { mostLots, type NotUnderstood, type Reading, type UnderstoodLot } from "./reading.js";
@@ -48,13 +49,21 @@ function readLine(
   line: string,
   start: number,
   guesses: SpellingGuesses,
-): Item[] {
+): readonly Item[] {
+  // Where something was blanked the line says less than what was typed.
+  const alike = text.startsWith(line, start);
+  const before = alike ? lineBefore(catalogue, line, start, guesses) : undefined;
+  if (before) return before;
+  guesses.startLine();
   const skipped = bulletLength(line);
   const tokens = tokensOf(line.slice(skipped), start + skipped);
   const items = clausesOf(lex(catalogue, tokens, guesses)).flatMap((clause) =>
     itemsOf(catalogue, text, tokens, clause),
   );
-  return [...items, ...leftovers(text, tokens, items)].sort((one, other) => one.from - other.from);
+  const read = [...items, ...leftovers(text, tokens, items)].sort((one, other) => one.from - other.from);
+  const asked = guesses.askedInLine();
+  if (alike && asked) rememberLine(catalogue, line, { start, items: read, asked });
+  return read;
 }
 
 /** Everything from a position on as one question. */

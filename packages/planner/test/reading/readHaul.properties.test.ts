@@ -135,6 +135,32 @@ describe("any text at all", () => {
     );
   });
 
+  it("reads the same whatever was read before it", () => {
+    const unread = () => ({ ...catalogue() });
+    fc.assert(
+      fc.property(anyText, anyText, (before, text) => {
+        const used = unread();
+        readHaul(`${before}\n${text}`, used);
+        readHaul(before, used);
+        expect(readHaul(text, used)).toEqual(readHaul(text, unread()));
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("looks up as many words whatever was read before it", () => {
+    const letters = "bcdfghjklm";
+    const noWord = (index: number) => [...String(index)].map((figure) => letters[Number(figure)]).join("q");
+    const lines = Array.from(
+      { length: 120 },
+      (_, index) => `x${noWord(index)}z y${noWord(index)}x w${noWord(index)}`,
+    );
+    const used = { ...catalogue() };
+    const text = lines.join("\n");
+    readHaul(lines.slice(60).join("\n"), used);
+    expect(readHaul(text, used)).toEqual(readHaul(text, { ...catalogue() }));
+  });
+
   it("gives only lots that the planner accepts, and each question-item asks something", () => {
     fc.assert(
       fc.property(anyText, (text) => {

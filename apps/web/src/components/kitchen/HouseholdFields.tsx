@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { useId, useMemo } from "react";
 import { useDesk } from "../../behaviour/desk.js";
 import { useToday } from "../../behaviour/useToday.js";
 import { daysOfPlan } from "../../state/daysAway.js";
@@ -50,12 +50,16 @@ function DaysAway() {
   const { haul, language } = useDesk();
   const id = useId();
   const { away, days } = haul.state;
-  const written = new Intl.DateTimeFormat(language, {
-    weekday: "short",
-    day: "numeric",
-    month: "short",
-    timeZone: "UTC",
-  });
+  const written = useMemo(
+    () =>
+      new Intl.DateTimeFormat(language, {
+        weekday: "short",
+        day: "numeric",
+        month: "short",
+        timeZone: "UTC",
+      }),
+    [language],
+  );
   return (
     <fieldset className="segments away" aria-describedby={`${id}-note`}>
       <legend>{say("kitchen.away")}</legend>

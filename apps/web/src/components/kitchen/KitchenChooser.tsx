@@ -1,4 +1,5 @@
 import { type HandoutContext, kitchenView, type Units, unitsOf } from "@keepwright/handout";
+import { memo, useMemo } from "react";
 import { kitchenOf } from "../../state/kitchenOf.js";
 import type { PlannerChange, PlannerState } from "../../state/plannerState.js";
 import { addressOf } from "../../state/route.js";
@@ -7,21 +8,33 @@ import { PeopleAndDays, PortionsAndAway } from "./HouseholdFields.js";
 import { KitchenSelect } from "./KitchenSelect.js";
 
 interface KitchenChooserProps {
-  readonly state: PlannerState;
+  readonly kitchens: PlannerState["kitchens"];
+  readonly kitchen: PlannerState["kitchen"];
+  readonly units: Units;
   readonly context: HandoutContext;
   readonly onChange: (change: PlannerChange) => void;
 }
 
 /** Which kitchen, how many people, how many days, which units; and, on opening, what that kitchen is and who is away. */
-export function KitchenChooser({ state, context, onChange }: KitchenChooserProps) {
+export const KitchenChooser = memo(function KitchenChooser({
+  kitchens,
+  kitchen,
+  units,
+  context,
+  onChange,
+}: KitchenChooserProps) {
   const say = useWords();
+  const described = useMemo(
+    () => kitchenView(context, kitchenOf({ kitchen, kitchens })).lines,
+    [context, kitchen, kitchens],
+  );
   return (
     <section className="kitchen" aria-labelledby="kitchen-heading">
       <h2 id="kitchen-heading">{say("kitchen.heading")}</h2>
       <div className="fields">
-        <KitchenSelect state={state} context={context} onChange={onChange} />
+        <KitchenSelect state={{ kitchens, kitchen }} context={context} onChange={onChange} />
         <PeopleAndDays />
-        <UnitsField units={state.units} onChange={(units) => onChange({ change: "units", units })} />
+        <UnitsField units={units} onChange={(units) => onChange({ change: "units", units })} />
         <a className="button" href={addressOf("kitchen")}>
           {say("kitchen.describe")}
         </a>
@@ -35,14 +48,14 @@ export function KitchenChooser({ state, context, onChange }: KitchenChooserProps
       <details>
         <summary>{say("kitchen.details")}</summary>
         <ul>
-          {kitchenView(context, kitchenOf(state)).lines.map((line) => (
+          {described.map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>
       </details>
     </section>
   );
-}
+});
 
 interface UnitsFieldProps {
   readonly units: Units;

@@ -4,7 +4,7 @@ import type { PlannerChange, PlannerState } from "../../state/plannerState.js";
 import { useWords } from "../../words/words.js";
 
 interface KitchenSelectProps {
-  readonly state: PlannerState;
+  readonly state: Pick<PlannerState, "kitchens" | "kitchen">;
   readonly context: HandoutContext;
   readonly onChange: (change: PlannerChange) => void;
 }

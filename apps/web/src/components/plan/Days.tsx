@@ -1,4 +1,5 @@
 import type { EatingView, MoveView } from "@keepwright/handout";
+import { memo } from "react";
 import { useWords } from "../../words/words.js";
 
 interface DaysProps {
@@ -11,7 +12,7 @@ interface DaysProps {
 }
 
 /** The days in a line: what is moved and what is eaten on each. Today is marked; what has passed is dimmed and says so. */
-export function Days({ heading, eating, moves, wishes, today }: DaysProps) {
+export const Days = memo(function Days({ heading, eating, moves, wishes, today }: DaysProps) {
   const movesOn = (date: string) => moves.filter((move) => move.date === date);
   const days = eating.days.filter(
     ({ date, away, entries }) => away || entries.length > 0 || date === today || movesOn(date).length > 0,
@@ -32,7 +33,7 @@ export function Days({ heading, eating, moves, wishes, today }: DaysProps) {
       </div>
     </section>
   );
-}
+});
 
 interface DayProps {
   readonly day: EatingView["days"][number];

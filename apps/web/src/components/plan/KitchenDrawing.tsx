@@ -1,7 +1,7 @@
 import type { HandoutContext, PlaceView } from "@keepwright/handout";
 import { roomWords } from "@keepwright/handout";
 import type { Kitchen, Plan } from "@keepwright/planner";
-import { useMemo } from "react";
+import { memo, useMemo } from "react";
 import { boxOf, unitsPerLitre } from "../../drawing/kitchenScale.js";
 import { useWords } from "../../words/words.js";
 import type { Marks } from "./marks.js";
@@ -9,7 +9,9 @@ import { PlaceCard } from "./PlaceCard.js";
 
 interface KitchenDrawingProps {
   readonly heading: string;
-  readonly plan: Plan;
+  readonly lots: Plan["lots"];
+  /** The places as the plan has them, with their room. */
+  readonly drawn: Plan["places"];
   readonly kitchen: Kitchen;
   readonly places: readonly PlaceView[];
   readonly context: HandoutContext;
@@ -27,9 +29,17 @@ const sorts: Readonly<Record<Plan["places"][number]["placeKind"], Sort>> = {
 };
 
 /** The kitchen as one sees it standing in it: each refrigerator with its shelves, door and drawers, and the room beside. */
-export function KitchenDrawing({ heading, plan, kitchen, places, context, marks }: KitchenDrawingProps) {
+export const KitchenDrawing = memo(function KitchenDrawing({
+  heading,
+  lots,
+  drawn,
+  kitchen,
+  places,
+  context,
+  marks,
+}: KitchenDrawingProps) {
   const say = useWords();
-  const perLitre = useMemo(() => unitsPerLitre(plan.places), [plan.places]);
+  const perLitre = useMemo(() => unitsPerLitre(drawn), [drawn]);
   const refrigeratorOf = (place: PlaceView) =>
     kitchen.places.find(({ id }) => id === place.place)?.refrigerator;
   const inRoom = places.filter((place) => refrigeratorOf(place) === undefined);
@@ -53,28 +63,30 @@ export function KitchenDrawing({ heading, plan, kitchen, places, context, marks 
           .map((group) => (
             <div key={group.name} className={group.cold ? "group refrigerator" : "group room"}>
               <h4>{group.name}</h4>
-              <PlaceGroup plan={plan} places={group.places} perLitre={perLitre} marks={marks} />
+              <PlaceGroup lots={lots} drawn={drawn} places={group.places} perLitre={perLitre} marks={marks} />
             </div>
           ))}
       </div>
     </section>
   );
-}
+});
 
-type PlaceGroupProps = Pick<KitchenDrawingProps, "plan" | "places" | "marks"> & { readonly perLitre: number };
+type PlaceGroupProps = Pick<KitchenDrawingProps, "lots" | "drawn" | "places" | "marks"> & {
+  readonly perLitre: number;
+};
 
 /** Shelves above drawers, and the door beside them where there is one. */
-function PlaceGroup({ plan, places, perLitre, marks }: PlaceGroupProps) {
-  const drawn = useMemo(
-    () => new Map(plan.lots.map(({ id, litres }) => [id, { lot: id, ...marks(id), litres }])),
-    [plan.lots, marks],
+function PlaceGroup({ lots, drawn, places, perLitre, marks }: PlaceGroupProps) {
+  const marked = useMemo(
+    () => new Map(lots.map(({ id, litres }) => [id, { lot: id, ...marks(id), litres }])),
+    [lots, marks],
   );
   const cards = places.flatMap((place) => {
-    const own = plan.places.find((each) => each.place === place.place);
+    const own = drawn.find((each) => each.place === place.place);
     return own ? [{ place, sort: sorts[own.placeKind], box: boxOf(own, perLitre) }] : [];
   });
   const card = ({ place, sort, box }: (typeof cards)[number]) => (
-    <PlaceCard key={place.place} place={place} box={box} perLitre={perLitre} drawn={drawn} sort={sort} />
+    <PlaceCard key={place.place} place={place} box={box} perLitre={perLitre} drawn={marked} sort={sort} />
   );
   const doors = cards.filter(({ sort }) => sort === "door");
   return (

@@ -1,4 +1,5 @@
 import type { LifeView } from "@keepwright/handout";
+import { memo } from "react";
 import { whyAddress } from "../../state/route.js";
 import { useWords } from "../../words/words.js";
 
@@ -8,7 +9,7 @@ interface LifeListProps {
 }
 
 /** How long each lot lasts, shortest first, with the reason that tells most; all the rest is one touch away. */
-export function LifeList({ heading, lives }: LifeListProps) {
+export const LifeList = memo(function LifeList({ heading, lives }: LifeListProps) {
   return (
     <section className="words life-section">
       <h3>{heading}</h3>
@@ -19,7 +20,7 @@ export function LifeList({ heading, lives }: LifeListProps) {
       </ul>
     </section>
   );
-}
+});
 
 function Life({ life }: { readonly life: LifeView }) {
   const say = useWords();

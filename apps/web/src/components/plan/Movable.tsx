@@ -1,5 +1,5 @@
 import { type HandoutContext, lotNames, placeNames } from "@keepwright/handout";
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useMemo, useState } from "react";
 import { CarryingProvider, useCarrying } from "../../behaviour/useCarrying.js";
 import type { Moving } from "../../behaviour/useMoving.js";
 import { useWords } from "../../words/words.js";
@@ -26,11 +26,12 @@ export function Movable({ moving, context, children }: MovableProps) {
       if (lot) moving.attempt({ lot: lot.lot, at: { place, wrap: lot.stays[0]?.wrap ?? "none" } });
     },
   });
+  const forParts = useMemo(() => ({ ...carrying, openMenu: setMenu }), [carrying]);
   const { carried } = carrying;
   const chosen = lotOf(menu);
   const name = (part: string) => lotNames(context, plan).get(part) ?? part;
   return (
-    <CarryingProvider value={{ ...carrying, openMenu: setMenu }}>
+    <CarryingProvider value={forParts}>
       {children}
       <p id="move-hint" hidden>
         {say("move.hint")}

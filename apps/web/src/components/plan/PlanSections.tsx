@@ -1,5 +1,5 @@
-import { type HandoutContext, planView } from "@keepwright/handout";
-import { type ReactNode, useMemo } from "react";
+import { type HandoutContext, type PlanParts, proofLines } from "@keepwright/handout";
+import { memo, type ReactNode, useMemo } from "react";
 import { useDesk } from "../../behaviour/desk.js";
 import type { MadePlan } from "../../behaviour/usePlan.js";
 import { useToday } from "../../behaviour/useToday.js";
@@ -11,70 +11,120 @@ import { Days } from "./Days.js";
 import { DoNow, LeaveAsItIs } from "./DoNow.js";
 import { KitchenDrawing } from "./KitchenDrawing.js";
 import { LifeList } from "./LifeList.js";
-import { marksOf } from "./marks.js";
+import { type Marks, marksOf } from "./marks.js";
+import { partsOf } from "./partsOf.js";
 
-interface SectionsProps {
+interface PlanSectionsProps {
   readonly made: MadePlan;
   readonly context: HandoutContext;
+  /** What is said of it besides, below what is urgent. */
+  readonly children: ReactNode;
 }
 
-/** What was made, in rows and words, and what is to be done about it now. */
-function useSections({ made, context }: SectionsProps) {
-  const { worked } = useDesk();
-  const { plan, asked } = made;
-  const view = useMemo(
-    () => planView(context, plan, { counted: new Map(asked.lots.map((lot) => [lot.id, lot])) }),
-    [context, plan, asked.lots],
-  );
-  const lineOf = useMemo(() => lineKeys(plan, worked?.lines ?? []), [plan, worked?.lines]);
-  const tasks = useMemo(
-    () => nowTasks({ view, kitchen: asked.kitchen, lineOf }),
-    [view, asked.kitchen, lineOf],
-  );
-  const marks = useMemo(() => marksOf(plan), [plan]);
-  return { view, tasks, marks };
-}
-
-/** The sections of a plan; what is said of it besides stands below what is urgent. */
-export function PlanSections({ made, context, children }: SectionsProps & { readonly children: ReactNode }) {
+/**
+ * The sections of a plan. Each makes its own words, so that the page answers a letter or a touch between two of them; and is drawn again
+ * only when what it shows has changed.
+ */
+export function PlanSections({ made, context, children }: PlanSectionsProps) {
   const say = useWords();
-  const today = useToday();
   const { plan, asked } = made;
-  const { view, tasks, marks } = useSections({ made, context });
-  const { speaker } = context;
-  const later = view.cautions.filter((line) => !view.pressing.includes(line));
+  const parts = partsOf(context, made);
+  const { lots } = plan;
+  const marks = useMemo(() => marksOf({ lots }), [lots]);
+  const { kitchen } = asked;
   return (
     <>
-      <p className="plan-title">{view.title}.</p>
-      <Cautions heading={say("plan.pressing")} lines={view.pressing} pressing />
+      <p className="plan-title">{parts.title()}.</p>
+      <Cautions heading={say("plan.pressing")} lines={parts.pressing()} pressing />
       {children}
       <div className="now-and-where">
-        <DoNow tasks={tasks} marks={marks} />
-        <KitchenDrawing
-          heading={speaker.say("heading.places")}
-          plan={plan}
-          kitchen={asked.kitchen}
-          places={view.places}
-          context={context}
-          marks={marks}
-        />
-        <LeaveAsItIs heading={speaker.say("heading.leave")} tasks={view.preparation} />
+        <Now parts={parts} lots={lots} kitchen={kitchen} marks={marks} />
+        <Where parts={parts} plan={plan} kitchen={kitchen} marks={marks} context={context} />
+        <Leave parts={parts} context={context} />
       </div>
-      <Days
-        heading={say("plan.days")}
-        eating={view.eating}
-        moves={view.moves}
-        wishes={view.wishes.map(({ line }) => line)}
-        today={today}
-      />
-      <LifeList heading={speaker.say("heading.lives")} lives={view.lives} />
-      <Cautions heading={speaker.say("heading.cautions")} lines={later} />
-      {/* Last of all: how much better it could be is known some seconds after the rest, and moves nothing when it comes. */}
-      <section className="words worth">
-        <h3>{speaker.say("heading.waste")}</h3>
-        <p className="waste">{view.waste}</p>
-        {view.proof && <p className="proof">{view.proof.join(" ")}</p>}
-      </section>
+      <DayLine parts={parts} />
+      <Lives parts={parts} context={context} />
+      <LaterCautions parts={parts} context={context} />
+      <Worth parts={parts} plan={plan} context={context} />
     </>
+  );
+}
+
+interface PartProps {
+  readonly parts: PlanParts;
+}
+interface SpokenPartProps extends PartProps {
+  readonly context: HandoutContext;
+}
+interface MarkedPartProps extends PartProps {
+  readonly kitchen: MadePlan["asked"]["kitchen"];
+  readonly marks: Marks;
+}
+
+type NowProps = MarkedPartProps & Pick<MadePlan["plan"], "lots">;
+
+const Now = memo(function Now({ parts, lots, kitchen, marks }: NowProps) {
+  const lines = useDesk().worked?.lines;
+  const tasks = useMemo(() => {
+    const view = { places: parts.places(), preparation: parts.preparation() };
+    return nowTasks({ view, kitchen, lineOf: lineKeys({ lots }, lines ?? []) });
+  }, [parts, lots, kitchen, lines]);
+  return <DoNow tasks={tasks} marks={marks} />;
+});
+
+type WhereProps = MarkedPartProps & SpokenPartProps & Pick<MadePlan, "plan">;
+
+const Where = memo(function Where({ parts, plan, kitchen, marks, context }: WhereProps) {
+  return (
+    <KitchenDrawing
+      heading={context.speaker.say("heading.places")}
+      lots={plan.lots}
+      drawn={plan.places}
+      kitchen={kitchen}
+      places={parts.places()}
+      context={context}
+      marks={marks}
+    />
+  );
+});
+
+const Leave = memo(function Leave({ parts, context }: SpokenPartProps) {
+  return <LeaveAsItIs heading={context.speaker.say("heading.leave")} tasks={parts.preparation()} />;
+});
+
+const DayLine = memo(function DayLine({ parts }: PartProps) {
+  const say = useWords();
+  const today = useToday();
+  const wishes = parts.wishes().map(({ line }) => line);
+  return (
+    <Days
+      heading={say("plan.days")}
+      eating={parts.eating()}
+      moves={parts.moves()}
+      wishes={wishes}
+      today={today}
+    />
+  );
+});
+
+const Lives = memo(function Lives({ parts, context }: SpokenPartProps) {
+  return <LifeList heading={context.speaker.say("heading.lives")} lives={parts.lives()} />;
+});
+
+const LaterCautions = memo(function LaterCautions({ parts, context }: SpokenPartProps) {
+  const pressing = parts.pressing();
+  const later = parts.cautions().filter((line) => !pressing.includes(line));
+  return <Cautions heading={context.speaker.say("heading.cautions")} lines={later} />;
+});
+
+/** Last of all: how much better it could be is known some seconds after the rest, and moves nothing when it comes. */
+function Worth({ parts, plan, context }: SpokenPartProps & Pick<MadePlan, "plan">) {
+  const proof = proofLines(context, plan);
+  return (
+    <section className="words worth">
+      <h3>{context.speaker.say("heading.waste")}</h3>
+      <p className="waste">{parts.waste()}</p>
+      {proof && <p className="proof">{proof.join(" ")}</p>}
+    </section>
   );
 }

@@ -1,4 +1,5 @@
 import type { HandoutContext } from "@keepwright/handout";
+import { memo } from "react";
 import { MovingProvider, useMoving } from "../../behaviour/useMoving.js";
 import type { MadePlan, PlanState } from "../../behaviour/usePlan.js";
 import { useWords } from "../../words/words.js";
@@ -49,8 +50,13 @@ export function PlanView({ state, context, onAgain }: PlanViewProps) {
   );
 }
 
+interface MadePlanViewProps {
+  readonly made: MadePlan;
+  readonly context: HandoutContext;
+}
+
 /** The plan that was made, or what the person made of it by putting lots elsewhere. */
-function MadePlanView({ made, context }: { readonly made: MadePlan; readonly context: HandoutContext }) {
+const MadePlanView = memo(function MadePlanView({ made, context }: MadePlanViewProps) {
   const moving = useMoving(made);
   return (
     <MovingProvider value={moving}>
@@ -62,4 +68,4 @@ function MadePlanView({ made, context }: { readonly made: MadePlan; readonly con
       <WhyOverPlan made={moving.shown} changed={moving.judgement !== undefined} context={context} />
     </MovingProvider>
   );
-}
+});

@@ -9,7 +9,7 @@ export interface Mark {
 export type Marks = (lot: string) => Mark;
 
 /** Letters by the order of the plan; patterns by the order within a place, so that lots side by side look different. */
-export function marksOf({ lots }: Plan): Marks {
+export function marksOf({ lots }: Pick<Plan, "lots">): Marks {
   const inPlace = new Map<string, number>();
   const marks = new Map(
     lots.map(({ id, stays: [first] }, order): [string, Mark] => {

@@ -11,7 +11,7 @@ export function AddByName() {
   const [added, setAdded] = useState<string | undefined>(undefined);
   const add = (id: string) => {
     const words = wordsForKind(id, language, figures);
-    haul.change({ change: "text", text: withLine(haul.state.text, words) });
+    haul.change({ change: "text", text: withLine(haul.keeper.now().state.text, words) });
     setAdded(words);
   };
   return (
