@@ -131,7 +131,7 @@ describe("putting a lot elsewhere", () => {
     await close();
   });
 
-  it("by finger on the button, which does not scroll the page meanwhile", async () => {
+  it("by finger on the button, or resting on the block, neither of which scrolls the page meanwhile", async () => {
     const { page, faults, close } = await visit(browser(), {
       ...phone,
       viewport: { width: 360, height: 3000 },
@@ -152,6 +152,17 @@ describe("putting a lot elsewhere", () => {
       .getByRole("status")
       .filter({ hasText: /over “Counter”/ })
       .waitFor();
+    expect(await page.evaluate(() => scrollY)).toBe(top);
+    await at("touchEnd", []);
+    await keep(page).waitFor(judging);
+    await page.getByRole("button", { name: "Put it back" }).tap();
+    const block = await middle(planRegion(page).locator(".refrigerator .lot-block").first());
+    const over = page.getByRole("status").filter({ hasText: /In your hand/ });
+    await at("touchStart", [block]);
+    await over.waitFor();
+    await at("touchMove", [{ x: block.x, y: block.y + 30 }]);
+    await at("touchMove", [await middle(place(page, "Counter"))]);
+    await over.filter({ hasText: /over “Counter”/ }).waitFor();
     expect(await page.evaluate(() => scrollY)).toBe(top);
     await at("touchEnd", []);
     await keep(page).waitFor(judging);

@@ -1,6 +1,7 @@
 import { kindNames } from "@keepwright/catalogue";
 import { lazy, memo, Suspense, useMemo } from "react";
 import { DeskProvider } from "./behaviour/desk.js";
+import { useLettersAhead } from "./behaviour/lettersAhead.js";
 import { useFigures } from "./behaviour/useFigures.js";
 import { useHaul } from "./behaviour/useHaul.js";
 import { useLanguage } from "./behaviour/useLanguage.js";
@@ -13,7 +14,7 @@ import { NewerVersion } from "./components/NewerVersion.js";
 import { ScreenFocus } from "./components/ScreenFocus.js";
 import { UnpackPage } from "./pages/UnpackPage.js";
 import type { Screen } from "./state/route.js";
-import { WordsProvider } from "./words/words.js";
+import { useWords, WordsProvider } from "./words/words.js";
 
 const kinds = new Set(kindNames().keys());
 
@@ -33,6 +34,13 @@ export function App() {
   const haul = useHaul(kinds);
   const spoken = useLanguage(haul.state);
   return spoken && <SpokenApp haul={haul} {...spoken} />;
+}
+
+/** While a screen is on its way. Who opened the one for asking may have begun to ask. */
+function Opening({ screen }: { readonly screen: Screen }) {
+  const say = useWords();
+  useLettersAhead(screen === "ask");
+  return <p role="status">{say("screen.opening")}</p>;
 }
 
 type SpokenAppProps = NonNullable<ReturnType<typeof useLanguage>> & {
@@ -59,7 +67,7 @@ const SpokenApp = memo(function SpokenApp({ haul, language, tag, say, spoken }: 
           <NewerVersion />
           <KeepingNotices />
           {figures.failed && <p role="alert">{say("page.noFigures")}</p>}
-          <Suspense fallback={<p role="status">{say("screen.opening")}</p>}>
+          <Suspense fallback={<Opening screen={screen} />}>
             <ScreenFocus screen={screen}>
               <Shown on={on} />
             </ScreenFocus>

@@ -45,6 +45,7 @@ export {
 } from "./view/planView.js";
 export * from "./view/preparation.js";
 export { proofLines } from "./view/proofView.js";
+export { publishedRuleLines } from "./view/publishedRules.js";
 export * from "./view/readingView.js";
 export * from "./view/reasons.js";
 export * from "./view/sheet/sheetEating.js";

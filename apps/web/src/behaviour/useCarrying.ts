@@ -23,6 +23,8 @@ export interface Carried {
 
 /** Way of the pointer from which it is dragging and no longer a shaky touch [px]: declared preference, no source. */
 const leastWay = 8;
+/** How long a finger rests on a drawn part to pick it up, where moving at once scrolls the page [ms]: declared preference, no source. */
+const rest = 450;
 /** Nearness to the edge of the window at which the page runs along, and by how much each time it is drawn [px]. */
 const edge = 70;
 const run = 12;
@@ -89,27 +91,40 @@ function useHandles({ carried, setCarried, drop }: HandlesFor) {
     undefined,
   );
   const dragged = useRef(false);
+  const resting = useRest();
   const letGo = () => {
+    resting.end();
     start.current = undefined;
     setCarried(undefined);
   };
-  /** A handle for a part. `touch`: whether a finger may drag it; where not, a finger there scrolls the page. */
+  /** A handle for a part. `touch`: whether a finger drags it at once; where not, it scrolls the page unless it has rested there. */
   const handle = (part: string, touch: boolean) => ({
     onPointerDown(event: PointerEvent<Element>) {
       dragged.current = false;
-      if (event.button !== 0 || (event.pointerType === "touch" && !touch)) return;
-      start.current = { part, x: event.clientX, y: event.clientY };
-      event.currentTarget.setPointerCapture(event.pointerId);
+      if (event.button !== 0) return;
+      const { clientX: x, clientY: y, currentTarget, pointerId } = event;
+      start.current = { part, x, y };
+      currentTarget.setPointerCapture(pointerId);
+      if (event.pointerType !== "touch" || touch) return;
+      resting.begin(() => {
+        dragged.current = true;
+        setCarried({ part, over: placeAt(x, y), by: "pointer", x, y });
+      });
     },
     onPointerMove(event: PointerEvent<Element>) {
       const from = start.current;
       if (!from) return;
       const { clientX: x, clientY: y } = event;
       if (!dragged.current && Math.hypot(x - from.x, y - from.y) < leastWay) return;
+      if (!dragged.current && resting.begun()) {
+        letGo();
+        return;
+      }
       dragged.current = true;
       setCarried({ part: from.part, over: placeAt(x, y), by: "pointer", x, y });
     },
     onPointerUp() {
+      resting.end();
       start.current = undefined;
       if (carried?.by === "pointer") drop(carried);
     },
@@ -123,6 +138,33 @@ function useHandles({ carried, setCarried, drop }: HandlesFor) {
     },
   });
   return { handle, letGo };
+}
+
+const holdPage = (event: TouchEvent) => event.preventDefault();
+
+/** A finger that rests where it was put down; once it has, the page is held still until it is lifted. */
+function useRest() {
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  return useMemo(() => {
+    const end = () => {
+      clearTimeout(timer.current);
+      timer.current = undefined;
+      removeEventListener("touchmove", holdPage);
+    };
+    return {
+      begin(rested: () => void) {
+        end();
+        timer.current = setTimeout(() => {
+          timer.current = undefined;
+          addEventListener("touchmove", holdPage, { passive: false });
+          rested();
+        }, rest);
+      },
+      /** Whether a finger is down that has not rested long enough. */
+      begun: () => timer.current !== undefined,
+      end,
+    };
+  }, []);
 }
 
 export interface Carrying extends ReturnType<typeof useCarrying> {

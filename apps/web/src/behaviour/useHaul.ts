@@ -1,13 +1,17 @@
 import { useDeferredValue, useEffect, useMemo, useState, useSyncExternalStore } from "react";
 import { isExample, type PlannerChange, type PlannerState } from "../state/plannerState.js";
+import { unitsFor } from "../state/region.js";
 import { workedExample } from "../state/workedExample.js";
 import { Keeper, type Kept } from "../storage/keeper.js";
 import { deviceStore } from "../storage/localCopy.js";
 
+/** The worked example, in the units of the device's region. */
+const firstVisit: PlannerState = { ...workedExample, units: unitsFor(navigator.languages) };
+
 /** The database comes after the first paint: until it is open, the copy is shown and everything done is held for it. */
 async function openShelf(kinds: ReadonlySet<string>) {
   const { DatabaseShelf } = await import("../storage/databaseShelf.js");
-  return new DatabaseShelf({ kinds, otherwise: workedExample, clock: Date.now });
+  return new DatabaseShelf({ kinds, otherwise: firstVisit, clock: Date.now });
 }
 
 /** Whether nothing differs but what was typed, and what would be undone by it. */
@@ -36,7 +40,7 @@ export function useHaul(kinds: ReadonlySet<string>) {
     () =>
       new Keeper({
         kinds,
-        otherwise: workedExample,
+        otherwise: firstVisit,
         store: deviceStore,
         openShelf: () => openShelf(kinds),
         by: crypto.getRandomValues(new Uint32Array(2)).join("-"),

@@ -1,5 +1,5 @@
 import type { Judgement } from "@keepwright/planner";
-import { createContext, useContext, useMemo, useState } from "react";
+import { createContext, useContext, useMemo, useReducer, useState } from "react";
 import { type ChosenAt, type ChosenLots, chosenLots, withChosen } from "../state/chosenArrangement.js";
 import { useDesk } from "./desk.js";
 import type { JudgementAsked } from "./judgeMessages.js";
@@ -23,6 +23,8 @@ export interface Moving {
   readonly trial: Trial | undefined;
   /** Lots that the person keeps elsewhere. */
   readonly kept: ChosenLots;
+  /** Something is about to be put elsewhere: what it will be judged beside is made ready meanwhile. */
+  readonly prepare: () => void;
   readonly attempt: (trial: Trial) => void;
   readonly keep: () => void;
   readonly putBack: () => void;
@@ -43,11 +45,13 @@ export function useMoving(made: MadePlan): Moving {
     const found = lines ? chosenLots(chosen, lines, kitchen) : nothingKept;
     return found.size === 0 ? nothingKept : found;
   }, [chosen, lines, kitchen]);
-  const ask = useAsk(made, kept, trial);
+  const [prepared, prepare] = useReducer(() => true, false);
+  const moved = trial !== undefined || kept.size > 0;
+  const ask = useAsk(made, kept, trial, prepared);
   const { made: judged, working, problem } = useJudgement(ask);
   const judgement = useMemo(
-    () => (judged && ask && sameAsked(judged.asked, ask) ? judged.judgement : undefined),
-    [judged, ask],
+    () => (judged && ask && moved && sameAsked(judged.asked, ask) ? judged.judgement : undefined),
+    [judged, ask, moved],
   );
   const shown = useMemo((): MadePlan => {
     if (!judgement) return made;
@@ -57,7 +61,7 @@ export function useMoving(made: MadePlan): Moving {
     const key = lines?.find((line) => line.lot?.id === lot)?.key;
     if (key !== undefined) haul.change({ change: "chosen", key, at });
   });
-  const busy = ask !== undefined && (working || (judgement === undefined && problem === undefined));
+  const busy = moved && (working || (judgement === undefined && problem === undefined));
   return useMemo(
     () => ({
       shown,
@@ -66,6 +70,7 @@ export function useMoving(made: MadePlan): Moving {
       problem,
       trial,
       kept,
+      prepare,
       attempt: setTrial,
       keep() {
         if (trial) change(trial.lot, trial.at);
@@ -78,16 +83,21 @@ export function useMoving(made: MadePlan): Moving {
   );
 }
 
-/** What to judge; nothing while all lies as planned. How good the plan is proved to be comes later and changes nothing in it. */
-function useAsk(made: MadePlan, kept: ChosenLots, trial: Trial | undefined): JudgementAsked | undefined {
+/** What to judge; nothing while all lies as planned, unless it is to be made ready. How good the plan is proved to be comes later and changes nothing in it. */
+function useAsk(
+  made: MadePlan,
+  kept: ChosenLots,
+  trial: Trial | undefined,
+  prepared: boolean,
+): JudgementAsked | undefined {
   const { asked, plan, number } = made;
   // The number stands for the plan: how good it is proved to be comes later, and is no other question.
   return useMemo(() => {
     const all = trial ? new Map([...kept, [trial.lot, trial.at]]) : kept;
-    if (all.size === 0) return undefined;
+    if (all.size === 0 && !prepared) return undefined;
     const { proof: _, ...bare } = plan;
     return { ...asked, kind: "judge", arrangement: withChosen(plan, all), plan: bare, alone: true };
-  }, [number, kept, trial]);
+  }, [number, kept, trial, prepared]);
 }
 
 const sameAsked = (one: JudgementAsked, other: JudgementAsked): boolean =>

@@ -2,6 +2,7 @@ import { type Catalogue, kindNames, suggestKinds } from "@keepwright/catalogue";
 import { ordinaryKitchens } from "@keepwright/planner";
 import { useEffect, useMemo, useRef, useState } from "react";
 import { useDesk } from "../behaviour/desk.js";
+import { takeLettersAhead } from "../behaviour/lettersAhead.js";
 import { useGuidance } from "../behaviour/useGuidance.js";
 import { AskAnswer } from "../components/ask/AskAnswer.js";
 import { AskField } from "../components/ask/AskField.js";
@@ -32,7 +33,8 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
   const guidance = useGuidance(language);
   const nameOf = useMemo(() => nameIn(language), [language]);
   const all = useMemo(() => sorted(language, nameOf), [language, nameOf]);
-  const [text, setText] = useState("");
+  const [ahead] = useState(takeLettersAhead);
+  const [text, setText] = useState(ahead);
   const [list, setList] = useState<readonly string[]>([]);
   const [asked, setAsked] = useState<AskFor>({ kitchen: "mine", form: "whole", ripeness: "unripe" });
   const [anywhere, setAnywhere] = useState(true);
@@ -46,6 +48,9 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
   useTypingAnywhere(field, anywhere);
   usePageKeys(before, after);
   useAnswerFocus(known, field);
+  useEffect(() => {
+    if (ahead !== "") field.current?.focus();
+  }, [ahead]);
 
   const pick = (id: string) => {
     setList(found.map((each) => each.id));

@@ -1,4 +1,5 @@
-import type { LanguageKey } from "./language.js";
+import { type Units, unitsOf } from "@keepwright/handout";
+import { type LanguageKey, languageFor } from "./language.js";
 
 /**
  * Regions whose dates and numbers can be asked for in each language, by ISO 3166 code; 419 is the code of UN M49 for Latin America. The first of
@@ -40,4 +41,17 @@ export function tagFor(language: LanguageKey, choice: RegionChoice, preferred: r
   const named = preferred.flatMap(parts).filter(({ region }) => region !== undefined);
   const { region } = named.find((each) => each.language === language) ?? named[0] ?? {};
   return `${language}-${region ?? regions[language][0]}`;
+}
+
+/** Where people weigh in pounds and read degrees Fahrenheit: the United States and their territories (ISO 3166 codes; from memory). */
+const usUnits: ReadonlySet<string> = new Set(["US", "PR", "GU", "VI", "AS", "MP", "UM"]);
+/** Where people read degrees Fahrenheit and weigh in kilograms or both (from memory). */
+const fahrenheitAlone: ReadonlySet<string> = new Set(["BS", "BZ", "KY", "PW", "FM", "MH"]);
+
+/** Units of a first visit, by the region that dates and numbers are written for. */
+export function unitsFor(preferred: readonly string[]): Units {
+  const tag = tagFor(languageFor("device", preferred), "device", preferred);
+  const region = parts(tag)[0]?.region ?? "";
+  if (usUnits.has(region)) return unitsOf("us");
+  return { temperature: fahrenheitAlone.has(region) ? "us" : "metric", mass: "metric" };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isRegion, tagFor } from "../../src/state/region.js";
+import { isRegion, tagFor, unitsFor } from "../../src/state/region.js";
 
 describe("whose dates and numbers", () => {
   it.each([
@@ -23,4 +23,22 @@ describe("whose dates and numbers", () => {
     for (const other of ["device", "XX", "mx", 419, undefined, "constructor"])
       expect(isRegion(other)).toBe(false);
   });
+});
+
+describe("units of a first visit", () => {
+  it.each([
+    [["en-US"], "us", "us"],
+    [["es-US", "en"], "us", "us"],
+    [["es-PR"], "us", "us"],
+    [["en-BZ"], "us", "metric"],
+    [["en-GB", "en-US"], "metric", "metric"],
+    [["en"], "metric", "metric"],
+    [["es-MX"], "metric", "metric"],
+    [[], "metric", "metric"],
+  ] as const)(
+    "on a device set to %j are %s for degrees and %s for masses",
+    (preferred, temperature, mass) => {
+      expect(unitsFor(preferred)).toEqual({ temperature, mass });
+    },
+  );
 });

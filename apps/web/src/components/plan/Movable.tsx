@@ -1,5 +1,5 @@
 import { type HandoutContext, lotNames, placeNames } from "@keepwright/handout";
-import { type ReactNode, useMemo, useState } from "react";
+import { type ReactNode, useEffect, useMemo, useState } from "react";
 import { CarryingProvider, useCarrying } from "../../behaviour/useCarrying.js";
 import type { Moving } from "../../behaviour/useMoving.js";
 import { useWords } from "../../words/words.js";
@@ -28,6 +28,11 @@ export function Movable({ moving, context, children }: MovableProps) {
   });
   const forParts = useMemo(() => ({ ...carrying, openMenu: setMenu }), [carrying]);
   const { carried } = carrying;
+  const { prepare } = moving;
+  const atHand = carried !== undefined || menu !== undefined;
+  useEffect(() => {
+    if (atHand) prepare();
+  }, [atHand, prepare]);
   const chosen = lotOf(menu);
   const name = (part: string) => lotNames(context, plan).get(part) ?? part;
   return (

@@ -5,18 +5,23 @@ import { useWords } from "../../words/words.js";
 
 interface SourcesProps {
   readonly commodity: string;
+  /** What else there is to tell once the sources are there, before those of the kind. */
+  readonly more?: (context: HandoutContext) => readonly string[];
   readonly context: HandoutContext;
   readonly heading: string;
 }
 
 /** Where the figures of the kind come from; fetched when it is first opened. */
-export function Sources({ commodity, context, heading }: SourcesProps) {
+export function Sources({ commodity, more, context, heading }: SourcesProps) {
   const say = useWords();
   const [lines, setLines] = useState<readonly string[] | "failed" | undefined>();
   const open = () => {
     if (lines !== undefined && lines !== "failed") return;
     loadSourced().then(
-      (catalogue) => setLines(kindSourceLines({ ...context, catalogue }, commodity)),
+      (catalogue) => {
+        const sourced = { ...context, catalogue };
+        setLines([...(more?.(sourced) ?? []), ...kindSourceLines(sourced, commodity)]);
+      },
       () => setLines("failed"),
     );
   };

@@ -1,4 +1,4 @@
-import { type HandoutContext, lifeViews, lotNames, whyViews } from "@keepwright/handout";
+import { type HandoutContext, lifeViews, lotNames, publishedRuleLines, whyViews } from "@keepwright/handout";
 import type { LotReason, PlannedLot } from "@keepwright/planner";
 import { useLayoutEffect, useMemo, useRef, useState } from "react";
 import type { MadePlan } from "../../behaviour/usePlan.js";
@@ -107,7 +107,15 @@ function Reasons({ lot, name, made, changed, context }: ReasonsProps) {
           {everything && all.problem === undefined ? say("why.working") : say("why.everywhere")}
         </button>
       )}
-      <Sources commodity={lot.commodity} context={context} heading={context.speaker.say("heading.sources")} />
+      <Sources
+        key={reason ? "with rules" : "without"}
+        commodity={lot.commodity}
+        context={context}
+        heading={context.speaker.say("heading.sources")}
+        {...(reason && {
+          more: (sourced: HandoutContext) => publishedRuleLines(sourced, plan, reason),
+        })}
+      />
       <p>
         <a className="why-link" href={addressOf("ask", lot.commodity)}>
           {say("why.ask")}
@@ -119,7 +127,7 @@ function Reasons({ lot, name, made, changed, context }: ReasonsProps) {
 
 /**
  * The page plans without the provenance of figures, so a rule that a publication stands behind comes without its name: such rules are
- * left to the sources below, and not told as if nobody had written of them.
+ * told with the sources below, and not as if nobody had written of them.
  */
 const sourcelessRules = (reason: LotReason): LotReason => ({
   ...reason,
