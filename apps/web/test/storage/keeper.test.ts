@@ -1,23 +1,14 @@
 import { unitsOf } from "@keepwright/handout";
 import { describedKitchen, ordinaryKitchens } from "@keepwright/planner";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { PlannerState } from "../../src/state/plannerState.js";
 import type { Keeper } from "../../src/storage/keeper.js";
 import { localAsidePrefix, localKey } from "../../src/storage/localCopy.js";
-import { Device } from "../support/device.js";
 import { otherwise } from "../support/states.js";
+import { textOf, typingOn, useDevice } from "../support/useDevice.js";
 
-let device: Device;
-beforeEach(() => {
-  device = new Device();
-});
-afterEach(() => device.close());
-
-const text = (keeper: Keeper) => keeper.now().state.text;
-const type = (keeper: Keeper, words: string) => {
-  device.time += 10_000;
-  keeper.change({ change: "text", text: words });
-};
+const device = useDevice();
+const type = typingOn(device);
 const asidesOf = async (keeper: Keeper) => (await keeper.asides()).map(({ content }) => content);
 /** What a version before had saved. */
 const old = {
@@ -40,7 +31,7 @@ const oldState: PlannerState = {
 
 describe("a first visit", () => {
   it("shows what is opened otherwise, keeps nothing, and has nothing to undo", async () => {
-    const tab = await device.tab();
+    const tab = await device().tab();
     expect(tab.now()).toMatchObject({
       state: otherwise,
       keeping: "kept",
@@ -48,17 +39,17 @@ describe("a first visit", () => {
       steps: 0,
       asides: 0,
     });
-    expect(device.store.items.size).toBe(0);
+    expect(device().store.items.size).toBe(0);
   });
 });
 
 describe("what was entered", () => {
   it("is there in another tab and after a reload, with its history", async () => {
-    const tab = await device.tab();
+    const tab = await device().tab();
     type(tab, "2 kg apples");
     tab.change({ change: "people", people: 2 });
     await tab.settled();
-    const later = await device.tab();
+    const later = await device().tab();
     expect(later.now()).toEqual(tab.now());
     expect(later.now().undo).toEqual({ what: "people", words: "" });
     later.undo();
@@ -66,89 +57,89 @@ describe("what was entered", () => {
     expect(later.now().state).toEqual(otherwise);
     later.redo();
     await later.settled();
-    expect(text(await device.tab())).toBe("2 kg apples");
+    expect(textOf(await device().tab())).toBe("2 kg apples");
   });
 
   it("is there when the tab was ended before the database had it", async () => {
-    const first = await device.tab();
+    const first = await device().tab();
     type(first, "2 kg apples");
     await first.settled();
-    device.close();
+    device().close();
     type(first, "2 kg apples, 3 figs");
     await first.settled();
     expect(first.now().keeping).toBe("without history");
-    const tab = device.newTab();
-    expect(text(tab)).toBe("2 kg apples, 3 figs");
+    const tab = device().newTab();
+    expect(textOf(tab)).toBe("2 kg apples, 3 figs");
     tab.start();
     await tab.settled();
-    expect(text(tab)).toBe("2 kg apples, 3 figs");
+    expect(textOf(tab)).toBe("2 kg apples, 3 figs");
     tab.undo();
-    expect(text(tab)).toBe("2 kg apples");
+    expect(textOf(tab)).toBe("2 kg apples");
   });
 
   it("may be typed before the database is open", async () => {
-    const first = await device.tab();
+    const first = await device().tab();
     first.change({ change: "people", people: 2 });
     await first.settled();
-    const tab = device.newTab();
+    const tab = device().newTab();
     type(tab, "early");
     tab.start();
     type(tab, "early bird");
     await tab.settled();
     expect(tab.now().state).toEqual({ ...otherwise, text: "early bird", people: 2 });
-    expect(text(await device.tab())).toBe("early bird");
+    expect(textOf(await device().tab())).toBe("early bird");
   });
 
   it("is there where the copy was taken away, and the copy with it", async () => {
-    const tab = await device.tab();
+    const tab = await device().tab();
     type(tab, "2 kg apples");
     await tab.settled();
-    device.store.items.clear();
-    expect(text(await device.tab())).toBe("2 kg apples");
-    expect(JSON.parse(device.store.getItem(localKey) ?? "").text).toBe("2 kg apples");
+    device().store.items.clear();
+    expect(textOf(await device().tab())).toBe("2 kg apples");
+    expect(JSON.parse(device().store.getItem(localKey) ?? "").text).toBe("2 kg apples");
   });
 
   it("keeps no more steps than it says, the newest", async () => {
-    const tab = await device.tab();
+    const tab = await device().tab();
     for (let turn = 1; turn <= 520; turn++) type(tab, `${turn}`);
     await tab.settled();
-    const later = await device.tab();
+    const later = await device().tab();
     expect(later.now().steps).toBe(500);
     for (let turn = 0; turn < 30; turn++) {
       later.undo();
       await later.settled();
     }
-    expect(text(later)).toBe("490");
+    expect(textOf(later)).toBe("490");
   });
 });
 
 describe("a record of a version before", () => {
   it("is moved into the database, and stays where it was until the database has it", async () => {
-    device.store.setItem(localKey, JSON.stringify(old));
-    device.refuse = "open";
-    const refused = await device.tab();
+    device().store.setItem(localKey, JSON.stringify(old));
+    device().refuse = "open";
+    const refused = await device().tab();
     expect(refused.now().state).toEqual(oldState);
     expect(refused.now().keeping).toBe("without history");
-    expect(JSON.parse(device.store.getItem(localKey) ?? "")).toEqual(old);
-    device.refuse = undefined;
-    const tab = await device.tab();
+    expect(JSON.parse(device().store.getItem(localKey) ?? "")).toEqual(old);
+    device().refuse = undefined;
+    const tab = await device().tab();
     expect(tab.now().state).toEqual(oldState);
-    device.store.items.clear();
-    expect((await device.tab()).now().state).toEqual(oldState);
+    device().store.items.clear();
+    expect((await device().tab()).now().state).toEqual(oldState);
   });
 
   it("that lies there although the database has more is a step that can be undone, once", async () => {
-    const tab = await device.tab();
+    const tab = await device().tab();
     type(tab, "newer");
     await tab.settled();
-    device.store.setItem(localKey, JSON.stringify(old));
-    device.store.full = true;
-    const later = await device.tab();
+    device().store.setItem(localKey, JSON.stringify(old));
+    device().store.full = true;
+    const later = await device().tab();
     expect(later.now().state).toEqual(oldState);
     expect(later.now().undo).toEqual({ what: "recovered", words: "" });
     later.undo();
     await later.settled();
-    expect(text(await device.tab())).toBe("newer");
+    expect(textOf(await device().tab())).toBe("newer");
   });
 });
 
@@ -156,12 +147,12 @@ describe("a broken record", () => {
   it.each(["{oops", "[1, 2]", "null", '{"name":"x","text":7}'])(
     "%s is set aside as it is, once",
     async (kept) => {
-      device.store.setItem(localKey, kept);
-      const tab = await device.tab();
+      device().store.setItem(localKey, kept);
+      const tab = await device().tab();
       expect(tab.now().state).toEqual(otherwise);
       expect(await asidesOf(tab)).toEqual([kept]);
-      expect([...device.store.items.keys()].filter((key) => key.startsWith(localAsidePrefix))).toEqual([]);
-      expect((await device.tab()).now().asides).toBe(1);
+      expect([...device().store.items.keys()].filter((key) => key.startsWith(localAsidePrefix))).toEqual([]);
+      expect((await device().tab()).now().asides).toBe(1);
       const [aside] = await tab.asides();
       if (aside) await tab.dropAside(aside);
       expect(tab.now().asides).toBe(0);
@@ -169,21 +160,21 @@ describe("a broken record", () => {
   );
 
   it("is laid aside even where there is no database", async () => {
-    device.store.setItem(localKey, "{oops");
-    device.refuse = "open";
-    const tab = await device.tab();
+    device().store.setItem(localKey, "{oops");
+    device().refuse = "open";
+    const tab = await device().tab();
     expect(tab.now().asides).toBe(1);
     expect(await asidesOf(tab)).toEqual(["{oops"]);
     type(tab, "new");
-    expect(await asidesOf(await device.tab())).toEqual(["{oops"]);
+    expect(await asidesOf(await device().tab())).toEqual(["{oops"]);
   });
 
   it("keeps the words and tells what could not be used", async () => {
-    device.store.setItem(
+    device().store.setItem(
       localKey,
       JSON.stringify({ text: "2 kg apples", people: -1, kitchen: "constructor" }),
     );
-    const tab = await device.tab();
+    const tab = await device().tab();
     expect(tab.now().state).toEqual({ ...otherwise, text: "2 kg apples" });
     const [aside, ...others] = await tab.asides();
     expect(others).toEqual([]);
@@ -200,39 +191,39 @@ describe("a broken record", () => {
       { key: "own-1", kitchen: cold },
       { key: "own-2", kitchen: cold, answers },
     ];
-    device.store.setItem(localKey, JSON.stringify({ ...otherwise, kitchens }));
-    const tab = await device.tab();
+    device().store.setItem(localKey, JSON.stringify({ ...otherwise, kitchens }));
+    const tab = await device().tab();
     const again = describedKitchen(answers, cold.name).kitchen;
     expect(tab.now().state.kitchens).toEqual([{ key: "own-2", kitchen: again, answers }]);
     expect(JSON.parse((await asidesOf(tab))[0] ?? "").kitchens).toEqual(kitchens);
     expect(tab.now().asides).toBe(1);
-    expect((await device.tab()).now().asides).toBe(1);
+    expect((await device().tab()).now().asides).toBe(1);
   });
 
   it("in the database is set aside with the steps that led to it", async () => {
-    const tab = await device.tab();
+    const tab = await device().tab();
     type(tab, "2 kg apples");
     await tab.settled();
-    await breakDatabase(device.name, (now) =>
+    await breakDatabase(device().name, (now) =>
       now.put({ key: "now", state: { text: 7 }, at: 1, last: 1, revision: 1 }),
     );
-    device.store.items.clear();
-    const later = await device.tab();
+    device().store.items.clear();
+    const later = await device().tab();
     expect(later.now()).toMatchObject({ state: otherwise, undo: undefined, asides: 1 });
     expect((await asidesOf(later))[0]).toContain("2 kg apples");
     type(later, "new");
     await later.settled();
-    expect(text(await device.tab())).toBe("new");
+    expect(textOf(await device().tab())).toBe("new");
   });
 
   it("among the steps is set aside, and the state stays", async () => {
-    const tab = await device.tab();
+    const tab = await device().tab();
     type(tab, "2 kg apples");
     await tab.settled();
-    await breakDatabase(device.name, (_, steps) => steps.put({ number: 1, patch: "?" }));
-    const later = await device.tab();
+    await breakDatabase(device().name, (_, steps) => steps.put({ number: 1, patch: "?" }));
+    const later = await device().tab();
     expect(later.now()).toMatchObject({ undo: undefined, asides: 1 });
-    expect(text(later)).toBe("2 kg apples");
+    expect(textOf(later)).toBe("2 kg apples");
   });
 });
 

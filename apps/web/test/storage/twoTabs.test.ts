@@ -1,15 +1,12 @@
 import fc from "fast-check";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { pauseInTyping } from "../../src/state/history/history.js";
 import type { Keeper } from "../../src/storage/keeper.js";
 import { Device, until } from "../support/device.js";
 import { anyChange, otherwise } from "../support/states.js";
+import { useDevice } from "../support/useDevice.js";
 
-let device: Device;
-beforeEach(() => {
-  device = new Device();
-});
-afterEach(() => device.close());
+const device = useDevice();
 
 /** Until both tabs show the same state and nothing is under way. */
 async function atRest(...tabs: readonly Keeper[]): Promise<void> {
@@ -36,7 +33,7 @@ async function textsOf(tab: Keeper): Promise<Set<string>> {
 
 describe("two tabs", () => {
   it("see what is changed in one another, and undo it", async () => {
-    const [one, other] = [await device.tab(), await device.tab()];
+    const [one, other] = [await device().tab(), await device().tab()];
     one.change({ change: "text", text: "2 kg apples" });
     await atRest(one, other);
     expect(other.now().state.text).toBe("2 kg apples");
@@ -47,7 +44,7 @@ describe("two tabs", () => {
   });
 
   it("keep both of two changes at the same moment", async () => {
-    const [one, other] = [await device.tab(), await device.tab()];
+    const [one, other] = [await device().tab(), await device().tab()];
     one.change({ change: "people", people: 2 });
     other.change({ change: "text", text: "2 kg apples" });
     await atRest(one, other);
@@ -55,7 +52,7 @@ describe("two tabs", () => {
   });
 
   it("that type the same text at the same moment lose neither, and say so", async () => {
-    const [one, other] = [await device.tab(), await device.tab()];
+    const [one, other] = [await device().tab(), await device().tab()];
     one.change({ change: "text", text: "3 figs\nmine" });
     other.change({ change: "text", text: "3 figs\nyours" });
     await atRest(one, other);
