@@ -29,8 +29,7 @@ export const LotLine = memo(function LotLine({ line, context, onCorrect, onAsRea
   return (
     <div className={className}>
       <div className="line-words">
-        <p className="typed">{typed}</p>{" "}
-        <ReadAs line={line} context={context} />
+        <p className="typed">{typed}</p> <ReadAs line={line} context={context} />
         {asked && <Questions line={line} context={context} />}
       </div>
       <div className="line-buttons">

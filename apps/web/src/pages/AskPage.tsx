@@ -33,8 +33,7 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
   const guidance = useGuidance(language);
   const nameOf = useMemo(() => nameIn(language), [language]);
   const all = useMemo(() => sorted(language, nameOf), [language, nameOf]);
-  const [ahead] = useState(takeLettersAhead);
-  const [text, setText] = useState(ahead);
+  const [text, setText] = useState(takeLettersAhead);
   const [list, setList] = useState<readonly string[]>([]);
   const [asked, setAsked] = useState<AskFor>({ kitchen: "mine", form: "whole", ripeness: "unripe" });
   const [anywhere, setAnywhere] = useState(true);
@@ -48,9 +47,7 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
   useTypingAnywhere(field, anywhere);
   usePageKeys(before, after);
   useAnswerFocus(known, field);
-  useEffect(() => {
-    if (ahead !== "") field.current?.focus();
-  }, [ahead]);
+  useBegun(text, field);
 
   const pick = (id: string) => {
     setList(found.map((each) => each.id));
@@ -97,6 +94,14 @@ function useFound(text: string, language: LanguageKey, catalogue: Catalogue | un
     () => suggestKinds(kinds, text, { language, most: 8, ...(groups && { groups }) }),
     [text, language, groups],
   );
+}
+
+/** A question begun before the screen was there goes on in the field. */
+function useBegun(text: string, field: { readonly current: HTMLInputElement | null }): void {
+  const begun = useRef(text !== "");
+  useEffect(() => {
+    if (begun.current) field.current?.focus();
+  }, [field]);
 }
 
 /** A new answer is read from its top; the focus goes to its heading, unless the person is in the field and may go on typing. */

@@ -107,21 +107,32 @@ function Reasons({ lot, name, made, changed, context }: ReasonsProps) {
           {everything && all.problem === undefined ? say("why.working") : say("why.everywhere")}
         </button>
       )}
-      <Sources
-        key={reason ? "with rules" : "without"}
-        commodity={lot.commodity}
-        context={context}
-        heading={context.speaker.say("heading.sources")}
-        {...(reason && {
-          more: (sourced: HandoutContext) => publishedRuleLines(sourced, plan, reason),
-        })}
-      />
+      <WhereFrom commodity={lot.commodity} plan={plan} reason={reason} context={context} />
       <p>
         <a className="why-link" href={addressOf("ask", lot.commodity)}>
           {say("why.ask")}
         </a>
       </p>
     </>
+  );
+}
+
+interface WhereFromProps extends Pick<ReasonsProps, "context"> {
+  readonly commodity: string;
+  readonly plan: MadePlan["plan"];
+  readonly reason: LotReason | undefined;
+}
+
+/** Where the figures come from, and before them the rules that a publication stands behind. */
+function WhereFrom({ commodity, plan, reason, context }: WhereFromProps) {
+  return (
+    <Sources
+      key={reason ? "with rules" : "without"}
+      commodity={commodity}
+      context={context}
+      heading={context.speaker.say("heading.sources")}
+      {...(reason && { more: (sourced: HandoutContext) => publishedRuleLines(sourced, plan, reason) })}
+    />
   );
 }
 
