@@ -45,7 +45,7 @@ describe("the answers to a question", () => {
     expect(last.proof?.bound).toBeGreaterThan(0);
     expect(last.proof?.bound).toBeLessThanOrEqual(first.plan.objective.total);
     // A branch is split into two at a time, so that the last split may go one beyond.
-    expect(last.proof?.relaxations).toBeLessThanOrEqual(25);
+    expect(last.proof?.relaxations).toBeLessThanOrEqual(6);
   });
   it("end without a proof and without a problem where the solver does not come", async () => {
     const { answers } = await answersTo(request, () => Promise.reject(new Error("The solver is away.")));

@@ -23,6 +23,9 @@ export interface Bound {
   readonly relaxations: number;
 }
 
+/** Relaxations solved before any branch, each with the air told apart further where the last lay between. Declared. */
+const mostRefinements = 12;
+
 interface Branch {
   readonly supposition: Supposition;
   readonly solved: Solved;
@@ -56,10 +59,21 @@ function branchAndBound(
   root: Supposition,
   { mostRelaxations, value, progress }: BoundOptions,
 ): Bound {
-  const open: Branch[] = [{ supposition: root, solved: relaxation.solve(root) }];
+  let first = relaxation.solve(root);
+  let relaxations = 1;
+  while (
+    relaxations < Math.min(mostRefinements, mostRelaxations) &&
+    first.value < value * (1 - closeEnough)
+  ) {
+    progress?.(Math.max(0, first.value), relaxations);
+    if (!relaxation.refine(first)) break;
+    relaxations++;
+    const finer = relaxation.solve(root);
+    first = { ...finer, value: Math.max(finer.value, first.value) };
+  }
+  const open: Branch[] = [{ supposition: root, solved: first }];
   // Of branches that cannot be told apart further, and of the known plan.
   let closed = value;
-  let relaxations = 1;
   const lowest = (): number => Math.min(closed, ...open.map(({ solved }) => solved.value));
   while (open.length > 0 && relaxations < mostRelaxations && lowest() < value * (1 - closeEnough)) {
     progress?.(Math.max(0, lowest()), relaxations);

@@ -1,6 +1,6 @@
 import { ventSettings } from "../problem/kitchen.js";
+import { leastToldApart } from "./cells.js";
 import type { Columns } from "./columns.js";
-import { leastToldApart } from "./ethylenePlane.js";
 import { mostVapour } from "./given.js";
 import type { KitchenBoxes } from "./kitchenBoxes.js";
 import type { Solved } from "./relaxation.js";

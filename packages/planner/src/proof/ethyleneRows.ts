@@ -1,10 +1,13 @@
+import type { Condition } from "./axis.js";
+import type { EthyleneCell } from "./cells.js";
 import { leastEmission, mostEmission } from "./given.js";
 import type { BoxExchange, KitchenBoxes } from "./kitchenBoxes.js";
-import type { Entry, LinearModel } from "./linearModel.js";
-import type { Placed } from "./placed.js";
+import type { LinearModel } from "./linearModel.js";
+import { addPlaced, type Placed } from "./placed.js";
+import type { Stretch } from "./stretch.js";
 import type { Supposition } from "./supposition.js";
 
-/** Columns for the ethylene of each box and the room [µL/L], at the least, by window and then by box; then for all windows but the first together, and for all of them. */
+/** Columns for the ethylene of each box and the room [µL/L], at the least, by window and then by box; then for all of them together. */
 export function ethyleneColumns(
   model: LinearModel,
   { size, problem }: KitchenBoxes,
@@ -16,13 +19,10 @@ export function ethyleneColumns(
       box === size ? model.column(0, room, room) : model.column(0, leastAtMost[window]![box]!, least[box]!),
     ),
   );
-  const laterMost = (box: number): number =>
-    Math.min(...leastAtMost.slice(1, -1).map((levels) => levels[box]!));
-  const together = (most: (box: number) => number): number[] =>
-    Array.from({ length: size + 1 }, (_, box) =>
-      box === size ? model.column(0, room, room) : model.column(0, most(box)),
-    );
-  return [...byWindow, together(laterMost), together((box) => leastAtMost.at(-1)![box]!)];
+  const always = Array.from({ length: size + 1 }, (_, box) =>
+    box === size ? model.column(0, room, room) : model.column(0, leastAtMost.at(-1)![box]!),
+  );
+  return [...byWindow, always];
 }
 
 /** In each span of time: exchange · (ethylene of a box − that of its neighbour) ≥ what is given off in it and behind it all that time. */
@@ -37,22 +37,39 @@ export function emissionRows(
   const spans = windows.map(
     (from, window) => [from, windows[window + 1] ?? Number.POSITIVE_INFINITY] as const,
   );
-  const later = [windows[1] ?? 0, Number.POSITIVE_INFINITY] as const;
   const always = [0, Number.POSITIVE_INFINITY] as const;
-  for (const [which, [from, to]] of [...spans, later, always].entries()) {
+  for (const [which, [from, to]] of [...spans, always].entries()) {
     const columns = ethylene[which]!;
     for (let box = 0; box < size; box++) {
-      const given = placed.flatMap(({ column, portions }): Entry[] => {
-        const emission = leastEmission(column, behind[box]!, from, to);
-        return emission > 0 ? [[portions, emission / column.way.lot.portions]] : [];
-      });
-      model.row(Number.NEGATIVE_INFINITY, 0, [
+      // Without a limit it holds whatever is given off, but for boxes behind with one.
+      if (![...behind[box]!].some((one) => Number.isFinite(model.upper[columns[one]!]!))) continue;
+      const row = model.row(Number.NEGATIVE_INFINITY, 0, [
         [columns[box]!, -most[box]!],
         [columns[neighbour[box]!]!, most[box]!],
-        ...given,
       ]);
+      for (const one of placed) {
+        const { column } = one;
+        addPlaced(row, one, leastEmission(column, behind[box]!, from, to) / column.way.lot.portions);
+      }
     }
   }
+}
+
+/** Where the least ethylene of a stretch lies in a cell: what is in it gives off no more, at all times and from the last window on, than the cell's most takes. */
+export function ethyleneConditions(
+  { problem }: KitchenBoxes,
+  { most }: BoxExchange,
+  windows: readonly number[],
+  { box, boxes }: Stretch,
+  { always, later }: EthyleneCell,
+): Condition[] {
+  const taken = (level: number): number => most[box]! * (level - problem.kitchen.room.ethylene);
+  const condition = (from: number, level: number): Condition => ({
+    limit: taken(level),
+    atLeast: false,
+    given: (column) => Math.max(0, leastEmission(column, boxes, from, Number.POSITIVE_INFINITY)),
+  });
+  return [condition(0, always.most), condition(windows.at(-1)!, later.most)];
 }
 
 /**
@@ -66,41 +83,40 @@ export function hasteRows(
   placed: readonly Placed[],
 ): void {
   const base = problem.kitchen.room.ethylene;
-  const madeIn = (box: number, but: number | undefined, until: number): Entry[] =>
-    placed.flatMap(({ column, portions }): Entry[] => {
-      if (column.way.lot.index === but) return [];
-      let ethylene = 0;
-      for (let one = box; one < size; one = neighbour[one]!) {
-        ethylene += mostEmission(column, behind[one]!, until) / least[one]!;
-      }
-      return ethylene > 0 ? [[portions, ethylene / column.way.lot.portions]] : [];
-    });
+  const made = ({ column }: Placed, box: number, but: number | undefined, until: number): number => {
+    if (column.way.lot.index === but) return 0;
+    let ethylene = 0;
+    for (let one = box; one < size; one = neighbour[one]!) {
+      ethylene += mostEmission(column, behind[one]!, until) / least[one]!;
+    }
+    return Math.max(0, ethylene) / column.way.lot.portions;
+  };
   const groups = new Map<
     string,
-    { readonly wants: Entry[]; readonly but: number | undefined; readonly box: number; readonly day: number }
+    {
+      readonly wants: Map<Placed, number>;
+      readonly but: number | undefined;
+      readonly box: number;
+      readonly day: number;
+    }
   >();
-  for (const { column, portions } of placed) {
+  for (const one of placed) {
+    const { column } = one;
     if (!(column.needs > base * (1 + 1e-6))) continue;
     const box = column.way.boxes[0]!;
     const { lot, apart } = column.way;
     const key = `${lot.index} ${apart} ${box} ${column.readyDay} ${column.needs}`;
     const group = groups.get(key) ?? {
-      wants: [],
+      wants: new Map<Placed, number>(),
       but: apart ? undefined : lot.index,
       box,
       day: column.readyDay,
     };
     groups.set(key, group);
-    group.wants.push([portions, -(column.needs - base) / column.way.lot.portions]);
+    group.wants.set(one, (column.needs - base) / column.way.lot.portions);
   }
   for (const { wants, box, but, day } of groups.values()) {
-    model.row(0, Number.POSITIVE_INFINITY, added([...madeIn(box, but, day), ...wants]));
+    const row = model.row(0, Number.POSITIVE_INFINITY);
+    for (const one of placed) addPlaced(row, one, made(one, box, but, day) - (wants.get(one) ?? 0));
   }
-}
-
-/** One entry a column: what a part's own lot makes and what the part wants are of the same. */
-function added(entries: readonly Entry[]): Entry[] {
-  const values = new Map<number, number>();
-  for (const [column, value] of entries) values.set(column, (values.get(column) ?? 0) + value);
-  return [...values];
 }

@@ -1,110 +1,116 @@
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Household } from "../problem/kitchen.js";
 import { dailyLimit } from "../rules/portionsADay.js";
-import type { Column, Columns } from "./columns.js";
-import { flatCosts } from "./ethylenePlane.js";
-import type { Entry, LinearModel } from "./linearModel.js";
+import type { Column, ColumnCosts, Columns } from "./columns.js";
+import type { LinearModel } from "./linearModel.js";
 import type { LotAir } from "./lotAir.js";
-import type { Placed } from "./placed.js";
-import { productRows } from "./productRows.js";
-import { liesIn, type Stretch, type StretchPlanes } from "./stretchPlanes.js";
+import { addPlaced, type Placed } from "./placed.js";
 import type { Supposition } from "./supposition.js";
+import { airsOf, airWith, type ToldApart } from "./toldApart.js";
 
 /** Rows that all lots share, while they are put together: portions at the table by day, litres by place on the first day. */
 export interface SharedRows {
-  readonly table: readonly Entry[][];
-  readonly room: readonly Entry[][];
+  readonly table: readonly number[];
+  readonly room: readonly number[];
 }
+
+/** What a portion costs that is placed nowhere [g]: more than any that is, so that a programme always has a solution. No bound is too high by it. */
+const mostAPortionCosts = 1e4;
 
 /** Puts the columns of lots into a linear programme. */
 export class LotRows {
   readonly #columns: Columns;
-  readonly #planes: StretchPlanes;
-  readonly #stretches: readonly Stretch[];
   readonly #household: Household;
+  readonly #known = new Map<Column, Map<number, Float64Array | undefined>>();
+  #supposition: Supposition | undefined;
 
-  constructor(columns: Columns, planes: StretchPlanes, stretches: readonly Stretch[], household: Household) {
+  constructor(columns: Columns, household: Household) {
     this.#columns = columns;
-    this.#planes = planes;
-    this.#stretches = stretches;
     this.#household = household;
   }
 
   /**
    * A lot: all its portions in some columns, each eaten on a day or left, no more on a day than the household eats of one thing.
    *
-   * @param mostEthylene of each box, with everything in it [µL/L]
-   * @param later column of the least ethylene of each box in all windows but the first
+   * @param told how finely the air is told apart
    */
-  build(
-    model: LinearModel,
-    lot: BoundLot,
-    ranges: LotAir,
-    supposition: Supposition,
-    mostEthylene: Float64Array,
-    later: readonly number[],
-    shared: SharedRows,
-  ): Placed[] {
-    const own = this.#columns.of(lot.index);
-    const byStretch = this.#stretches.map((stretch) => own.filter((column) => liesIn(column, stretch)));
-    const planes = this.#stretches.map((stretch, which) =>
-      this.#planes.plane(byStretch[which]!, stretch, ranges, supposition, mostEthylene),
-    );
-    const costsOf = (column: Column): Float64Array | undefined => {
-      const plane = planes[byStretch.findIndex((columns) => columns.includes(column))];
-      if (plane) return plane.bases.get(column);
-      const costs = this.#columns.costs(column, ranges);
-      return costs && flatCosts(costs);
-    };
-    const placed = own.map((column) => this.#place(model, column, costsOf(column), shared));
-    model.row(
-      lot.portions,
-      lot.portions,
-      placed.map(({ portions }): Entry => [portions, 1]),
-    );
-    this.#limitDays(model, lot, placed);
-    planes.forEach((plane, which) => {
-      if (!plane) return;
-      const here = placed.filter(({ column }) => byStretch[which]!.includes(column));
-      productRows(model, lot.portions, here, plane, later[this.#stretches[which]!.box]!);
-    });
+  build(model: LinearModel, lot: BoundLot, ranges: LotAir, told: ToldApart, shared: SharedRows): Placed[] {
+    const missing = model.column(mostAPortionCosts);
+    const all = model.row(lot.portions, lot.portions, [[missing, 1]]);
+    const limits = this.#dayLimits(model, lot);
+    const { seasoning } = lot.commodity.household;
+    const onDay = shared.table.map((row, day) => [
+      ...(seasoning ? [] : [row]),
+      ...limits.slice(day, day + 1),
+    ]);
+    const placed = this.#columns
+      .of(lot.index)
+      .flatMap((column) => this.#placeByAir(column, ranges, told, onDay));
+    for (const one of placed) {
+      const { litres, stays } = one.column.way;
+      addPlaced(all, one, 1);
+      addPlaced(shared.room[stays[0]!.place]!, one, litres[0]! / lot.portions);
+    }
     return placed;
   }
 
-  /** A column: portions cost what they do left over, and on the day they are eaten the difference. What cannot be costs nothing and holds none. */
-  #place(model: LinearModel, column: Column, costs: Float64Array | undefined, shared: SharedRows): Placed {
-    const { lot, litres, stays } = column.way;
-    const { days } = this.#household;
-    const left = costs?.[days] ?? 0;
-    const portions = model.column(left, costs ? lot.portions : 0);
-    const eaten: { day: number; index: number }[] = [];
-    for (let day = Math.min(column.readyDay, days); day < days; day++) {
-      const cost = costs?.[day] ?? Number.POSITIVE_INFINITY;
-      const can = Number.isFinite(cost);
-      const index = model.column(can ? cost - left : 0, can ? Number.POSITIVE_INFINITY : 0);
-      eaten.push({ day, index });
-      if (!lot.commodity.household.seasoning) shared.table[day]!.push([index, 1]);
-    }
-    if (eaten.length > 0) {
-      model.row(Number.NEGATIVE_INFINITY, 0, [
-        [portions, -1],
-        ...eaten.map(({ index }): Entry => [index, 1]),
-      ]);
-    }
-    shared.room[stays[0]!.place]!.push([portions, litres[0]! / lot.portions]);
-    return { column, portions, eaten };
+  /** A column, once for every option of the air it lies in; once where that costs the same. */
+  #placeByAir(column: Column, ranges: LotAir, told: ToldApart, onDay: Placed["onDay"]): Placed[] {
+    const { cells, stretchAxis, drynesses, densityAxis, numberOf } = airsOf(column, told);
+    const known = this.#knownIn(told, column);
+    const costs = cells.map((cell, cellAt) =>
+      drynesses.map((density, densityAt) => {
+        const air = numberOf(cellAt, densityAt);
+        if (known.has(air)) return known.get(air);
+        const found = this.#columns.costs(column, airWith(ranges, cell, density));
+        const flat = found && flatCosts(found, column.readyDay);
+        known.set(air, flat);
+        return flat;
+      }),
+    );
+    if (costs.every((row) => row.every((one) => one === undefined))) return [];
+    const byCell = costs.some((row) => row.some((one, at) => !sameCosts(one, costs[0]![at])));
+    const byDensity = costs.some((row) => row.some((one) => !sameCosts(one, row[0])));
+    return costs.slice(0, byCell ? undefined : 1).flatMap((row, cell) =>
+      row.slice(0, byDensity ? undefined : 1).flatMap((one, density): Placed[] => {
+        if (!one) return [];
+        const options = new Map<number, number>();
+        if (byCell) options.set(stretchAxis, cell);
+        if (byDensity) options.set(densityAxis, density);
+        const air = numberOf(cell, density);
+        return [{ column, options, air, costs: one, rows: [], values: [], onDay }];
+      }),
+    );
   }
 
-  #limitDays(model: LinearModel, lot: BoundLot, placed: readonly Placed[]): void {
+  /** Costs found already in the airs of the supposition at hand. */
+  #knownIn({ supposition }: ToldApart, column: Column): Map<number, Float64Array | undefined> {
+    if (supposition !== this.#supposition) this.#known.clear();
+    this.#supposition = supposition;
+    const known = this.#known.get(column) ?? new Map<number, Float64Array | undefined>();
+    this.#known.set(column, known);
+    return known;
+  }
+
+  /** Rows that hold a lot's portions of a day to what the household eats of one thing; none where it has no more. */
+  #dayLimits(model: LinearModel, lot: BoundLot): number[] {
     const limit = dailyLimit(lot, this.#household);
-    for (let day = 0; day < this.#household.days; day++) {
-      const meals = placed.flatMap(({ eaten }) => eaten.filter((meal) => meal.day === day));
-      if (meals.length === 0) continue;
-      model.row(
-        Number.NEGATIVE_INFINITY,
-        limit,
-        meals.map(({ index }): Entry => [index, 1]),
-      );
-    }
+    if (limit >= lot.portions) return [];
+    return Array.from({ length: this.#household.days }, () => model.row(Number.NEGATIVE_INFINITY, limit));
   }
 }
+
+/** Costs by day, with what is left over last. */
+function flatCosts({ onDay, left }: ColumnCosts, readyDay: number): Float64Array {
+  const out = new Float64Array(onDay.length + 1);
+  out.set(onDay);
+  out.fill(Number.POSITIVE_INFINITY, 0, Math.min(onDay.length, readyDay));
+  out[onDay.length] = left;
+  return out;
+}
+
+const sameCosts = (one: Float64Array | undefined, other: Float64Array | undefined): boolean =>
+  one === other ||
+  (one !== undefined &&
+    other !== undefined &&
+    one.every((cost, day) => cost === other[day] || Math.abs(cost - other[day]!) < 1e-9));

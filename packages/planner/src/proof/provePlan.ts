@@ -4,8 +4,8 @@ import { prepare } from "../search/prepare.js";
 import { boundOf } from "./boundOf.js";
 import type { Proof } from "./proof.js";
 
-/** Relaxations solved unless told otherwise: after these each further one lifts the bound by little. */
-const usualRelaxations = 80;
+/** Relaxations solved unless told otherwise. Declared: after these each further one lifts the bound by little. */
+const usualRelaxations = 16;
 
 /** What cannot be proved, and what can be done. */
 export class ProofError extends Error {

@@ -3,8 +3,8 @@ import { weights } from "../rules/weights.js";
 import type { Prepared } from "../search/prepare.js";
 import type { Column } from "./columns.js";
 import type { KitchenBoxes } from "./kitchenBoxes.js";
-import type { Entry, LinearModel } from "./linearModel.js";
-import type { Placed } from "./placed.js";
+import type { LinearModel } from "./linearModel.js";
+import { addPlaced, type Placed } from "./placed.js";
 
 /** The stretch of air a column's lot lies in at the start, as a text; nothing where its wrap keeps smells in and out. */
 function airAtStart({ way }: Column, kitchen: KitchenBoxes): string | undefined {
@@ -24,14 +24,15 @@ export function smellRows(
   kitchen: KitchenBoxes,
   placed: readonly Placed[],
 ): void {
-  const shares = new Map<number, Map<string, Entry[]>>();
-  for (const { column, portions } of placed) {
+  const shares = new Map<number, Map<string, Placed[]>>();
+  for (const one of placed) {
+    const { column } = one;
     const air = airAtStart(column, kitchen);
     if (air === undefined) continue;
-    const { index, portions: all } = column.way.lot;
-    const byAir = shares.get(index) ?? new Map<string, Entry[]>();
+    const { index } = column.way.lot;
+    const byAir = shares.get(index) ?? new Map<string, Placed[]>();
     shares.set(index, byAir);
-    byAir.set(air, [...(byAir.get(air) ?? []), [portions, 1 / all]]);
+    byAir.set(air, [...(byAir.get(air) ?? []), one]);
   }
   const ofKind = (id: string) => problem.lots.filter(({ commodity }) => commodity.id === id);
   const taken = new Map<number, number>();
@@ -44,7 +45,8 @@ export function smellRows(
           if (!ofGiver) continue;
           const column = taken.get(to.index) ?? model.column(to.grams * weights.smellTaken, 1);
           taken.set(to.index, column);
-          model.row(Number.NEGATIVE_INFINITY, 1, [...ofGiver, ...ofTaker, [column, -1]]);
+          const row = model.row(Number.NEGATIVE_INFINITY, 1, [[column, -1]]);
+          for (const one of [...ofGiver, ...ofTaker]) addPlaced(row, one, 1 / one.column.way.lot.portions);
         }
       }
     }
