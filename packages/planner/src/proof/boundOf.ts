@@ -24,7 +24,7 @@ export interface Bound {
 }
 
 /** Relaxations solved before any branch, each with the air told apart further where the last lay between. Declared. */
-const mostRefinements = 12;
+const mostRefinements = 6;
 
 interface Branch {
   readonly supposition: Supposition;
