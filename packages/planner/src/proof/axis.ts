@@ -2,12 +2,14 @@ import type { Column } from "./columns.js";
 import type { Entry, LinearModel } from "./linearModel.js";
 import { addPlaced, type Placed } from "./placed.js";
 
-/** A condition on what is placed where one option holds: what all of it gives is no more, or no less, than a limit. */
+/** A condition on what is placed where one option holds: what all of it gives, and what some columns add, is no more, or no less, than a limit. */
 export interface Condition {
   readonly limit: number;
   readonly atLeast: boolean;
   /** What the whole lot gives by a column. */
   readonly given: (column: Column) => number;
+  /** Columns that are 0 where the option does not hold. */
+  readonly terms?: readonly Entry[];
 }
 
 /** Options of the air of which one holds, whatever lies where; each with what must hold of what is placed then. */
@@ -20,15 +22,61 @@ export interface Axis {
 /** What a unit costs that a condition is missed by [g]: so much that none is where it can be met, and the programme has a solution whatever it is told of. No bound is too high by it. */
 const missingCosts = 1e4;
 
-/** Columns for the options, of which one holds: relaxed to shares that add up to 1. */
-export function axisColumns(model: LinearModel, options: Axis["options"]): Axis {
+/** Columns for options of which one holds: relaxed to shares that add up to 1. */
+export function shareColumns(model: LinearModel, options: readonly unknown[]): number[] {
   const shares = options.map(() => model.column(0, 1));
   model.row(
     1,
     1,
     shares.map((share): Entry => [share, 1]),
   );
-  return { options, shares };
+  return shares;
+}
+
+/**
+ * Parts of a level, one for each option: the level where the option holds, else 0.
+ *
+ * @param total column of the level
+ * @param ranges by option: what it lies between where that holds
+ */
+export function partColumns(
+  model: LinearModel,
+  total: number,
+  shares: readonly number[],
+  ranges: readonly { readonly least: number; readonly most: number }[],
+): number[] {
+  const sum = model.row(0, 0, [[total, -1]]);
+  return shares.map((share, option) => {
+    const { least, most } = ranges[option]!;
+    const part = model.column(0);
+    model.add(sum, part, 1);
+    model.row(0, Number.POSITIVE_INFINITY, [
+      [part, 1],
+      [share, -least],
+    ]);
+    model.row(Number.NEGATIVE_INFINITY, 0, [
+      [part, 1],
+      [share, -most],
+    ]);
+    return part;
+  });
+}
+
+/** The vent of a box is set the same whichever of two axes of its air tells of it. */
+export function ventRows(
+  model: LinearModel,
+  ones: readonly { readonly setting: unknown }[],
+  { shares }: Axis,
+  others: readonly { readonly setting: unknown }[],
+  { shares: otherShares }: Axis,
+): void {
+  const settings = new Set([...ones, ...others].map(({ setting }) => setting));
+  if (settings.size < 2) return;
+  for (const setting of settings) {
+    const entries = (options: readonly { readonly setting: unknown }[], of: readonly number[], sign: number) =>
+      options.flatMap((option, at): Entry[] => (option.setting === setting ? [[of[at]!, sign]] : []));
+    model.row(0, 0, [...entries(ones, shares, 1), ...entries(others, otherShares, -1)]);
+  }
 }
 
 /** What of one lot gives the same under every option, and does not pay by option: told apart by option here. */
@@ -52,10 +100,11 @@ export function axisRows(
   portions: readonly number[],
 ): void {
   const rows = options.map((conditions, option) =>
-    conditions.map(({ limit, atLeast }) =>
+    conditions.map(({ limit, atLeast, terms = [] }) =>
       model.row(atLeast ? 0 : Number.NEGATIVE_INFINITY, atLeast ? Number.POSITIVE_INFINITY : 0, [
         [shares[option]!, -limit],
         [model.column(missingCosts), atLeast ? 1 : -1],
+        ...terms,
       ]),
     ),
   );

@@ -1,4 +1,5 @@
 import { heldEthylene } from "@keepwright/physics";
+import { type VentSetting, ventSettings } from "../problem/kitchen.js";
 import type { KitchenBoxes } from "./kitchenBoxes.js";
 import type { RootAir } from "./rootAir.js";
 import type { Stretch } from "./stretch.js";
@@ -13,10 +14,20 @@ export interface Range {
   readonly most: number;
 }
 
-/** Where the ethylene [µL/L] of a stretch of air at its least lies: of all time, and from the last window on. */
+/** Where the ethylene [µL/L] of a stretch at its least lies: of all time, and from the last window on. */
 export interface EthyleneCell {
   readonly always: Range;
   readonly later: Range;
+}
+
+/** How the vent of a box is set, where it has one to set. */
+interface Set {
+  readonly setting: VentSetting | undefined;
+}
+export interface EthyleneOption extends EthyleneCell, Set {}
+/** A range of the vapour [kg/m³] of a box at its most. */
+export interface VapourOption extends Set {
+  readonly range: Range;
 }
 
 /** Share of an option from which it is worth telling apart further. Declared. */
@@ -29,9 +40,9 @@ const narrowShare = 0.01;
 /** How often cells are halved before anything is known of where a relaxation lies; ranges of vapour once. Declared. */
 const halvedBefore = 2;
 
-/** Cells of a stretch, and ranges of a box's vapour, at most. Declared: each costs time in every relaxation. */
+/** Cells of a stretch's ethylene, and ranges of a box's vapour, at most, whatever its vent. Declared: each costs time in every relaxation. */
 const mostCells = 16;
-const mostRanges = 5;
+const mostRanges = 12;
 
 const middle = ({ least, most }: Range): number => Math.sqrt(Math.max(leastToldApart, least) * most);
 const ratio = ({ least, most }: Range): number => most / Math.max(leastToldApart, least);
@@ -40,38 +51,45 @@ const halves = ({ least, most }: Range, at: number): Range[] => [
   { least: at, most },
 ];
 
-/** How finely the air of a kitchen is told apart: cells that together leave nothing out, halved where a relaxation lies between them. */
+/** How finely the air of a kitchen is told apart: options that together leave nothing out, halved where a relaxation lies between them. */
 export class Cells {
-  readonly ethylene: EthyleneCell[][];
-  /** By box: ranges of its vapour [kg/m³] at its most. */
-  readonly density: Range[][];
+  /** By stretch. */
+  readonly ethylene: EthyleneOption[][];
+  /** By box. */
+  readonly density: VapourOption[][];
+  readonly #kitchen: KitchenBoxes;
   readonly #whole: readonly Range[];
 
   constructor(
-    { size }: KitchenBoxes,
+    kitchen: KitchenBoxes,
     air: RootAir,
     stretches: readonly Stretch[],
     mostEthylene: Float64Array,
     room: number,
   ) {
+    this.#kitchen = kitchen;
+    const boxes = Array.from({ length: kitchen.size }, (_, box) => box);
+    const settings = (box: number): readonly (VentSetting | undefined)[] =>
+      kitchen.ventOf(box) === undefined ? [undefined] : ventSettings;
     this.ethylene = stretches.map(({ box }) => {
       const all = { least: room, most: Math.max(room, mostEthylene[box]!) };
-      return [{ always: all, later: all }];
+      return settings(box).map((setting) => ({ always: all, later: all, setting }));
     });
-    this.#whole = Array.from({ length: size }, (_, box) => ({
+    this.#whole = boxes.map((box) => ({
       least: Math.min(air.leastDensity[box]!, air.mostDensity[box]!),
       most: air.mostDensity[box]!,
     }));
-    this.density = this.#whole.map((whole) => [whole]);
+    this.density = boxes.map((box) => settings(box).map((setting) => ({ range: this.#whole[box]!, setting })));
     for (let round = 0; round < halvedBefore; round++)
       this.refine(
-        this.ethylene.map((cells) => cells.map(() => 1)),
-        round === 0 ? this.density.map(() => [1]) : [],
+        this.ethylene.map((options) => options.map(() => 1)),
+        round === 0 ? this.density.map((options) => options.map(() => 1)) : [],
       );
   }
 
-  /** Cells of a stretch that a supposition leaves. */
-  ethyleneIn(which: number, { box }: Stretch, { leastEthylene, leastAtMost }: Supposition): EthyleneCell[] {
+  /** Options of a stretch's ethylene that a supposition leaves. */
+  ethyleneIn(which: number, { box }: Stretch, supposition: Supposition): EthyleneOption[] {
+    const { leastEthylene, leastAtMost } = supposition;
     const last = leastEthylene.length - 1;
     const always = {
       least: Math.min(...leastEthylene.map((levels) => levels[box]!)),
@@ -79,17 +97,23 @@ export class Cells {
     };
     const later = { least: leastEthylene[last]![box]!, most: leastAtMost[last]![box]! };
     return this.ethylene[which]!.flatMap((cell) => {
-      const one = { always: within(cell.always, always), later: within(cell.later, later) };
+      const one = { ...cell, always: within(cell.always, always), later: within(cell.later, later) };
       const empty = one.always.least > one.always.most || one.later.least > one.later.most;
-      return empty || one.later.most < one.always.least ? [] : [one];
+      return empty || one.later.most < one.always.least || !this.#allowed(box, cell, supposition) ? [] : [one];
     });
   }
 
-  densityIn(box: number, { mostDensity, mostAtLeast }: Supposition): Range[] {
-    return this.density[box]!.flatMap((cell) => {
-      const one = within(cell, { least: mostAtLeast[box]!, most: mostDensity[box]! });
-      return one.least > one.most ? [] : [one];
+  densityIn(box: number, supposition: Supposition): VapourOption[] {
+    const { mostDensity, mostAtLeast } = supposition;
+    return this.density[box]!.flatMap((option) => {
+      const range = within(option.range, { least: mostAtLeast[box]!, most: mostDensity[box]! });
+      return range.least > range.most || !this.#allowed(box, option, supposition) ? [] : [{ ...option, range }];
     });
+  }
+
+  #allowed(box: number, { setting }: Set, { vents }: Supposition): boolean {
+    const vent = this.#kitchen.ventOf(box);
+    return vent === undefined || setting === undefined || vents[vent]!.includes(setting);
   }
 
   /** Halves what has a share. Says whether anything was. */
@@ -114,11 +138,12 @@ export class Cells {
     });
     density.forEach((shares, box) => {
       const { least, most } = this.#whole[box]!;
-      this.density[box] = halved(this.density[box]!, shares, mostRanges, (range) =>
-        range.most - range.least > narrowShare * (most - least)
-          ? halves(range, (range.least + range.most) / 2)
-          : [range],
-      );
+      this.density[box] = halved(this.density[box]!, shares, mostRanges, (option) => {
+        const { range } = option;
+        return range.most - range.least > narrowShare * (most - least)
+          ? halves(range, (range.least + range.most) / 2).map((half) => ({ ...option, range: half }))
+          : [option];
+      });
     });
     return refined;
   }
@@ -130,8 +155,8 @@ const within = (one: Range, other: Range): Range => ({
 });
 
 /** A cell halved where it is widest; what cannot be (less later than always) left out. */
-function halvedCell(cell: EthyleneCell): EthyleneCell[] {
-  const { always, later } = cell;
+function halvedCell(cell: EthyleneOption): EthyleneOption[] {
+  const { always, later, setting } = cell;
   if (Math.max(ratio(always), ratio(later)) < narrowRatio) return [cell];
   const parts =
     ratio(later) > ratio(always)
@@ -139,6 +164,7 @@ function halvedCell(cell: EthyleneCell): EthyleneCell[] {
       : halves(always, middle(always)).map((part) => ({ always: part, later }));
   return parts
     .map((part) => ({
+      setting,
       always: { least: part.always.least, most: Math.min(part.always.most, part.later.most) },
       later: { least: Math.max(part.later.least, part.always.least), most: part.later.most },
     }))

@@ -1,5 +1,5 @@
 import type { Condition } from "./axis.js";
-import type { EthyleneCell } from "./cells.js";
+import type { EthyleneOption } from "./cells.js";
 import { leastEmission, mostEmission } from "./given.js";
 import type { BoxExchange, KitchenBoxes } from "./kitchenBoxes.js";
 import type { LinearModel } from "./linearModel.js";
@@ -55,17 +55,17 @@ export function emissionRows(
   }
 }
 
-/** Where the least ethylene of a stretch lies in a cell: what is in it gives off no more, at all times and from the last window on, than the cell's most takes. */
+/** Where the least ethylene of a stretch lies in a cell: what is in it gives off no more, at all times and from the last window on, than its exchange carries away at the cell's most. */
 export function ethyleneConditions(
-  { problem }: KitchenBoxes,
-  { most }: BoxExchange,
+  kitchen: KitchenBoxes,
+  { vents }: Supposition,
   windows: readonly number[],
   { box, boxes }: Stretch,
-  { always, later }: EthyleneCell,
+  { always, later, setting }: EthyleneOption,
 ): Condition[] {
-  const taken = (level: number): number => most[box]! * (level - problem.kitchen.room.ethylene);
+  const { most } = kitchen.exchangeAt(box, vents, setting);
   const condition = (from: number, level: number): Condition => ({
-    limit: taken(level),
+    limit: most * (level - kitchen.problem.kitchen.room.ethylene),
     atLeast: false,
     given: (column) => Math.max(0, leastEmission(column, boxes, from, Number.POSITIVE_INFINITY)),
   });

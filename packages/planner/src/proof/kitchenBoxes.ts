@@ -44,6 +44,21 @@ export class KitchenBoxes {
     return box === "room" ? this.size : box;
   }
 
+  /** Which of the vents that can be set is a box's own; undefined when it has none. */
+  ventOf(box: number): number | undefined {
+    const vent = this.problem.vents.findIndex((place) => this.boxOf(place) === box);
+    return vent < 0 ? undefined : vent;
+  }
+
+  /** Litres an hour between which a box's exchange lies with its vent so. */
+  exchangeAt(box: number, vents: AllowedVents, setting: VentSetting | undefined): { least: number; most: number } {
+    const vent = this.ventOf(box);
+    const { least, most } = this.exchange(
+      vent === undefined || setting === undefined ? vents : vents.with(vent, [setting]),
+    );
+    return { least: least[box]!, most: most[box]! };
+  }
+
   everyVent(): AllowedVents {
     return this.problem.vents.map(() => ventSettings);
   }

@@ -7,8 +7,10 @@ export interface Placed {
   readonly options: ReadonlyMap<number, number>;
   /** Of the air whose costs it pays: the same number for the same air. */
   readonly air: number;
-  /** What a portion costs by day, with what is left over last [g]; Infinity where it cannot be eaten. */
-  readonly costs: Float64Array;
+  /** No more than what a portion costs by day, with what is left over last [g]; Infinity where it cannot be eaten. */
+  readonly least: Float64Array;
+  /** What it costs. Asked for only where the least would do, for it takes time. */
+  readonly costs: () => Float64Array;
   /** Rows that all its portions are in, and what they have of one. */
   readonly rows: number[];
   readonly values: number[];

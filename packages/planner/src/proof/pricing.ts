@@ -71,7 +71,7 @@ const mealsTold = (meals: readonly Meal[]): Told => {
   const told = new Told();
   for (const { placed, day } of meals) {
     told.add(
-      placed.costs[day]!,
+      placed.costs()[day]!,
       0,
       Number.POSITIVE_INFINITY,
       placed.rows,
@@ -105,11 +105,13 @@ function promising(
   for (const placed of all) {
     const base = givenBack(placed, duals);
     const known = told.get(placed);
-    for (let day = 0; day < placed.costs.length; day++) {
-      const cost = placed.costs[day]!;
-      if (!(cost - base < 0) && day + 1 === placed.costs.length) continue;
-      const reduced = cost - base - givenBackOn(placed, day, duals);
-      if (reduced < -leastReduced && !known?.has(day)) found.push({ placed, day, reduced });
+    let costs: Float64Array | undefined;
+    for (let day = 0; day < placed.least.length; day++) {
+      const back = base + givenBackOn(placed, day, duals);
+      if (!(placed.least[day]! - back < -leastReduced) || known?.has(day)) continue;
+      costs ??= placed.costs();
+      const reduced = costs[day]! - back;
+      if (reduced < -leastReduced) found.push({ placed, day, reduced });
     }
   }
   return found.sort((a, b) => a.reduced - b.reduced).slice(0, mostAtOnce);

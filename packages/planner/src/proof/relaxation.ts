@@ -2,12 +2,12 @@ import type { Highs } from "highs";
 import { roundingLitres } from "../rules/capacity.js";
 import { weights } from "../rules/weights.js";
 import type { Prepared } from "../search/prepare.js";
-import { axisColumns, axisRows } from "./axis.js";
+import { axisRows, shareColumns, ventRows } from "./axis.js";
 import { Cells } from "./cells.js";
 import type { Column, Columns } from "./columns.js";
 import { emissionRows, ethyleneColumns, ethyleneConditions, hasteRows } from "./ethyleneRows.js";
 import { leastEmission } from "./given.js";
-import type { BoxExchange, KitchenBoxes } from "./kitchenBoxes.js";
+import type { KitchenBoxes } from "./kitchenBoxes.js";
 import { LinearModel } from "./linearModel.js";
 import { LotRows, type SharedRows } from "./lotRows.js";
 import type { Placed } from "./placed.js";
@@ -17,7 +17,7 @@ import { smellRows } from "./smellRows.js";
 import { type Stretch, stretchesOf } from "./stretch.js";
 import { contradicts, type Supposition } from "./supposition.js";
 import type { ToldApart } from "./toldApart.js";
-import { driestSurfaces, vapourConditions } from "./vapourConditions.js";
+import { densityColumns, driestSurfaces, vapourConditions } from "./vapourConditions.js";
 import { isFree } from "./ways.js";
 
 type Model = ReturnType<Highs["createModel"]>;
@@ -65,14 +65,16 @@ export class Relaxation {
   readonly #kitchen: KitchenBoxes;
   readonly #air: RootAir;
   readonly #lots: LotRows;
-  readonly #stretches: readonly Stretch[];
   readonly #cells: Cells;
+  readonly #stretches: readonly Stretch[];
   readonly #numbers = new Map<string, number>();
   readonly #numberOf = (bound: string): number => {
     const number = this.#numbers.get(bound) ?? this.#numbers.size + 1;
     this.#numbers.set(bound, number);
     return number;
   };
+  readonly #airNumber: ToldApart["airNumber"] = ({ ethylene, vapour }) =>
+    this.#numberOf(`${ethylene.always.least} ${ethylene.later.least} ${vapour.range.most}`);
   readonly #driest: readonly number[];
   /** Meals that served, or nearly. */
   readonly #served = new Map<Column, Set<number>>();
@@ -138,14 +140,15 @@ export class Relaxation {
       const known = this.#served.get(placed.column);
       if (known) {
         for (let day = 0; day <= days; day++)
-          if (known.has(mealKey(placed, day)) && Number.isFinite(placed.costs[day]!))
+          if (known.has(mealKey(placed, day)) && Number.isFinite(placed.costs()[day]!))
             first.push({ placed, day });
       }
       const best = cheapest.get(index);
-      if (!best || placed.costs[days]! < best.costs[days]!) cheapest.set(index, placed);
+      if (!best || placed.least[days]! < best.least[days]!) cheapest.set(index, placed);
     }
     const served = new Set(first.map(({ placed }) => placed));
-    for (const placed of cheapest.values()) if (!served.has(placed)) first.push({ placed, day: days });
+    for (const placed of cheapest.values())
+      if (!served.has(placed) && Number.isFinite(placed.costs()[days]!)) first.push({ placed, day: days });
     return first;
   }
 
@@ -165,7 +168,7 @@ export class Relaxation {
     const ethylene = ethyleneColumns(model, kitchen, supposition);
     const shared = this.#sharedRows(model);
     const bounded = problem.lots.filter((lot) => !isFree(lot));
-    const told = this.#toldApart(model, supposition, exchange, bounded.length === problem.lots.length);
+    const told = this.#toldApart(model, supposition, bounded.length === problem.lots.length);
     const placed = bounded.flatMap((lot) =>
       this.#lots.build(model, lot, this.#air.ranges(supposition, lot.index), told, shared),
     );
@@ -197,29 +200,29 @@ export class Relaxation {
   }
 
   /** Options of the air of every stretch and box, with what must hold under each. */
-  #toldApart(model: LinearModel, supposition: Supposition, exchange: BoxExchange, whole: boolean): ToldApart {
-    const stretches = this.#stretches;
+  #toldApart(model: LinearModel, supposition: Supposition, whole: boolean): ToldApart {
+    const [kitchen, air, driest, stretches] = [this.#kitchen, this.#air, this.#driest, this.#stretches];
     const cells = stretches.map((stretch, which) => this.#cells.ethyleneIn(which, stretch, supposition));
     const densities = this.#cells.density.map((_, box) => this.#cells.densityIn(box, supposition));
-    const axes = [
-      ...stretches.map((stretch, which) =>
-        axisColumns(
-          model,
-          cells[which]!.map((cell) =>
-            ethyleneConditions(this.#kitchen, exchange, this.#air.windows, stretch, cell),
-          ),
-        ),
+    const vapour = densityColumns(model, supposition);
+    const ofEthylene = cells.map((options, which) => ({
+      shares: shareColumns(model, options),
+      options: options.map((option) =>
+        ethyleneConditions(kitchen, supposition, air.windows, stretches[which]!, option),
       ),
-      ...densities.map((ranges, box) =>
-        axisColumns(
-          model,
-          ranges.map((range) =>
-            vapourConditions(this.#kitchen, this.#air, this.#driest, supposition, box, range, whole),
-          ),
-        ),
-      ),
-    ];
-    return { supposition, stretches, cells, densities, axes, numberOf: this.#numberOf };
+    }));
+    const ofVapour = densities.map((options, box) => {
+      const shares = shareColumns(model, options);
+      return {
+        shares,
+        options: vapourConditions(model, kitchen, air, driest, supposition, box, options, shares, vapour, whole),
+      };
+    });
+    stretches.forEach(({ box }, which) => {
+      ventRows(model, cells[which]!, ofEthylene[which]!, densities[box]!, ofVapour[box]!);
+    });
+    const axes = [...ofEthylene, ...ofVapour];
+    return { supposition, stretches, cells, densities, axes, airNumber: this.#airNumber };
   }
 
   /** Tells the air apart further where a relaxation lies between options. Says whether anything was. */

@@ -1,4 +1,3 @@
-import type { Column } from "./columns.js";
 import type { KitchenBoxes } from "./kitchenBoxes.js";
 
 /** A stretch of air: a box that breathes with the room, with all behind it. Nothing in it meets less ethylene than that box holds. */
@@ -9,7 +8,3 @@ export interface Stretch {
 
 export const stretchesOf = ({ neighbour, behind, size }: KitchenBoxes): Stretch[] =>
   neighbour.flatMap((next, box) => (next === size ? [{ box, boxes: behind[box]! }] : []));
-
-/** Whether a column lies in one stretch all the time. */
-export const liesIn = ({ way }: Column, { boxes }: Stretch): boolean =>
-  way.boxes.length === 1 && boxes.has(way.boxes[0]!);
