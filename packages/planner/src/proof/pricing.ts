@@ -122,6 +122,7 @@ function promising(
  * have a solution whatever meals there are.
  *
  * @param first meals to begin with
+ * @returns undefined where the solver finds no optimum, for its numbers lie too far apart
  */
 export function solvePriced(
   highs: Highs,
@@ -129,7 +130,7 @@ export function solvePriced(
   model: LinearModel,
   all: readonly Placed[],
   first: readonly Meal[],
-): Optimum {
+): Optimum | undefined {
   const numRows = model.rowLower.length;
   const begin = new Told();
   model.costs.forEach((cost, column) => {
@@ -159,10 +160,14 @@ export function solvePriced(
       const days = told.get(meal.placed) ?? new Set<number>();
       told.set(meal.placed, days.add(meal.day));
     }
+    const { optimal } = highs.constants.modelStatus;
     solver.run();
-    const status = solver.getModelStatus();
-    if (status !== highs.constants.modelStatus.optimal)
-      throw new Error(`The solver ended with status ${status} instead of an optimum.`);
+    // Where it stops short of the optimum from where it was, it may find it from the start.
+    if (solver.getModelStatus() !== optimal) {
+      solver.clearSolver();
+      solver.run();
+    }
+    if (solver.getModelStatus() !== optimal) return undefined;
     const { colValue, rowDual, colDual } = solver.getSolution();
     more = promising(all, rowDual, told);
     if (more.length > 0) continue;

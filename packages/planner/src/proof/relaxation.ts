@@ -43,6 +43,9 @@ export interface Solved {
 
 const impossible: Solved = { value: Number.POSITIVE_INFINITY, used: [], shares: [], ethylene: [] };
 
+/** Nothing is known: no plan is below it. */
+const unsolved: Solved = { ...impossible, value: 0 };
+
 /** Portions below which the solver's rounding is seen, not a choice. */
 const leastPortions = 1e-6;
 
@@ -106,7 +109,9 @@ export class Relaxation {
     // No option of some air is left by what is supposed.
     if (told.axes.some(({ options }) => options.length === 0)) return impossible;
     const first = this.#first(placed);
-    const { value, columns, meals } = solvePriced(this.#highs, this.#solver(), model, placed, first);
+    const optimum = solvePriced(this.#highs, this.#solver(), model, placed, first);
+    if (!optimum) return unsolved;
+    const { value, columns, meals } = optimum;
     this.#remember(meals);
     const portions = new Map<Placed, number>();
     for (const meal of meals) portions.set(meal.placed, (portions.get(meal.placed) ?? 0) + meal.portions);

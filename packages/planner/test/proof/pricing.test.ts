@@ -27,7 +27,18 @@ function anyProgramme(seed: number): { model: LinearModel; all: Placed[] } {
       costs[days] = 20;
       const rows = [row, draw.one(litres)];
       const values = [1, draw.one([0.5, 1, 1.7])];
-      return { column: {} as Placed["column"], options: new Map(), air: 0, costs, rows, values, onDay };
+      // No dearer than it costs: what is not asked for is never worked out.
+      const least = costs.map((cost) => cost * draw.one([0.2, 0.5, 1]));
+      return {
+        column: {} as Placed["column"],
+        options: new Map(),
+        air: 0,
+        least,
+        costs: () => costs,
+        rows,
+        values,
+        onDay,
+      };
     });
   }).flat();
   return { model, all };
@@ -35,7 +46,7 @@ function anyProgramme(seed: number): { model: LinearModel; all: Placed[] } {
 
 const mealsOf = (all: readonly Placed[]): Meal[] =>
   all.flatMap((placed) =>
-    Array.from(placed.costs).flatMap((cost, day) => (Number.isFinite(cost) ? [{ placed, day }] : [])),
+    Array.from(placed.costs()).flatMap((cost, day) => (Number.isFinite(cost) ? [{ placed, day }] : [])),
   );
 
 it("finds the optimum of all meals though it is told of few", async () => {
@@ -46,8 +57,8 @@ it("finds the optimum of all meals though it is told of few", async () => {
     const { model, all } = anyProgramme(seed);
     const listed = solvePriced(highs, solver, model, all, mealsOf(all));
     const priced = solvePriced(highs, solver, model, all, []);
-    expect(priced.value, `seed ${seed}`).toBeCloseTo(listed.value, 6);
-    expect(priced.meals.length).toBeLessThan(listed.meals.length);
+    expect(priced?.value, `seed ${seed}`).toBeCloseTo(listed?.value ?? Number.NaN, 6);
+    expect(priced?.meals.length).toBeLessThan(listed?.meals.length ?? 0);
   }
   solver.dispose();
 });
