@@ -73,8 +73,11 @@ export function ventRows(
   const settings = new Set([...ones, ...others].map(({ setting }) => setting));
   if (settings.size < 2) return;
   for (const setting of settings) {
-    const entries = (options: readonly { readonly setting: unknown }[], of: readonly number[], sign: number) =>
-      options.flatMap((option, at): Entry[] => (option.setting === setting ? [[of[at]!, sign]] : []));
+    const entries = (
+      options: readonly { readonly setting: unknown }[],
+      of: readonly number[],
+      sign: number,
+    ) => options.flatMap((option, at): Entry[] => (option.setting === setting ? [[of[at]!, sign]] : []));
     model.row(0, 0, [...entries(ones, shares, 1), ...entries(others, otherShares, -1)]);
   }
 }

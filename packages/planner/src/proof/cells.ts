@@ -79,7 +79,9 @@ export class Cells {
       least: Math.min(air.leastDensity[box]!, air.mostDensity[box]!),
       most: air.mostDensity[box]!,
     }));
-    this.density = boxes.map((box) => settings(box).map((setting) => ({ range: this.#whole[box]!, setting })));
+    this.density = boxes.map((box) =>
+      settings(box).map((setting) => ({ range: this.#whole[box]!, setting })),
+    );
     for (let round = 0; round < halvedBefore; round++)
       this.refine(
         this.ethylene.map((options) => options.map(() => 1)),
@@ -99,7 +101,9 @@ export class Cells {
     return this.ethylene[which]!.flatMap((cell) => {
       const one = { ...cell, always: within(cell.always, always), later: within(cell.later, later) };
       const empty = one.always.least > one.always.most || one.later.least > one.later.most;
-      return empty || one.later.most < one.always.least || !this.#allowed(box, cell, supposition) ? [] : [one];
+      return empty || one.later.most < one.always.least || !this.#allowed(box, cell, supposition)
+        ? []
+        : [one];
     });
   }
 
@@ -107,7 +111,9 @@ export class Cells {
     const { mostDensity, mostAtLeast } = supposition;
     return this.density[box]!.flatMap((option) => {
       const range = within(option.range, { least: mostAtLeast[box]!, most: mostDensity[box]! });
-      return range.least > range.most || !this.#allowed(box, option, supposition) ? [] : [{ ...option, range }];
+      return range.least > range.most || !this.#allowed(box, option, supposition)
+        ? []
+        : [{ ...option, range }];
     });
   }
 

@@ -51,7 +51,11 @@ export class KitchenBoxes {
   }
 
   /** Litres an hour between which a box's exchange lies with its vent so. */
-  exchangeAt(box: number, vents: AllowedVents, setting: VentSetting | undefined): { least: number; most: number } {
+  exchangeAt(
+    box: number,
+    vents: AllowedVents,
+    setting: VentSetting | undefined,
+  ): { least: number; most: number } {
     const vent = this.ventOf(box);
     const { least, most } = this.exchange(
       vent === undefined || setting === undefined ? vents : vents.with(vent, [setting]),

@@ -87,7 +87,7 @@ export class LotRows {
     if (!corner) return [place(undefined, new Map())];
     const byCell = !sameCosts(least, costsIn(corner.mostEthylene));
     const byDensity = !sameCosts(least, costsIn(corner.driest));
-        const done = new Set<string>();
+    const done = new Set<string>();
     return airs.flatMap((air): Placed[] => {
       const { cell, density } = air;
       const key = `${byCell ? cell : ""} ${byDensity ? density : ""}`;

@@ -220,7 +220,18 @@ export class Relaxation {
       const shares = shareColumns(model, options);
       return {
         shares,
-        options: vapourConditions(model, kitchen, air, driest, supposition, box, options, shares, vapour, whole),
+        options: vapourConditions(
+          model,
+          kitchen,
+          air,
+          driest,
+          supposition,
+          box,
+          options,
+          shares,
+          vapour,
+          whole,
+        ),
       };
     });
     stretches.forEach(({ box }, which) => {

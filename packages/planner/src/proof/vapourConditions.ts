@@ -37,7 +37,9 @@ const givenAt = ({ conductance, supply }: VapourGiven, density: number): number 
 
 /** Columns for the vapour [g/m³] of each box and the room at its most. */
 export const densityColumns = (model: LinearModel, { mostDensity, mostAtLeast }: Supposition): number[] =>
-  Array.from(mostDensity, (most, box) => model.column(0, 1000 * most, 1000 * Math.min(most, mostAtLeast[box]!)));
+  Array.from(mostDensity, (most, box) =>
+    model.column(0, 1000 * most, 1000 * Math.min(most, mostAtLeast[box]!)),
+  );
 
 /**
  * Vapour in balance, where a box's at its most lies in a range. What lies in it on the first day must not give off more than its exchange, with the neighbour at its driest, and its coil carry away at the
@@ -66,7 +68,12 @@ export function vapourConditions(
   const coil = (scale / 1000) * tree.coilExchange[box]!;
   const coilDensity = coil > 0 ? tree.coilDensity[box]! : 0;
   const inGrams = ({ least, most }: Range): Range => ({ least: 1000 * least, most: 1000 * most });
-  const own = partColumns(model, totals[box]!, shares, options.map(({ range }) => inGrams(range)));
+  const own = partColumns(
+    model,
+    totals[box]!,
+    shares,
+    options.map(({ range }) => inGrams(range)),
+  );
   const around = partColumns(
     model,
     totals[next]!,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { type VentSetting, ventSettings } from "../../src/problem/kitchen.js";
 import { bindProblem } from "../../src/problem/problem.js";
 import { Cells, type Range } from "../../src/proof/cells.js";
 import { KitchenBoxes } from "../../src/proof/kitchenBoxes.js";
@@ -11,6 +12,10 @@ const size = { lots: [3, 8], places: [3, 7], wraps: [1, 3], days: [1, 9] } as co
 const rounds = 6;
 
 const holds = ({ least, most }: Range, value: number): boolean => value >= least && value <= most;
+
+/** How the vent of a box may be set; undefined alone where it has none to set. */
+const settingsOf = (kitchen: KitchenBoxes, box: number): readonly (VentSetting | undefined)[] =>
+  kitchen.ventOf(box) === undefined ? [undefined] : ventSettings;
 
 /** Cells halved anyhow, some rounds long. */
 function halvedAnyhow(seed: number) {
@@ -42,17 +47,23 @@ describe("the cells that the air is told apart into", () => {
         stretches.forEach(({ box }, which) => {
           const later = room + share() * (most[box]! - room);
           const always = room + share() * (later - room);
-          const found = cells.ethylene[which]!.some(
-            (cell) => holds(cell.always, always) && holds(cell.later, later),
-          );
-          expect(found, `${always} always, ${later} later`).toBe(true);
+          for (const setting of settingsOf(kitchen, box)) {
+            const found = cells.ethylene[which]!.some(
+              (cell) => cell.setting === setting && holds(cell.always, always) && holds(cell.later, later),
+            );
+            expect(found, `${always} always, ${later} later, vent ${setting}`).toBe(true);
+          }
         });
         for (let box = 0; box < kitchen.size; box++) {
           const least = Math.min(air.leastDensity[box]!, air.mostDensity[box]!);
           const density = least + share() * (air.mostDensity[box]! - least);
-          expect(
-            cells.density[box]!.some((range) => holds(range, Math.min(density, air.mostDensity[box]!))),
-          ).toBe(true);
+          for (const setting of settingsOf(kitchen, box)) {
+            const found = cells.density[box]!.some(
+              (option) =>
+                option.setting === setting && holds(option.range, Math.min(density, air.mostDensity[box]!)),
+            );
+            expect(found, `${density}, vent ${setting}`).toBe(true);
+          }
         }
       }
     },
