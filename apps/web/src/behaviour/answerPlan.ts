@@ -15,7 +15,7 @@ import { plannerRequest } from "./plannerRequest.js";
  * Relaxations solved for a proof, less than a third of what the command line takes. Declared: nobody has asked for it here, it costs a telephone time and battery, and those after these lift the
  * bound by little (decision 0112).
  */
-const mostRelaxations = 5;
+const mostRelaxations = 4;
 
 /**
  * Answers a question: the plan, then the reasons, and only when both are on their way how much better any plan could be.

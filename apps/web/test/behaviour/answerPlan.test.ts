@@ -44,7 +44,7 @@ describe("the answers to a question", () => {
     expect(last.proof?.value).toBe(first.plan.objective.total);
     expect(last.proof?.bound).toBeGreaterThan(0);
     expect(last.proof?.bound).toBeLessThanOrEqual(first.plan.objective.total);
-    // A branch is split into two at a time, so that the last split may go one beyond.
+    // A branch is split into up to three, so that the last split may go two beyond.
     expect(last.proof?.relaxations).toBeLessThanOrEqual(6);
   });
   it("end without a proof and without a problem where the solver does not come", async () => {

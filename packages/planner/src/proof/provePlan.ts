@@ -5,7 +5,7 @@ import { boundOf } from "./boundOf.js";
 import type { Proof } from "./proof.js";
 
 /** Relaxations solved unless told otherwise. Declared: after these each further one lifts the bound by little. */
-const usualRelaxations = 16;
+const usualRelaxations = 12;
 
 /** What cannot be proved, and what can be done. */
 export class ProofError extends Error {
