@@ -89,6 +89,16 @@ interface Giver {
   readonly placed: Placed[];
 }
 
+/** A row for every condition of an option, yet without what is placed. */
+const conditionRows = (model: LinearModel, conditions: readonly Condition[], share: number): number[] =>
+  conditions.map(({ limit, atLeast, terms = [] }) =>
+    model.row(atLeast ? 0 : Number.NEGATIVE_INFINITY, atLeast ? Number.POSITIVE_INFINITY : 0, [
+      [share, -limit],
+      [model.column(missingCosts), atLeast ? 1 : -1],
+      ...terms,
+    ]),
+  );
+
 /**
  * What must hold of what is placed under each option, in its share. A lot's portions that are placed under an option are no more than its share of the lot: the convex hull of the
  * union of what may be under each (Balas 1979, Annals of Discrete Mathematics 5:3–51; from memory).
@@ -102,15 +112,7 @@ export function axisRows(
   placed: readonly Placed[],
   portions: readonly number[],
 ): void {
-  const rows = options.map((conditions, option) =>
-    conditions.map(({ limit, atLeast, terms = [] }) =>
-      model.row(atLeast ? 0 : Number.NEGATIVE_INFINITY, atLeast ? Number.POSITIVE_INFINITY : 0, [
-        [shares[option]!, -limit],
-        [model.column(missingCosts), atLeast ? 1 : -1],
-        ...terms,
-      ]),
-    ),
-  );
+  const rows = options.map((conditions, option) => conditionRows(model, conditions, shares[option]!));
   const hereRows = options.map(() => new Map<number, number>());
   const here = (option: number, lot: number): number => {
     const known =
