@@ -65,7 +65,7 @@ export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
     placesDocument(context),
     householdDocument(context, { plan, counted, invented }),
     comparisonDocument(context, twoWays),
-    ...(request.topics.includes("myths") ? [mythsDocument(context)] : []),
+    ...(request.topics.includes("myths") ? [mythsDocument(context, plan)] : []),
     ...questionDocuments(context),
     ...exercise(context),
   ];

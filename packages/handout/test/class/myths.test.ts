@@ -1,5 +1,6 @@
 import { catalogue, type Evidence } from "@keepwright/catalogue";
 import { classTopics } from "@keepwright/handout";
+import type { Plan } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { allMyths, mythsDocument, mythsFor } from "../../src/class/myths/mythsDocument.js";
 import { contextOf, spanish } from "./support.js";
@@ -82,6 +83,15 @@ describe("sayings", () => {
     expect(JSON.stringify(mythsDocument(contextOf(["garlic"], { topics: ["apart"] })))).toMatch(
       /None of the sayings/,
     );
+  });
+
+  it("say nothing against the cold of a kind that the worked household has there", () => {
+    const [context] = contexts;
+    const stays = [{ placeKind: "refrigerator door" }];
+    const plan = { lots: [{ commodity: "tomato", stays }] } as unknown as Plan;
+    const ids = (own?: Plan) => mythsFor(context, own).map(({ myth }) => myth.id);
+    expect(ids()).toContain("cold-tomato");
+    expect(ids(plan)).not.toContain("cold-tomato");
   });
 
   it("never advise the cold against an answer sheet that has the kind in the cold", () => {

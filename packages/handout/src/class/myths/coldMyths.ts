@@ -19,6 +19,7 @@ const has = (context: ClassContext, effect: Effect) => (id: string) =>
 
 const tomatoes: Myth = {
   id: "cold-tomato",
+  againstCold: true,
   topics: ["places"],
   about: (context) =>
     context.items.filter(has(context, "flavour loss")).filter((id) => !everInCold(context, id)),
@@ -39,6 +40,7 @@ const tomatoes: Myth = {
 
 const hurt: Myth = {
   id: "cold-for-all",
+  againstCold: true,
   topics: ["places"],
   about: (context) =>
     thoseWith(context, ({ chilling }) => (chilling?.threshold.value ?? -9) > (coldest(context) ?? 99)).filter(
@@ -82,6 +84,7 @@ const bananas: Myth = {
 
 const potatoes: Myth = {
   id: "cold-potato",
+  againstCold: true,
   topics: ["places"],
   about: (context) =>
     context.items.filter(

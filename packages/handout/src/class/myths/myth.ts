@@ -14,6 +14,8 @@ export interface Myth {
   readonly id: string;
   /** Told where the class is about one of these. */
   readonly topics: readonly ClassTopic[];
+  /** It speaks against the cold, and is not told of a kind that the worked household's plan has in the cold. */
+  readonly againstCold?: true;
   /** Kinds of the kit it bears on; where there are none it is not told. */
   about(context: ClassContext): readonly string[];
   tell(context: ClassContext, about: readonly string[]): ToldMyth;

@@ -1,3 +1,4 @@
+import type { Plan } from "@keepwright/planner";
 import type { ClassContext } from "../classContext.js";
 import type { Block, ClassDocument } from "../classKit.js";
 import { kitSources, namedEvidence } from "../kitSources.js";
@@ -10,14 +11,30 @@ import { safetyMyths } from "./safetyMyths.js";
 /** Every saying there is, in the order in which they are told. */
 export const allMyths: readonly Myth[] = [...safetyMyths, ...coldMyths, ...gasMyths, ...careMyths];
 
-/** Those that bear on the kit's kinds and topics, with the kinds. */
-export const mythsFor = (
+const cold = ["refrigerator shelf", "refrigerator door", "crisper drawer"];
+
+/** Kinds that a plan has in the cold at any time. */
+const coldIn = (plan: Plan | undefined): ReadonlySet<string> =>
+  new Set(
+    plan?.lots
+      .filter(({ stays }) => stays.some(({ placeKind }) => cold.includes(placeKind)))
+      .map(({ commodity }) => commodity),
+  );
+
+/** Those that bear on the kit's kinds and topics, with the kinds; none against the cold of a kind that the plan has there. */
+export function mythsFor(
   context: ClassContext,
-): { readonly myth: Myth; readonly about: readonly string[] }[] =>
-  allMyths
+  plan?: Plan,
+): { readonly myth: Myth; readonly about: readonly string[] }[] {
+  const inCold = coldIn(plan);
+  return allMyths
     .filter(({ topics }) => topics.some((topic) => context.request.topics.includes(topic)))
-    .map((myth) => ({ myth, about: myth.about(context) }))
+    .map((myth) => ({
+      myth,
+      about: myth.about(context).filter((id) => !(myth.againstCold && inCold.has(id))),
+    }))
     .filter(({ about }) => about.length > 0);
+}
 
 function mythBlocks(context: ClassContext, myth: Myth, about: readonly string[]): Block[] {
   const { say } = context;
@@ -38,9 +55,9 @@ function mythBlocks(context: ClassContext, myth: Myth, about: readonly string[])
 }
 
 /** Sayings that the evidence does not bear out, each with its source beside it. */
-export function mythsDocument(context: ClassContext): ClassDocument {
+export function mythsDocument(context: ClassContext, plan?: Plan): ClassDocument {
   const { say, handout } = context;
-  const told = mythsFor(context);
+  const told = mythsFor(context, plan);
   const about = new Set(told.flatMap((one) => one.about));
   return {
     id: "myths",
