@@ -5,6 +5,7 @@ import { litresInStay } from "../rules/capacity.js";
 import { allowedPlaces } from "../rules/cutInRefrigerator.js";
 import type { Option } from "./options.js";
 import type { Prepared } from "./prepare.js";
+import { litresOfOption, roomPrices } from "./roomPrices.js";
 
 /** Litres still free in each place, whatever the day: a first arrangement counts every stay as if it lasted. */
 type Room = Float64Array;
@@ -41,11 +42,29 @@ function leastOver(prepared: Prepared, room: Room, lotIndex: number, portions: n
   return [...prepared.options(lotIndex)].sort((a, b) => over(a) - over(b))[0]!;
 }
 
+/** Options of a lot with what the room they take is worth, cheapest first. */
+function pricedOptions(prepared: Prepared, lot: number, prices: Float64Array): Priced[] {
+  return prepared
+    .options(lot)
+    .map((option) => {
+      const room = litresOfOption(prepared, lot, option).reduce(
+        (sum, { place, litres }) => sum + prices[place]! * litres,
+        0,
+      );
+      return { option, cost: option.soloCost + room };
+    })
+    .sort((a, b) => a.cost - b.cost);
+}
+
+interface Priced {
+  readonly option: Option;
+  readonly cost: number;
+}
+
 /** Puts a lot into its best option with room; what does not fit goes on to the next best, and at last wherever it is least over. */
-function placeLot(prepared: Prepared, room: Room, lot: number): Part[] {
+function placeLot(prepared: Prepared, room: Room, lot: number, options: readonly Option[]): Part[] {
   const parts: Part[] = [];
   let portions = prepared.problem.lots[lot]!.portions;
-  const options = prepared.options(lot);
   const whole = options.find((option) => fitting(prepared, room, lot, portions, option) === portions);
   for (const option of whole ? [whole] : options) {
     const here = fitting(prepared, room, lot, portions, option);
@@ -62,15 +81,17 @@ function placeLot(prepared: Prepared, room: Room, lot: number): Part[] {
 }
 
 /** What a lot alone would lose by going to its second-best place instead of its best. */
-function regret(options: readonly Option[]): number {
+function regret(options: readonly Priced[]): number {
   const best = options[0]!;
-  const place = best.programme.stays.at(-1)!.place;
-  const second = options.find((option) => option.programme.stays.at(-1)!.place !== place);
-  return second ? second.soloCost - best.soloCost : Number.POSITIVE_INFINITY;
+  const place = best.option.programme.stays.at(-1)!.place;
+  const second = options.find(({ option }) => option.programme.stays.at(-1)!.place !== place);
+  return second ? second.cost - best.cost : Number.POSITIVE_INFINITY;
 }
 
-/** What comes first in a first arrangement: what would lose most elsewhere, or what is hardest to fit. */
-export type FirstOrder = "regret" | "bulk";
+/**
+ * What comes first in a first arrangement: what would lose most elsewhere, or what is hardest to fit; or the former with what room is worth counted (`roomPrices`).
+ */
+export type FirstOrder = "regret" | "bulk" | "priced";
 
 /** Litres of the smallest piece of a lot that may lie apart: an uncut pumpkin fits whole or not at all. */
 const bulk = ({ litres, splitUnit, portions }: BoundLot): number => (litres * splitUnit) / portions;
@@ -96,16 +117,19 @@ export function construct(
   const room = Float64Array.from(problem.places, ({ place }) => place.litres);
   for (const part of around.parts) take(room, litresOf(prepared, part));
   const placed = new Set(around.parts.map(({ lot }) => lot));
-  const urgency = (lot: BoundLot): number =>
-    by === "bulk" ? bulk(lot) : regret(prepared.options(lot.index));
+  const prices = by === "priced" ? roomPrices(prepared) : new Float64Array(problem.places.length);
   const order = problem.lots
     .filter(({ index }) => !placed.has(index))
-    .map((lot) => ({
-      index: lot.index,
-      confined: by === "bulk" ? 0 : allowedPlaces(lot, problem.places).length,
-      urgency: urgency(lot),
-    }))
+    .map((lot) => {
+      const options = pricedOptions(prepared, lot.index, prices);
+      return {
+        index: lot.index,
+        options: options.map(({ option }) => option),
+        confined: by === "bulk" ? 0 : allowedPlaces(lot, problem.places).length,
+        urgency: by === "bulk" ? bulk(lot) : regret(options),
+      };
+    })
     .sort((a, b) => a.confined - b.confined || b.urgency - a.urgency || a.index - b.index);
-  const parts = order.flatMap(({ index }) => placeLot(prepared, room, index));
+  const parts = order.flatMap(({ index, options }) => placeLot(prepared, room, index, options));
   return { parts: [...around.parts, ...parts].sort((a, b) => a.lot - b.lot), vents: around.vents };
 }

@@ -38,7 +38,7 @@ const improveParts = (search: Search): boolean =>
   dearestFirst(search).reduce((improved, part) => {
     if (search.settled.has(part)) return improved;
     if (improvePart(search, part)) return true;
-    search.settled.add(part);
+    search.settle(part);
     return improved;
   }, false);
 
@@ -100,6 +100,11 @@ const untilNoneHelps = (search: Search, kinds: readonly Kind[]): void =>
 export function settle(search: Search): void {
   const kinds = [improveSettled, improvePairs];
   untilNoneHelps(search, kinds);
+}
+
+/** Lets those that a change has stirred find their places, and those that these stir, and so on. */
+export function letFollow(search: Search): void {
+  while (improveParts(search));
 }
 
 /** Goes downhill without taking lots apart, as far as it goes: a lot taken apart early is seldom put together again. */

@@ -64,7 +64,7 @@ type ByPart = Map<number, number>;
 const costsWithHarm = new WeakMap<Evaluation, ByPart>();
 
 /** The part's cost now with the harm it does, and a little more: an option that costs less by itself is worth knowing in full. */
-function costToBeat(search: Search, current: Evaluation, index: number): number {
+export function costToBeat(search: Search, current: Evaluation, index: number): number {
   const known: ByPart = costsWithHarm.get(current) ?? new Map();
   costsWithHarm.set(current, known);
   const cost = known.get(index) ?? costWithHarm(search, current, index);
@@ -104,6 +104,9 @@ export function limitOfHope(search: Search, index: number): number {
     : costToHopeFor(search, current, index);
 }
 
+/** Options from which on it pays to know what the part costs with the harm it does, to leave out what others would have of them. */
+const manyHopeful = 3;
+
 interface Hopeful {
   readonly option: Option;
   readonly to: Part;
@@ -140,7 +143,11 @@ function estimated(search: Search, index: number, hopeful: readonly Hopeful[], n
   const ranked: RankedOption[] = [];
   if (hopeful.length === 0) return ranked;
   const worth = new Worth(search);
-  const most = now < beyondAnyCost ? Math.max(now, costToBeat(search, search.current, index)) : now;
+  // The cost to beat takes an estimate itself: for a few options it is not worth knowing.
+  const most =
+    now < beyondAnyCost && hopeful.length >= manyHopeful
+      ? Math.max(now, costToBeat(search, search.current, index))
+      : beyondAnyCost;
   let least = 0;
   for (const { option, to, hope } of hopeful) {
     if (hope - now >= least) break;

@@ -22,6 +22,15 @@ function stirred(before: Evaluation, after: Evaluation, part: number): boolean {
   return Math.abs(after.outcomes[part]!.endDay - was) > lifeThatMatters * was;
 }
 
+/** Places fuller on their fullest day before than after. */
+function placesWithMoreRoom(before: Evaluation, after: Evaluation): Set<number> {
+  const fullest = (taken: Float64Array): number => taken.reduce((most, litres) => Math.max(most, litres), 0);
+  const places = before.taken.flatMap((taken, place) =>
+    fullest(after.taken[place]!) < fullest(taken) - leastGain ? [place] : [],
+  );
+  return new Set(places);
+}
+
 /** A search under way: where it stands, and the two ways of judging a change: quickly by estimate, exactly in full. */
 export class Search {
   readonly prepared: Prepared;
@@ -31,6 +40,8 @@ export class Search {
   judged = 0;
   /** Parts that found nothing better, and whose lot has not changed since. */
   readonly settled = new Set<number>();
+  /** Places where a settled part would do better but for the room. */
+  readonly #wanted = new Map<number, readonly number[]>();
   readonly #seen = new Map<string, number>();
   readonly #kept = new Map<string, Evaluation>();
   readonly #rankings = new WeakMap<Evaluation, Map<number, RankedOption[]>>();
@@ -73,7 +84,19 @@ export class Search {
       this.settled.clear();
       return;
     }
-    for (const part of [...this.settled]) if (stirred(before, evaluation, part)) this.settled.delete(part);
+    const roomier = placesWithMoreRoom(before, evaluation);
+    for (const part of [...this.settled]) {
+      const awake = this.#wanted.get(part)?.some((place) => roomier.has(place)) ?? false;
+      if (awake || stirred(before, evaluation, part)) this.settled.delete(part);
+    }
+  }
+
+  /** A part found nothing better; it is looked at again once it or its air has changed, or there is more room where it would rather lie. */
+  settle(part: number): void {
+    this.settled.add(part);
+    const blocked = this.ranked(part).filter(({ cost, overflow }) => cost < -leastGain && overflow > 0);
+    const places = blocked.flatMap(({ option }) => option.programme.stays.map(({ place }) => place));
+    this.#wanted.set(part, [...new Set(places)]);
   }
 
   /** Options of a part that may better things from where the search stands; remembered while it stands there. */

@@ -1,12 +1,15 @@
 import { seededRandom } from "@keepwright/quantities";
 import type { Choice } from "../problem/programme.js";
 import { construct } from "./construct.js";
+import { better, from, onFrom } from "./downhill.js";
 import type { Evaluation } from "./evaluate.js";
 import { descend, descendQuickly, finish } from "./improve.js";
+import { searchNearby, type Tell } from "./nearby.js";
 import { improveWraps } from "./otherWraps.js";
 import { perturbed } from "./perturb.js";
 import type { Prepared } from "./prepare.js";
-import { leastGain, Search } from "./search.js";
+import { coldIsShort } from "./roomPrices.js";
+import { Search } from "./search.js";
 import { isSmall } from "./smallCase.js";
 import { searchSmall } from "./smallStarts.js";
 import { unsortedChoice } from "./unsorted.js";
@@ -17,33 +20,20 @@ export interface Progress {
   readonly best: number;
 }
 
+/** Rounds of perturbation of a small case: a fixed number, never a clock, so that a seed gives the same plan everywhere. */
+const perturbations = 10;
+
 /**
- * Rounds of perturbation: a fixed number, never a clock, so that a seed gives the same plan everywhere. Fewer for large
- * hauls, where a round costs more and a single lot weighs less.
+ * Downhill from the first arrangement; where all cold places are short of room, from the one with the room priced if that is better as it stands; where room is short, also from one that begins
+ * with what is hardest to fit.
  */
-export const roundsFor = (lots: number): number => (lots <= 5 ? 10 : lots <= 12 ? 6 : lots <= 30 ? 2 : 1);
-
-const better = (one: Evaluation, other: Evaluation): Evaluation =>
-  other.objective.total < one.objective.total - leastGain ? other : one;
-
-/** Goes from a choice downhill, and tells where that leads. */
-function from(search: Search, choice: Choice, downhill: (search: Search) => void): Evaluation {
-  search.goTo(choice);
-  downhill(search);
-  return search.current;
-}
-
-/** Goes on downhill from where the search has been, by other kinds of change. */
-function onFrom(search: Search, evaluation: Evaluation, downhill: (search: Search) => void): Evaluation {
-  search.goBackTo(evaluation);
-  downhill(search);
-  return search.current;
-}
-
-/** Downhill from the first arrangement; where room is short, also from one that begins with what is hardest to fit. */
 function searchLarge(search: Search, constructed: Choice): Evaluation {
   const { prepared } = search;
-  const first = from(search, constructed, descend);
+  const asItIs = search.current;
+  const start = coldIsShort(prepared)
+    ? better(asItIs, search.evaluated(construct(prepared, "priced"))).choice
+    : constructed;
+  const first = from(search, start, descend);
   const best =
     first.objective.overflow > 0 ? better(first, from(search, construct(prepared, "bulk"), descend)) : first;
   const finished = onFrom(search, best, finish);
@@ -52,20 +42,28 @@ function searchLarge(search: Search, constructed: Choice): Evaluation {
   return better(finished, unsorted) === finished ? finished : onFrom(search, unsorted, finish);
 }
 
-/** The best choice found: constructed, improved, improved again from perturbed copies, and last wrap by wrap. */
+/** The best of some choices not far from the best one, gone downhill from. */
+function searchPerturbed(search: Search, start: Evaluation, random: () => number, tell: Tell): Evaluation {
+  let best = start;
+  for (let round = 0; round < perturbations; round++) {
+    tell((round + 1) / (perturbations + 1), best);
+    const thrown = from(search, perturbed(search.prepared, best.choice, random), descendQuickly);
+    if (better(best, thrown) === thrown) best = onFrom(search, thrown, finish);
+  }
+  return best;
+}
+
+/** The best choice found: constructed, improved, improved again from choices nearby, and last wrap by wrap. */
 export function searchPlan(prepared: Prepared, progress?: (progress: Progress) => void): Evaluation {
   const { problem } = prepared;
-  const rounds = roundsFor(problem.lots.length);
   const random = seededRandom(problem.seed);
   const constructed = construct(prepared);
   const search = new Search(prepared, constructed);
-  let best = isSmall(problem) ? searchSmall(search, constructed) : searchLarge(search, constructed);
-  for (let round = 0; round < rounds; round++) {
-    progress?.({ done: (round + 1) / (rounds + 1), best: best.objective.total });
-    const thrown = from(search, perturbed(prepared, best.choice, random), descendQuickly);
-    if (better(best, thrown) === thrown) best = onFrom(search, thrown, finish);
-  }
-  best = onFrom(search, best, improveWraps);
-  progress?.({ done: 1, best: best.objective.total });
+  const tell: Tell = (done, { objective }) => progress?.({ done, best: objective.total });
+  const near = isSmall(problem)
+    ? searchPerturbed(search, searchSmall(search, constructed), random, tell)
+    : searchNearby(search, searchLarge(search, constructed), random, tell);
+  const best = onFrom(search, near, improveWraps);
+  tell(1, best);
   return best;
 }
