@@ -32,8 +32,6 @@ export interface EstimatedChange {
  * others, those they touch are corrected (physics' `judgeChange`), and the table's dual prices stand for the eating days.
  */
 export class Judge {
-  /** Changes estimated so far, those remembered apart. */
-  considered = 0;
   readonly #prepared: Prepared;
   readonly #free: Float64Array;
   /** Costs worked out for the change at hand. */
@@ -95,7 +93,6 @@ export class Judge {
     changes: readonly PartChange[],
     most = beyondAnyCost,
   ): EstimatedChange & { judged: JudgedLot[] } {
-    this.considered++;
     const { problem } = this.#prepared;
     const parts = changedParts(current, changes);
     this.#costs.clear();
