@@ -5,11 +5,11 @@ export interface Disagreement {
 }
 
 export const disagreements: Readonly<Record<string, Disagreement>> = {
-  "apples apart from leafy greens": {
-    followed: 4,
+  "apples apart from citrus": {
+    followed: 7,
     why:
-      "Never in one drawer, but in half of the settings apples lie loose on the shelf where lettuce and spinach lie in bags with holes. Shelf, door and drawers share the refrigerator's air, so its ethylene is nearly " +
-      "the same wherever in it the apples lie; what the model sees of keeping them apart inside one refrigerator is little. Only taking them out of it would help the greens, and costs the apples more.",
+      "Once, for four people with a cellar, apples, oranges and lemons all lie in the cellar. What the apples' gas costs the citrus there is counted; of the plans that were looked at this one costs least all the same. In the seven others " +
+      "they lie apart, not because the planner is told so.",
   },
   "onions in the cool dark place": {
     followed: 0,
