@@ -64,7 +64,7 @@ const examples = [
   "summer-fruit-glut",
   "winter-root-box",
 ].map(example);
-const kitchens = Object.entries(ordinaryKitchens);
+const kitchens = ["ordinary", "cellar", "warm", "small"].map((key) => [key, ordinaryKitchens[key]]);
 const boxesOfTwelve = boxes(28, 12, seed).map(({ haul, people }, index) => {
   const [key, kitchen] = kitchens[index % kitchens.length];
   const household = { people, portionsPerPersonPerDay: 5, daysAway: [], days: 7 };
