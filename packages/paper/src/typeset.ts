@@ -32,6 +32,12 @@ function compiler(): NodeCompiler {
   return ready;
 }
 
+/**
+ * Settings for which the typesetter remembers what it worked out: enough for one page tried in several sizes. Its own suggestion (documentation of `evictCache`).
+ * Without an end it would remember every page of a batch.
+ */
+const rememberedFor = 10;
+
 const told = (error: NodeError): string =>
   error.shortDiagnostics.map((one: { message?: string }) => one.message ?? String(one)).join("; ");
 
@@ -62,6 +68,7 @@ function exported(document: NonNullable<ReturnType<NodeCompiler["compile"]>["res
 
 /** Sets a template by its path in this package. Throws PaperError for any error and any warning, such as a font that is not there. */
 export function typeset(template: string, inputs: PaperInputs): Typeset {
+  compiler().evictCache(rememberedFor);
   const compiled = compiler().compile({
     mainFilePath: folder(".") + template,
     inputs: { ...inputs },

@@ -1,6 +1,7 @@
 import { type ClassDocument, type ClassKit, classSayer } from "@keepwright/handout";
-import { type DocumentPdf, documentPdf, PaperError } from "@keepwright/paper";
-import { quoted, userError } from "../userError.js";
+import { type DocumentPdf, documentPdf } from "@keepwright/paper";
+import { unprintable } from "../output/unprintable.js";
+import { UserError } from "../userError.js";
 
 /** The name of a document's file. */
 export const fileOf = ({ id }: Pick<ClassDocument, "id">): string => `${id}.pdf`;
@@ -19,11 +20,11 @@ export function printedDocument(kit: ClassKit, document: ClassDocument): Documen
       pageWords: (page, pages) => say("kit.page", { page, pages }),
     });
   } catch (error) {
-    if (!(error instanceof PaperError) || error.characters.length === 0) throw error;
-    throw userError(
+    const problem = unprintable(
       "class",
-      `there are no letters to print ${error.characters.map(quoted).join(", ")}`,
+      error,
       "Write the title, the kitchen and its places in Latin or Cyrillic letters.",
     );
+    throw problem ? new UserError([problem]) : error;
   }
 }

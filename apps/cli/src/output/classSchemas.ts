@@ -16,6 +16,13 @@ const digest = z
 const lines = z.array(z.string());
 const named = z.strictObject({ id: z.string(), title: z.string() });
 
+const ofDocument = {
+  id: z.string(),
+  sort: z.enum(documentSorts),
+  reader: z.enum(["group", "host"]),
+  title: z.string(),
+};
+
 /** `kit.json`: what went into a kit. */
 export const kitRecordSchema = z.strictObject({
   version: z.literal(1),
@@ -31,10 +38,7 @@ export const kitRecordSchema = z.strictObject({
   items: z.array(z.strictObject({ id: z.string(), name: z.string(), digest })),
   documents: z.array(
     z.strictObject({
-      id: z.string(),
-      sort: z.enum(documentSorts),
-      reader: z.enum(["group", "host"]),
-      title: z.string(),
+      ...ofDocument,
       file: z.string().regex(/^[a-z0-9-]+\.[a-z]+$/),
       pages: z.int().min(1),
       items: lines.describe("Ids of the kinds it speaks of"),
@@ -90,10 +94,7 @@ export const kitDocumentsSchema = z.strictObject({
   version: z.literal(1),
   documents: z.array(
     z.strictObject({
-      id: z.string(),
-      sort: z.enum(documentSorts),
-      reader: z.enum(["group", "host"]),
-      title: z.string(),
+      ...ofDocument,
       subtitle: z.string().optional(),
       blocks: z.array(blockSchema),
       sources: z.array(source),

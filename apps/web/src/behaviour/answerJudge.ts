@@ -1,4 +1,3 @@
-import { figureCatalogue } from "@keepwright/catalogue";
 import { changedKitchen, explainNamed, improving, type Judged, judging } from "@keepwright/planner";
 import {
   ground,
@@ -7,19 +6,7 @@ import {
   type JudgementAsked,
   type JudgeRequest,
 } from "./judgeMessages.js";
-import { type PlanAsked, planSeed } from "./planMessages.js";
-
-/** Draws for the range of the waste: enough for ends told to two figures, few enough not to be waited for. Declared, no source. */
-const drawCount = 60;
-
-const requestOf = ({ lots, kitchen, household, from }: PlanAsked) => ({
-  haul: { lots: [...lots] },
-  kitchen,
-  household,
-  from,
-  seed: planSeed,
-  catalogue: figureCatalogue(),
-});
+import { plannerRequest, rangeDraws } from "./plannerRequest.js";
 
 /**
  * Makes an answerer of questions about how things lie and what would help. It remembers the plan that the last judgement stood beside, so that
@@ -31,7 +18,10 @@ export function judgeAnswerer(): (request: JudgeRequest, answer: (answer: JudgeA
   const judge = (asked: JudgementAsked): Judged => {
     const on = ground(asked);
     if (remembered?.on !== on) {
-      remembered = { on, judge: judging({ ...requestOf(asked), ...(asked.plan && { plan: asked.plan }) }) };
+      remembered = {
+        on,
+        judge: judging({ ...plannerRequest(asked), ...(asked.plan && { plan: asked.plan }) }),
+      };
     }
     return remembered.judge(asked.arrangement);
   };
@@ -45,7 +35,7 @@ export function judgeAnswerer(): (request: JudgeRequest, answer: (answer: JudgeA
       }
       if (request.kind === "reasons") {
         const { plan, lot } = request;
-        answer({ number, kind: "reasons", reasons: explainNamed({ ...requestOf(request), plan, lot }) });
+        answer({ number, kind: "reasons", reasons: explainNamed({ ...plannerRequest(request), plan, lot }) });
         return;
       }
       const { judgement, oneMove, draws } = judge(request);
@@ -55,7 +45,7 @@ export function judgeAnswerer(): (request: JudgeRequest, answer: (answer: JudgeA
         return;
       }
       answer({ number, kind: "one move", oneMove: oneMove() });
-      answer({ number, kind: "draws", draws: draws(drawCount) });
+      answer({ number, kind: "draws", draws: draws(rangeDraws) });
     } catch (error) {
       answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });
     }
@@ -66,7 +56,7 @@ function improve(
   asked: ImprovementsAsked,
   answer: (one: Extract<JudgeAnswer, { kind: "improving" }>["improving"]) => void,
 ): void {
-  const request = requestOf(asked);
+  const request = plannerRequest(asked);
   for (const step of improving(request)) {
     const kitchens = step.improvements.changes.map(({ change }) => changedKitchen(request, change));
     answer({ step, kitchens });

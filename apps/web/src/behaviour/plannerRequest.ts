@@ -2,6 +2,9 @@ import { figureCatalogue } from "@keepwright/catalogue";
 import type { PlanRequest } from "@keepwright/planner";
 import { type PlanAsked, planSeed } from "./planMessages.js";
 
+/** Draws for a range of waste: enough for ends told to two figures, few enough not to be waited for. Declared, no source. */
+export const rangeDraws = 60;
+
 /** What a question asks of the planner. */
 export const plannerRequest = ({ lots, kitchen, household, from }: PlanAsked): PlanRequest => ({
   haul: { lots: [...lots] },

@@ -4,6 +4,7 @@ import type { JudgementAsked } from "../behaviour/judgeMessages.js";
 import { type MadeJudgement, useJudgement } from "../behaviour/useJudgement.js";
 import { BeginWith } from "../components/mine/BeginWith.js";
 import { BesidePanel } from "../components/mine/BesidePanel.js";
+import { BesidePlan } from "../components/mine/BesidePlan.js";
 import { Helps, type TakenOver } from "../components/mine/Helps.js";
 import { LotRows } from "../components/mine/LotRows.js";
 import { TouchKitchen } from "../components/mine/TouchKitchen.js";
@@ -12,7 +13,6 @@ import { VentFields } from "../components/mine/VentFields.js";
 import { SwatchPatterns } from "../components/Swatch.js";
 import { changedKitchenKey } from "../state/changedKitchen.js";
 import { arrangementSaid } from "../state/lying.js";
-import { lotsToPlan } from "../state/readLots.js";
 import { useWords } from "../words/words.js";
 
 /** How things lie now, beside the plan; and what would help most. */
@@ -20,39 +20,18 @@ export default function MinePage() {
   const say = useWords();
   const desk = useDesk();
   const mine = useMine(desk);
-  const empty = desk.worked !== undefined && lotsToPlan(desk.worked.lines).length === 0;
   return (
     <>
       <SwatchPatterns />
       <section className="mine" aria-labelledby="mine-heading">
         <h2 id="mine-heading">{say("screen.mine")}</h2>
         <p>{say("mine.lead")}</p>
-        {empty ? (
-          <p>
-            {say("mine.noHaul")} <a href="#/unpack">{say("mine.toUnpack")}</a>
-          </p>
-        ) : (
-          <PlanNotice ready={mine !== undefined} />
-        )}
+        <BesidePlan ready={mine !== undefined} noHaul={say("mine.noHaul")} waiting={say("mine.waiting")} />
         {mine && <Laying mine={mine} />}
       </section>
       {mine && <WhatHelps mine={mine} />}
     </>
   );
-}
-
-/** That the plan is still being made, or why there is none. */
-function PlanNotice({ ready }: { readonly ready: boolean }) {
-  const say = useWords();
-  const problem = useDesk().worked?.plan.problem;
-  if (problem !== undefined) {
-    return (
-      <p role="alert" className="wrong wrong-box">
-        {say("plan.problem", { problem: problem || say("plan.stopped") })}
-      </p>
-    );
-  }
-  return ready ? null : <p role="status">{say("mine.waiting")}</p>;
 }
 
 function Laying({ mine }: { readonly mine: Mine }) {

@@ -5,6 +5,7 @@ import { useMemo, useRef, useState } from "react";
 import { useDesk } from "../behaviour/desk.js";
 import { useWays } from "../behaviour/useWays.js";
 import type { Unplanned, WaysAsked } from "../behaviour/waysMessages.js";
+import { BesidePlan } from "../components/mine/BesidePlan.js";
 import { type Mine, useMine } from "../components/mine/useMine.js";
 import { EveningSteps } from "../components/ways/EveningSteps.js";
 import { FatePattern } from "../components/ways/FateBar.js";
@@ -13,7 +14,6 @@ import { ThingTable } from "../components/ways/ThingTable.js";
 import { useStepKeys } from "../components/ways/useStepKeys.js";
 import { useSteps } from "../components/ways/useSteps.js";
 import { arrangementSaid } from "../state/lying.js";
-import { lotsToPlan } from "../state/readLots.js";
 import { useWords } from "../words/words.js";
 
 /** What the plan is set beside: a habit, or what the person said of how things lie. */
@@ -24,34 +24,13 @@ export default function WaysPage() {
   const say = useWords();
   const desk = useDesk();
   const mine = useMine(desk);
-  const empty = desk.worked !== undefined && lotsToPlan(desk.worked.lines).length === 0;
   return (
     <section className="ways" aria-labelledby="ways-heading">
       <h2 id="ways-heading">{say("ways.title")}</h2>
-      {empty ? (
-        <p>
-          {say("ways.noHaul")} <a href="#/unpack">{say("mine.toUnpack")}</a>
-        </p>
-      ) : (
-        <Waiting ready={mine !== undefined} />
-      )}
+      <BesidePlan ready={mine !== undefined} noHaul={say("ways.noHaul")} waiting={say("ways.waiting")} />
       {mine && <Laid mine={mine} />}
     </section>
   );
-}
-
-/** That the plan is still being made, or why there is none. */
-function Waiting({ ready }: { readonly ready: boolean }) {
-  const say = useWords();
-  const problem = useDesk().worked?.plan.problem;
-  if (problem !== undefined) {
-    return (
-      <p role="alert" className="wrong wrong-box">
-        {say("plan.problem", { problem: problem || say("plan.stopped") })}
-      </p>
-    );
-  }
-  return ready ? null : <p role="status">{say("ways.waiting")}</p>;
 }
 
 /** The ways there are in this kitchen: a place for each habit, and something said of how things lie. */
