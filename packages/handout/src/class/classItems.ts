@@ -14,7 +14,7 @@ import { shuffled } from "./seeded.js";
 /** The request for a class is unreadable, or names what is not known. */
 export class ClassError extends InputError {}
 
-/** Most other names that are offered where one is not known. */
+/** Most other names that are offered where one is not known. A declared preference, no source. */
 const mostOffered = 6;
 
 function unknownItem(catalogue: Catalogue, name: string, index: number): Finding {

@@ -22,7 +22,7 @@ const questionsAsked = 10;
 const questionsOnCards = 10;
 /** Most kinds on the exercise's list: more is too long to add up in class. A declared preference, no source. */
 const mostListed = 8;
-/** What the list and the invented haul come to, as shares of what is eaten [1]: a list with something to cut, and a haul that is not too much. */
+/** What the list and the invented haul come to, as shares of what is eaten [1]: a list with something to cut, and a haul that is not too much. Declared preferences, no source. */
 const listShare = 1.6;
 const haulShare = 0.8;
 

@@ -8,7 +8,7 @@ export type Piece =
   | { readonly piece: "item"; readonly mark: string; readonly text: string }
   | { readonly piece: "text" | "heading" | "caution"; readonly text: string };
 
-/** Room for the names of pairs and for marks, in the unit of the size of type [1]. */
+/** Room for the names of pairs and for marks, in the unit of the size of type [1]. Declared preferences, no source. */
 export const nameEms = 5.2;
 export const markEms = 1.2;
 const innerMargin = 0.12;

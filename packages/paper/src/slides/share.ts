@@ -11,7 +11,7 @@ export interface Share {
 const largestFor = (pieces: readonly Piece[], { w, h }: Box): number | undefined =>
   sizes.body.find((size) => stackHeight(pieces, w, size) <= h);
 
-/** Size at which pieces are shared out over several slides [pt]: not the smallest, since there is room once there are several. */
+/** Size at which pieces are shared out over several slides [pt]: not the smallest, since there is room once there are several. A declared preference, no source. */
 const sharedSize = 20;
 
 /**

@@ -14,10 +14,10 @@ export type Tell = (done: number, best: Evaluation) => void;
  */
 const mostInVain = (lots: number): number => (lots <= 20 ? 6 : lots <= 30 ? 3 : 2);
 
-/** Starts in all, at most. */
+/** Starts in all, at most. Declared, no source; what it was chosen by stands in the decision on the search. */
 const mostStarts = 24;
 
-/** Among so many of the most promising the seed draws the next, likelier near the front. */
+/** Among so many of the most promising the seed draws the next, likelier near the front. Declared, no source. */
 const drawnFrom = 4;
 
 /** Choices near where the search stands that may lead to something better once others have followed, the most promising first. */

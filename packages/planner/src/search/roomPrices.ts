@@ -2,7 +2,7 @@ import { litresInStay } from "../rules/capacity.js";
 import type { Option } from "./options.js";
 import type { Prepared } from "./prepare.js";
 
-/** Rounds in which prices are corrected; each looks once at every option of every lot, and simulates nothing. */
+/** Rounds in which prices are corrected; each looks once at every option of every lot, and simulates nothing. Declared, no source. */
 const rounds = 60;
 
 /** Litres an option takes in some place. */

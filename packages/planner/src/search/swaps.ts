@@ -4,7 +4,7 @@ import { withProgramme } from "./moves.js";
 import { partWith } from "./ranked.js";
 import type { Search } from "./search.js";
 
-/** Swaps estimated together, the most hopeful first. */
+/** Swaps estimated together, the most hopeful first. Declared, no source. */
 const mostEstimated = 24;
 
 interface Swap {

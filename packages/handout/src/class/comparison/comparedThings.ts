@@ -3,7 +3,7 @@ import type { TwoWaysCell, TwoWaysView } from "../../view/twoWaysView.js";
 import { massWords } from "../../words/amounts.js";
 import type { ClassContext } from "../classContext.js";
 
-/** Most things that are told one by one: those whose loss differs most. */
+/** Most things that are told one by one: those whose loss differs most. A declared preference, no source. */
 const mostThings = 8;
 
 /** One thing in a row: its name, and what came of it on each side. */

@@ -4,6 +4,7 @@ import { litresPerLiquidPint } from "@keepwright/quantities";
 import type { ClassContext } from "../classContext.js";
 import { portionsOf } from "../workedHousehold.js";
 
+/** US customary measure: by definition. */
 const pintsPerQuart = 2;
 
 /** Rounded as it is printed, so that the sums on the answer sheet are those of the figures on the sheet. */

@@ -9,7 +9,7 @@ export const choiceOf = (context: ClassContext, { id }: Pick<Commodity, "id">): 
   text: context.title(id),
 });
 
-/** Ethylene [µL/(kg h)] at room temperature below which a kind is no giver beyond doubt: a tenth of what is called much. */
+/** Ethylene [µL/(kg h)] at room temperature below which a kind is no giver beyond doubt: a tenth of what is called much. A declared preference, no source. */
 const littleEthylene = 1;
 
 const most = ({ ethylene }: Commodity): number =>

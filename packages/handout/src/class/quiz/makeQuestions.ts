@@ -14,7 +14,7 @@ export const askers: readonly Asker[] = [
   ...careQuestions,
 ];
 
-/** Most wrong choices of a question. */
+/** Most wrong choices of a question. A declared preference, no source. */
 const mostWrong = 3;
 
 /** A question with its wrong choices drawn and mixed by the seed. */

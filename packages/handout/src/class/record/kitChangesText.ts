@@ -2,7 +2,7 @@ import type { ClassSay } from "../../words/class/classSayer.js";
 import { plainText } from "../../words/plainText.js";
 import type { ChangedDocument, KitChanges } from "./kitChanges.js";
 
-/** Most lines of one document that are printed out; all are in the JSON. */
+/** Most lines of one document that are printed out; all are in the JSON. Declared preferences, no source. */
 const mostLines = 12;
 const longestValue = 160;
 

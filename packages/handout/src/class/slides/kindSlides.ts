@@ -6,7 +6,7 @@ import type { ClassContext } from "../classContext.js";
 import type { ClassDocument } from "../classKit.js";
 import type { DeckSlide, SlideChart } from "./deck.js";
 
-/** Most places that are drawn beside where it belongs: the best ones, with those people use most among them in any ordinary kitchen. */
+/** Most places that are drawn beside where it belongs: the best ones, with those people use most among them in any ordinary kitchen. A declared preference, no source. */
 const mostPlaces = 4;
 
 interface Lives {
