@@ -58,7 +58,7 @@ describe("without a network, after one visit", () => {
     await page.getByRole("link", { name: "Two ways" }).click();
     await page.getByRole("row", { name: /Apples/ }).waitFor({ timeout: 60_000 });
     await page.getByRole("link", { name: "Ask" }).click();
-    await page.getByRole("combobox").waitFor();
+    await page.getByRole("combobox", { name: "Name a fruit or a vegetable" }).waitFor();
     await page.keyboard.type("carrot");
     await page.keyboard.press("Enter");
     await page.locator(".ask-ripe").waitFor({ timeout: 60_000 });
@@ -67,7 +67,7 @@ describe("without a network, after one visit", () => {
     await page.getByRole("link", { name: "Settings" }).click();
     await page.getByLabel("Language").selectOption("es");
     await page.getByRole("link", { name: "Preguntar" }).click();
-    await page.getByRole("combobox").waitFor();
+    await page.getByRole("combobox", { name: "Escribe una fruta o una verdura" }).waitFor();
     await page.keyboard.type("zanahoria");
     await page.keyboard.press("Enter");
     await page.locator(".ask-ripe").waitFor({ timeout: 60_000 });
