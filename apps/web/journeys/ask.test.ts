@@ -156,6 +156,79 @@ describe("asking by touch", () => {
   });
 });
 
+/** For `before`: counts what moved by itself, and holds every answer of a worker back until it is let through. */
+function watchMoving(): void {
+  const seen = { moved: [] as string[], held: [] as (() => void)[], holding: true };
+  Object.assign(window, { seen });
+  new PerformanceObserver((list) => {
+    for (const entry of list.getEntries() as (PerformanceEntry & { sources?: { node?: Node }[] })[])
+      for (const { node } of entry.sources ?? [])
+        seen.moved.push((node as Element | undefined)?.className ?? node?.nodeName ?? "");
+  }).observe({ type: "layout-shift", buffered: true });
+  const { set, get } = Object.getOwnPropertyDescriptor(Worker.prototype, "onmessage")!;
+  Object.defineProperty(Worker.prototype, "onmessage", {
+    get,
+    set(hear: (event: MessageEvent) => void) {
+      set!.call(this, (event: MessageEvent) => {
+        if (seen.holding) seen.held.push(() => hear(event));
+        else hear(event);
+      });
+    },
+  });
+}
+type Watching = { seen: { moved: string[]; held: (() => void)[]; holding: boolean } };
+
+describe("what is known at once", () => {
+  it.each([
+    [360, 740, "en-GB"],
+    [360, 740, "es-MX"],
+    [1920, 1080, "en-GB"],
+  ] as const)(
+    "at %i × %i in %s: stands there before anything is worked out, and nothing moves when the rest comes",
+    async (width, height, locale) => {
+      const { page, faults, close } = await open("ask", {
+        viewport: { width, height },
+        locale,
+        before: watchMoving,
+      });
+      for (const id of ["avocado", "carrot", "wild-mushroom", "sweetsop", "basil", "rhubarb"]) {
+        await page.evaluate((kind) => {
+          (window as unknown as Watching).seen.holding = true;
+          location.hash = `#/ask/${kind}`;
+        }, id);
+        await page.waitForFunction((kind) => location.hash.endsWith(kind), id);
+        for (const part of ["ripe", "going", "discard", "save", "cautions"])
+          await page.locator(`.ask-${part} li`).first().waitFor();
+        expect(await page.locator(".ask-facts").getAttribute("aria-busy"), id).toBe("true");
+        await page.waitForFunction(() => (window as unknown as Watching).seen.held.length > 0);
+        await page.evaluate(() => {
+          const { seen } = window as unknown as Watching;
+          seen.moved.length = 0;
+          seen.holding = false;
+          for (const letThrough of seen.held.splice(0)) letThrough();
+        });
+        await answered(page);
+        await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn, 60))));
+        expect(await page.evaluate(() => (window as unknown as Watching).seen.moved), id).toEqual([]);
+      }
+      expect(faults).toEqual([]);
+      await close();
+    },
+  );
+
+  it("what can do harm comes before where it goes, and is not said twice", async () => {
+    const { page, close } = await open("ask/wild-mushroom");
+    await answered(page);
+    const pressing = page.getByRole("region", { name: "Before anything else" });
+    const words = await pressing.getByRole("listitem").allTextContents();
+    expect(words.length).toBeGreaterThan(0);
+    const [above, facts] = [await pressing.boundingBox(), await page.locator(".ask-facts").boundingBox()];
+    expect(above!.y + above!.height).toBeLessThanOrEqual(facts!.y);
+    for (const line of words) expect(await page.getByText(line, { exact: true }).count(), line).toBe(1);
+    await close();
+  });
+});
+
 describe("how an answer looks", () => {
   it("fits a projector's window without scrolling, and the longest answers too", async () => {
     const { page, close } = await open("ask/avocado", { viewport: { width: 1920, height: 1080 } });

@@ -15,6 +15,8 @@ export * from "./takeHome/index.js";
 export { brokenLines } from "./takeHome/labels/fitText.js";
 export * from "./view/amount.js";
 export * from "./view/askedSources.js";
+export * from "./view/askFacts.js";
+export * from "./view/askTold.js";
 export * from "./view/askView.js";
 export * from "./view/batchView.js";
 export * from "./view/besideView.js";

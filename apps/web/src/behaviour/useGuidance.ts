@@ -2,14 +2,16 @@ import { type KindGuidance, loadGuidance } from "@keepwright/catalogue";
 import { useEffect, useState } from "react";
 import type { LanguageKey } from "../state/language.js";
 
-/** What is told of the kinds in a language: signs, saving, hazards; undefined while it is on its way or cannot be had. */
+const none: ReadonlyMap<string, KindGuidance> = new Map();
+
+/** What is told of the kinds in a language: signs, saving, hazards; undefined while it is on its way, none where it cannot be had. */
 export function useGuidance(language: LanguageKey): ReadonlyMap<string, KindGuidance> | undefined {
   const [told, setTold] = useState<{ language: LanguageKey; guidance: ReadonlyMap<string, KindGuidance> }>();
   useEffect(() => {
     let wanted = true;
     loadGuidance(language).then(
       (guidance) => wanted && setTold({ language, guidance }),
-      () => undefined,
+      () => wanted && setTold({ language, guidance: none }),
     );
     return () => {
       wanted = false;

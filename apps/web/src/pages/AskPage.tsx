@@ -64,11 +64,12 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
     <div className="ask">
       <AskField field={field} text={text} found={found} nameOf={nameOf} onType={setText} onPick={pick} />
       {on !== undefined && known === undefined && <p role="alert">{say("ask.unknown", { typed: on })}</p>}
-      {known !== undefined && worked && (
+      {known !== undefined && worked && figures.catalogue && guidance && (
         <AskAnswer
           id={known}
           context={worked.context}
-          guidance={guidance?.get(known)}
+          catalogue={figures.catalogue}
+          guidance={guidance.get(known)}
           kitchen={kitchen}
           own={own}
           asked={asked}
@@ -77,7 +78,9 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
           <AskSteps before={before} after={after} nameOf={nameOf} />
         </AskAnswer>
       )}
-      {known !== undefined && !worked && !figures.failed && <p role="status">{say("page.opening")}</p>}
+      {known !== undefined && !(worked && guidance) && !figures.failed && (
+        <p role="status">{say("page.opening")}</p>
+      )}
       {known === undefined && <AskKinds kinds={all} nameOf={nameOf} />}
       <label className="ask-anywhere small">
         <input type="checkbox" checked={anywhere} onChange={(event) => setAnywhere(event.target.checked)} />

@@ -13,15 +13,22 @@ export interface AskedState {
   readonly ripeness?: "unripe" | "ripe" | undefined;
 }
 
-/** A short answer about one kind: where it belongs in a kitchen, and what it had better not lie beside. Plain data, as it comes from a worker. */
-export interface AskedAnswer extends AskedState {
+/** What is known of a kind before anything is worked out. */
+export interface AskedBeforehand extends AskedState {
   readonly commodity: string;
-  readonly belongs: AnsweredPlace;
   readonly apart: readonly Apart[];
-  /** What to do first, by name; nothing for what is cut already. */
+  /** What may have to be done first, by name, wherever it goes; nothing for what is cut already. */
   readonly preparation: readonly string[];
   /** Cautions by name, those that press in this state first. */
   readonly cautions: readonly string[];
+}
+
+/**
+ * A short answer about one kind: where it belongs in a kitchen, and what it had better not lie beside. What is to be done first agrees with
+ * where it goes. Plain data, as it comes from a worker.
+ */
+export interface AskedAnswer extends AskedBeforehand {
+  readonly belongs: AnsweredPlace;
 }
 
 const unripe = 0;
@@ -29,6 +36,7 @@ const ripe = 1;
 
 /** What only matters once it is cut. */
 const ofCut = ["no-refrigerator-for-cut-produce", "cut-produce", "cut-ready-to-eat"];
+export const isOfCut = (caution: string): boolean => ofCut.includes(caution);
 
 const inRefrigerator = (kitchen: Kitchen): boolean =>
   kitchen.places.some(({ kind }) => kind.startsWith("refrigerator") || kind === "crisper drawer");
@@ -39,9 +47,9 @@ function tooWarm({ refrigerators }: Kitchen, { safety }: Catalogue): boolean {
 }
 
 function cautionsIn(cautions: readonly string[], form: AskedState["form"], kitchen: Kitchen): string[] {
-  const cut = cautions.filter((name) => ofCut.includes(name));
+  const cut = cautions.filter((name) => isOfCut(name));
   // A small spot may be cut away from what is firm and whole only.
-  const rest = cautions.filter((name) => !ofCut.includes(name) && !(form === "cut" && name === "mould-firm"));
+  const rest = cautions.filter((name) => !isOfCut(name) && !(form === "cut" && name === "mould-firm"));
   const none = form === "cut" && !inRefrigerator(kitchen) ? ["no-refrigerator-for-cut-produce"] : [];
   return form === "cut" ? [...none, ...cut, ...rest] : [...rest, ...cut];
 }
@@ -64,6 +72,27 @@ export const askedPlaces = (catalogue: Catalogue, id: string, kitchen: Kitchen, 
     catalogue,
   );
 
+/** What needs no working out. Throws RangeError when the catalogue has no such kind. */
+export function askedBeforehand(
+  catalogue: Catalogue,
+  id: string,
+  kitchen: Kitchen,
+  { form, ripeness }: AskedState,
+): AskedBeforehand {
+  const commodity = commodityOf(catalogue, id);
+  return {
+    commodity: id,
+    form,
+    ripeness,
+    apart: apartOf(commodity, catalogue),
+    preparation: form === "cut" ? [] : commodity.preparation.map((step) => step.do),
+    cautions: [
+      ...(tooWarm(kitchen, catalogue) ? ["refrigerator-too-warm"] : []),
+      ...cautionsIn(cautionsOf(commodity, produceFromCommodity(commodity)), form, kitchen),
+    ],
+  };
+}
+
 /** Answers where a kind in some state belongs. Throws RangeError when the catalogue has no such kind; the kitchen's errors as `bindProblem`. */
 export function askedAnswer(
   catalogue: Catalogue,
@@ -72,22 +101,13 @@ export function askedAnswer(
   state: AskedState,
   { belongs }: Pick<ReturnType<typeof askedPlaces>, "belongs"> = askedPlaces(catalogue, id, kitchen, state),
 ): AskedAnswer {
-  const commodity = commodityOf(catalogue, id);
-  const { form, ripeness } = state;
-  const steps = form === "cut" ? [] : commodity.preparation.map((step) => step.do);
+  const known = askedBeforehand(catalogue, id, kitchen, state);
   return {
-    commodity: id,
-    form,
-    ripeness,
+    ...known,
     belongs,
-    apart: apartOf(commodity, catalogue),
     preparation: agreeingPreparation(
-      steps,
+      known.preparation,
       belongs.stays.map(({ wrap, moveWhen }) => ({ wrap, ripensHere: moveWhen === "ripe" })),
     ),
-    cautions: [
-      ...(tooWarm(kitchen, catalogue) ? ["refrigerator-too-warm"] : []),
-      ...cautionsIn(cautionsOf(commodity, produceFromCommodity(commodity)), form, kitchen),
-    ],
   };
 }

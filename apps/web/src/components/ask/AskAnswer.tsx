@@ -1,5 +1,14 @@
-import type { KindGuidance } from "@keepwright/catalogue";
-import { askNames, askView, type HandoutContext } from "@keepwright/handout";
+import type { Catalogue, KindGuidance } from "@keepwright/catalogue";
+import {
+  type AskTold,
+  askedBeforehand,
+  askFacts,
+  askNames,
+  askRoom,
+  askTold,
+  type HandoutContext,
+  starNote,
+} from "@keepwright/handout";
 import type { Kitchen } from "@keepwright/planner";
 import { type ReactNode, useMemo, useRef } from "react";
 import { useAsked } from "../../behaviour/useAsked.js";
@@ -12,6 +21,7 @@ import { useFit } from "./useFit.js";
 interface AskAnswerProps {
   readonly id: string;
   readonly context: HandoutContext;
+  readonly catalogue: Catalogue;
   readonly guidance: KindGuidance | undefined;
   readonly kitchen: Kitchen;
   /** Whether the person's kitchen is another than the ordinary one. */
@@ -21,54 +31,92 @@ interface AskAnswerProps {
   readonly children: ReactNode;
 }
 
-/** Everything about one kind, as large as fits. */
-export function AskAnswer({ id, context, guidance, kitchen, own, asked, onAsk, children }: AskAnswerProps) {
+/**
+ * Everything about one kind, as large as fits. What is known of it stands there at once, what can do harm first; what has to be worked out comes into the room that is kept
+ * for it.
+ */
+export function AskAnswer(props: AskAnswerProps) {
+  const { id, context, catalogue, guidance, kitchen, own, asked, onAsk, children } = props;
   const say = useWords();
   const box = useRef<HTMLElement>(null);
   const ripens = context.catalogue.commodities.get(id)?.ripening !== undefined;
   const { form, ripeness } = asked;
-  const state = ripens && form === "whole" ? { form, ripeness } : { form };
+  const state = useMemo(
+    () => (ripens && form === "whole" ? { form, ripeness } : { form }),
+    [ripens, form, ripeness],
+  );
   const heard = useAsked({ id, kitchen, ...state });
   const { title, alsoCalled } = useMemo(() => askNames(context, id), [context, id]);
-  const view = useMemo(
-    () => (heard?.kind === "asked" ? askView(context, heard.answer, guidance) : undefined),
-    [context, heard, guidance],
+  const { told, room } = useMemo(() => {
+    const known = askedBeforehand(catalogue, id, kitchen, state);
+    return { told: askTold(context, known, guidance), room: askRoom(context, known, kitchen) };
+  }, [context, catalogue, id, kitchen, state, guidance]);
+  const facts = useMemo(
+    () => (heard?.kind === "asked" ? askFacts(context, heard.answer) : undefined),
+    [context, heard],
   );
-  useFit(box, view);
+  const headings = told.sections.map(({ heading }) => heading);
+  const note = starNote(context, [...(facts ?? room).first, ...headings]);
+  useFit(box, told, facts);
   return (
     <section className="ask-answer" ref={box} aria-labelledby="ask-title">
       <h2 id="ask-title" tabIndex={-1}>
         {title}
       </h2>
+      <AskPressing lines={told.pressing} />
       {heard?.kind === "problem" ? (
         <p role="alert" className="wrong wrong-box">
           {say("ask.failed", { message: heard.message })}
         </p>
       ) : (
-        <AskFacts view={view} />
+        <AskFacts facts={facts} room={room} />
       )}
       <AskStates asked={asked} own={own} ripens={ripens} onChange={onAsk} />
       {alsoCalled && <p className="soft ask-also">{alsoCalled}</p>}
-      <div className="ask-parts">
-        {view?.sections.map(({ part, heading, lines }) => (
-          <section key={part} className={`ask-part ask-${part}`}>
-            <h3>{heading}</h3>
-            <ul>
-              {lines.map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          </section>
-        ))}
-      </div>
+      <AskSections told={told} />
       <div className="ask-foot">
-        {view?.note && <p className="soft">{view.note}</p>}
+        {note && <p className="soft">{note}</p>}
         {children}
         <AskSources id={id} context={context} guidance={guidance} />
       </div>
       <p role="status" className="unseen">
-        {view && say("ask.said", { name: title, where: view.where, how: view.how, until: view.until })}
+        {facts && say("ask.said", { name: title, where: facts.where, how: facts.how, until: facts.until })}
       </p>
     </section>
+  );
+}
+
+/** What can do harm, before where it goes. */
+function AskPressing({ lines }: { readonly lines: readonly string[] }) {
+  const say = useWords();
+  if (lines.length === 0) return null;
+  return (
+    <section className="ask-pressing" aria-label={say("plan.pressing")}>
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** What is told of the kind, part by part; what stands above already is not said twice. */
+function AskSections({ told }: { readonly told: AskTold }) {
+  return (
+    <div className="ask-parts">
+      {told.sections.map(({ part, heading, lines }) => (
+        <section key={part} className={`ask-part ask-${part}`}>
+          <h3>{heading}</h3>
+          <ul>
+            {lines
+              .filter((line) => !told.pressing.includes(line))
+              .map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+          </ul>
+        </section>
+      ))}
+    </div>
   );
 }

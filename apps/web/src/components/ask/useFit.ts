@@ -32,8 +32,15 @@ function fit(box: HTMLElement): void {
   box.style.setProperty(property, `${low}px`);
 }
 
-/** Sets the type of an answer as large as lets all of it be seen at once, anew for every answer and every size of the window. */
-export function useFit(box: RefObject<HTMLElement | null>, shown: unknown): void {
+/** Whether something has to be scrolled where nothing had to be. */
+const overflows = (box: HTMLElement): boolean =>
+  box.style.getPropertyValue(property) !== "" && document.documentElement.scrollHeight > innerHeight;
+
+/**
+ * Sets the type of an answer as large as lets all of it be seen at once, anew for every answer and every size of the window. What comes later into the room kept for it
+ * changes nothing, unless it is more than there was room for.
+ */
+export function useFit(box: RefObject<HTMLElement | null>, shown: unknown, later: unknown): void {
   useLayoutEffect(() => {
     if (shown === undefined) return;
     const again = () => box.current && fit(box.current);
@@ -41,4 +48,7 @@ export function useFit(box: RefObject<HTMLElement | null>, shown: unknown): void
     addEventListener("resize", again);
     return () => removeEventListener("resize", again);
   }, [box, shown]);
+  useLayoutEffect(() => {
+    if (later !== undefined && box.current && overflows(box.current)) fit(box.current);
+  }, [box, later]);
 }
