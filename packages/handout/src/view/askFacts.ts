@@ -1,5 +1,5 @@
 import { endings } from "@keepwright/physics";
-import type { Kitchen, VentSetting } from "@keepwright/planner";
+import { isAirtight, type Kitchen, mustBreathe, type VentSetting } from "@keepwright/planner";
 import type { AskedAnswer, AskedBeforehand } from "../answer/askedAnswer.js";
 import { spanWords } from "../words/spans.js";
 import { commodityIn, type HandoutContext } from "./context.js";
@@ -82,6 +82,32 @@ const twoLongest = <Value>(values: readonly Value[], words: (value: Value) => st
   return [first!, second ?? first!];
 };
 
+/** The longest two stays in words: what ripens does so in the room, where there is one, and then goes elsewhere. */
+function longStays(context: HandoutContext, known: AskedBeforehand, kitchen: Kitchen): Stays {
+  const { speaker } = context;
+  const commodity = commodityIn(context, known.commodity);
+  const wraps = ["none" as const, ...kitchen.wraps].filter(
+    (wrap) =>
+      (wrap !== "glass of water" || commodity?.standsInWater?.value === true) &&
+      !(commodity && known.form === "whole" && mustBreathe(commodity) && isAirtight(wrap)),
+  );
+  const [wrap, other] = twoLongest(wraps, (each) => speaker.say(`wrap.${each}`));
+  const name = (places: Kitchen["places"]) =>
+    twoLongest(places, (place) => kitchenWords(context, place.name))[0].name;
+  const room = kitchen.places.filter(({ refrigerator }) => refrigerator === undefined);
+  const cold = kitchen.places.filter(({ refrigerator }) => refrigerator !== undefined);
+  const ripens = known.form === "whole" && commodity?.ripening !== undefined && known.ripeness !== "ripe";
+  return ripens && room.length > 0 && cold.length > 0
+    ? [
+        { name: name(room), wrap },
+        { name: name(cold), wrap: other },
+      ]
+    : [
+        { name: name(kitchen.places), wrap },
+        { name: name(kitchen.places), wrap: other },
+      ];
+}
+
 /** A span that is as long in words as any about one kind [d]: from some days to some weeks. */
 const longSpan = [5, 21] as const;
 
@@ -92,10 +118,8 @@ const longSpan = [5, 21] as const;
 export function askRoom(context: HandoutContext, known: AskedBeforehand, kitchen: Kitchen): AskFactsView {
   const { speaker } = context;
   const ripens = known.form === "whole" && commodityIn(context, known.commodity)?.ripening !== undefined;
-  const places = twoLongest(kitchen.places, ({ name }) => kitchenWords(context, name));
-  const wraps = twoLongest(["none" as const, ...kitchen.wraps], (wrap) => speaker.say(`wrap.${wrap}`));
   const moves = ripens && known.ripeness !== "ripe";
-  const stays = places.map(({ name }, index) => ({ name, wrap: wraps[index]! }));
+  const stays = moves ? longStays(context, known, kitchen) : longStays(context, known, kitchen).slice(0, 1);
   const ending = longest(endings.map((each) => speaker.say(`ending.${each}`)));
   const until = speaker.capital(spanWords(speaker, ...longSpan));
   const ready = [
@@ -104,7 +128,7 @@ export function askRoom(context: HandoutContext, known: AskedBeforehand, kitchen
   ];
   const settable = kitchen.places.some(({ vent }) => vent === "choose");
   return {
-    ...whereAndHow(context, moves ? stays : stays.slice(0, 1)),
+    ...whereAndHow(context, stays),
     until,
     ends: [speaker.say("ask.ends", { ending }), ...(ripens ? [longest(ready)] : [])],
     first: firstLines(context, known, settable ? ["half"] : []),

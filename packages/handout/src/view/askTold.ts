@@ -18,6 +18,8 @@ export interface AskTold {
   readonly sections: readonly AskSection[];
   /** Of the cautions, those to be read before anything else. */
   readonly pressing: readonly string[];
+  /** Of the cautions, what of the kind itself can hurt. */
+  readonly hazards: readonly string[];
 }
 
 function apartLine(context: HandoutContext, answer: AskedBeforehand, { because, kinds }: Apart): string {
@@ -52,28 +54,17 @@ function toldSections(context: HandoutContext, guidance: KindGuidance | undefine
   ];
 }
 
-/** What is true of the kind itself: that it is not eaten raw, and what of it can hurt. */
-function ownCautions(
-  context: HandoutContext,
-  { commodity }: AskedBeforehand,
-  guidance: KindGuidance | undefined,
-): string[] {
+/** That a kind is not eaten raw; nothing where it may be. */
+function cookLines(context: HandoutContext, { commodity }: AskedBeforehand): string[] {
   const names = context.speaker.capital(kindName(context, commodity));
   const raw = commodityIn(context, commodity)?.mustBeCooked !== undefined;
-  return [
-    ...(raw ? [context.speaker.say("caution.must-be-cooked", { names })] : []),
-    ...(guidance?.words.hazards ?? []),
-  ];
+  return raw ? [context.speaker.say("caution.must-be-cooked", { names })] : [];
 }
 
 /** What can harm this very day in the state asked about. What matters only once it is cut does not press while it is whole. */
-function pressingOf(
-  context: HandoutContext,
-  known: AskedBeforehand,
-  guidance: KindGuidance | undefined,
-): string[] {
+function pressingOf(context: HandoutContext, known: AskedBeforehand): string[] {
   const named = known.form === "cut" ? known.cautions : known.cautions.filter((name) => !isOfCut(name));
-  return [...new Set([...ownCautions(context, known, guidance), ...pressingLines(context, named)])];
+  return [...new Set([...cookLines(context, known), ...pressingLines(context, named)])];
 }
 
 function cautionSection(
@@ -83,7 +74,8 @@ function cautionSection(
 ): AskSection {
   const { say } = context.speaker;
   const named = known.cautions.filter((name) => name !== "local");
-  const lines = [...ownCautions(context, known, guidance), ...namedCautionLines(context, named)];
+  const own = [...cookLines(context, known), ...(guidance?.words.hazards ?? [])];
+  const lines = [...own, ...namedCautionLines(context, named)];
   return {
     part: "cautions",
     heading: say("heading.cautions"),
@@ -111,6 +103,7 @@ export function askTold(
       cautionSection(context, known, guidance),
       ...told.filter(({ part }) => part === "season"),
     ],
-    pressing: pressingOf(context, known, guidance),
+    pressing: pressingOf(context, known),
+    hazards: guidance?.words.hazards ?? [],
   };
 }

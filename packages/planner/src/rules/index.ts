@@ -1,3 +1,4 @@
+export * from "./airtight.js";
 export * from "./capacity.js";
 export * from "./cautions.js";
 export * from "./cutInRefrigerator.js";

@@ -71,6 +71,7 @@ export function AskAnswer(props: AskAnswerProps) {
       ) : (
         <AskFacts facts={facts} room={room} />
       )}
+      <Lines lines={told.hazards} className="ask-hazards" />
       <AskStates asked={asked} own={own} ripens={ripens} onChange={onAsk} />
       {alsoCalled && <p className="soft ask-also">{alsoCalled}</p>}
       <AskSections told={told} />
@@ -92,29 +93,36 @@ function AskPressing({ lines }: { readonly lines: readonly string[] }) {
   if (lines.length === 0) return null;
   return (
     <section className="ask-pressing" aria-label={say("plan.pressing")}>
-      <ul>
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
+      <Lines lines={lines} />
     </section>
+  );
+}
+
+interface LinesProps {
+  readonly lines: readonly string[];
+  readonly className?: string;
+}
+
+function Lines({ lines, className }: LinesProps) {
+  if (lines.length === 0) return null;
+  return (
+    <ul className={className}>
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
   );
 }
 
 /** What is told of the kind, part by part; what stands above already is not said twice. */
 function AskSections({ told }: { readonly told: AskTold }) {
+  const above = new Set([...told.pressing, ...told.hazards]);
   return (
     <div className="ask-parts">
       {told.sections.map(({ part, heading, lines }) => (
         <section key={part} className={`ask-part ask-${part}`}>
           <h3>{heading}</h3>
-          <ul>
-            {lines
-              .filter((line) => !told.pressing.includes(line))
-              .map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-          </ul>
+          <Lines lines={lines.filter((line) => !above.has(line))} />
         </section>
       ))}
     </div>
