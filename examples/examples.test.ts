@@ -24,6 +24,23 @@ describe.each(names)("worked example %s", (name) => {
   });
 });
 
+describe("a haul in Spanish", () => {
+  const spanish = names.filter((name) => existsSync(`${folder}${name}/haul.es.txt`));
+  it("is there in at least one of the examples", () => expect(spanish.length).toBeGreaterThan(0));
+
+  it.each(spanish)("%s: is understood as the same things, as much of each", (name) => {
+    const { lots } = example(name);
+    const { items } = readHaul(readFileSync(`${folder}${name}/haul.es.txt`, "utf8"), catalogue());
+    const told = items.map((item) => (item.kind === "lot" ? { ...item.lot, typed: "" } : item));
+    // The strawberries are in a unit of volume in English, which has no word in Spanish, and as near to it as one weighs.
+    expect(told.map((lot) => ({ ...lot, grams: 0 }))).toEqual(
+      lots.map(({ id: _, ...lot }) => ({ ...lot, typed: "", grams: 0 })),
+    );
+    for (const [index, item] of items.entries())
+      expect(item.kind === "lot" ? item.lot.grams / lots[index]!.grams : 0).toBeCloseTo(1, 1);
+  });
+});
+
 const arranged = names.filter((name) => existsSync(`${folder}${name}/arrangement.json`));
 
 describe("an arrangement of somebody's own", () => {

@@ -7,17 +7,21 @@ import { offlineFiles } from "./build/offlineFiles.js";
 const file = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const rooms = ["quantities", "catalogue", "physics", "planner", "handout"];
 
-/** Makes `worked-example` a module: the text of one of the examples, which stays in one copy where the examples are. */
+/** Makes `worked-example` a module: the texts of one of the examples, by language, which stay in one copy where the examples are. */
 function workedExample(): Plugin {
   const name = "virtual:worked-example";
-  const haul = file("../../examples/market-saturday/haul.txt");
+  const folder = "../../examples/market-saturday";
+  const hauls = { en: file(`${folder}/haul.txt`), es: file(`${folder}/haul.es.txt`) };
   return {
     name: "worked-example",
     resolveId: (id) => (id === name ? `\0${name}` : undefined),
     load(id) {
       if (id !== `\0${name}`) return undefined;
-      this.addWatchFile(haul);
-      return `export default ${JSON.stringify(readFileSync(haul, "utf8"))};`;
+      const texts = Object.entries(hauls).map(([language, haul]) => {
+        this.addWatchFile(haul);
+        return [language, readFileSync(haul, "utf8")];
+      });
+      return `export default ${JSON.stringify(Object.fromEntries(texts))};`;
     },
   };
 }

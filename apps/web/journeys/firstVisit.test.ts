@@ -4,19 +4,41 @@ import { picture, useBrowser, visit } from "./support/browser.js";
 import { haulBox, planFor, planRegion, planWords } from "./support/steps.js";
 
 const browser = useBrowser();
-const example = readFileSync(new URL("../../../examples/market-saturday/haul.txt", import.meta.url), "utf8");
+const example = haulOf("haul.txt");
+function haulOf(file: string): string {
+  return readFileSync(new URL(`../../../examples/market-saturday/${file}`, import.meta.url), "utf8");
+}
 const things = 17;
 
 describe("a first visit", () => {
   it("opens the worked example, says that it is one, and has it planned", async () => {
     const { page, faults, close } = await visit(browser());
     expect(await haulBox(page).inputValue()).toBe(example);
-    expect(await page.getByText("This is a worked example with an invented haul.").isVisible()).toBe(true);
+    expect(
+      await page
+        .getByText("This is a worked example: the household and what it brought home are invented.")
+        .isVisible(),
+    ).toBe(true);
     await planFor(page, things);
     const plan = planRegion(page);
     for (const name of ["Do now", "Where each thing goes", "Day by day", "How long each will last, and why"])
       expect(await plan.getByRole("heading", { name }).count(), name).toBe(1);
     expect(await plan.locator(".lives > li").count()).toBeGreaterThanOrEqual(things);
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it("is in Spanish where the device is, said to be invented, and is opened so again after a list of one's own", async () => {
+    const { page, faults, close } = await visit(browser(), { locale: "es-MX" });
+    const box = page.getByRole("textbox", { name: /una cosa por línea/i });
+    await page.locator(".lives > li").first().waitFor({ timeout: 60_000 });
+    expect(await box.inputValue()).toBe(haulOf("haul.es.txt"));
+    expect(await page.getByText("el hogar y lo que llegó a casa son inventados").isVisible()).toBe(true);
+    expect(await page.locator(".understood .asked").count()).toBe(0);
+    expect(await page.locator(".lines > li").count()).toBe(things);
+    await box.fill("2 kg de papas");
+    await page.getByRole("button", { name: "Abrir el ejemplo" }).click();
+    expect(await box.inputValue()).toBe(haulOf("haul.es.txt"));
     expect(faults).toEqual([]);
     await close();
   });

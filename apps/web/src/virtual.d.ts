@@ -1,4 +1,4 @@
 declare module "virtual:worked-example" {
-  const haul: string;
-  export default haul;
+  const hauls: Readonly<Record<"en" | "es", string>>;
+  export default hauls;
 }

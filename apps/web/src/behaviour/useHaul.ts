@@ -1,12 +1,16 @@
 import { useDeferredValue, useEffect, useMemo, useState, useSyncExternalStore } from "react";
-import { isExample, type PlannerChange, type PlannerState } from "../state/plannerState.js";
+import { languageFor } from "../state/language.js";
+import type { PlannerChange, PlannerState } from "../state/plannerState.js";
 import { unitsFor } from "../state/region.js";
-import { workedExample } from "../state/workedExample.js";
+import { isWorkedExample, workedExample } from "../state/workedExample.js";
 import { Keeper, type Kept } from "../storage/keeper.js";
 import { deviceStore } from "../storage/localCopy.js";
 
-/** The worked example, in the units of the device's region. */
-const firstVisit: PlannerState = { ...workedExample, units: unitsFor(navigator.languages) };
+/** The worked example, in the device's language and in the units of its region. */
+const firstVisit: PlannerState = {
+  ...workedExample(languageFor("device", navigator.languages)),
+  units: unitsFor(navigator.languages),
+};
 
 /** The database comes after the first paint: until it is open, the copy is shown and everything done is held for it. */
 async function openShelf(kinds: ReadonlySet<string>) {
@@ -56,12 +60,15 @@ export function useHaul(kinds: ReadonlySet<string>) {
       ...kept,
       keeper,
       kinds,
-      example: isExample(state, workedExample),
+      example: isWorkedExample(state),
       /** What was replaced last, for as long as that is what would be undone. */
       replaced: what === "cleared" || what === "example" ? (what as "cleared" | "example") : undefined,
       change: (change: PlannerChange) => keeper.change(change),
       clear: () => keeper.change({ change: "clear" }),
-      openExample: () => keeper.change({ change: "open example", example: workedExample }),
+      openExample() {
+        const example = workedExample(languageFor(state.language, navigator.languages));
+        keeper.change({ change: "open example", example });
+      },
       bringBack: () => keeper.undo(),
     };
   }, [kept, keeper, kinds]);

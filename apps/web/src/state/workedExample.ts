@@ -1,11 +1,12 @@
-import haul from "virtual:worked-example";
+import hauls from "virtual:worked-example";
 import { unitsOf } from "@keepwright/handout";
-import { firstKitchen, type PlannerState, usualPortions } from "./plannerState.js";
+import { type LanguageKey, languageKeys } from "./language.js";
+import { firstKitchen, isExample, type PlannerState, usualPortions } from "./plannerState.js";
 
-/** The example opened on a first visit: an invented Saturday at the market for a flat of four. */
-export const workedExample: PlannerState = {
+/** The example opened on a first visit, in a language of the page: an invented Saturday at the market for an invented flat of four. */
+export const workedExample = (language: LanguageKey): PlannerState => ({
   version: 3,
-  text: haul,
+  text: hauls[language],
   corrections: {},
   kitchen: firstKitchen,
   kitchens: [],
@@ -20,4 +21,8 @@ export const workedExample: PlannerState = {
   lying: {},
   vents: {},
   chosen: {},
-};
+});
+
+/** Whether what is on the page is still the example in one of its languages, untouched. */
+export const isWorkedExample = (state: PlannerState): boolean =>
+  languageKeys.some((language) => isExample(state, workedExample(language)));

@@ -16,7 +16,7 @@ const megabyte = 1_000_000;
 async function readFile(file: File, kinds: ReadonlySet<string>): Promise<Read> {
   if (file.size > mostBytes) return { ok: false, fault: "tooLarge", size: Math.ceil(file.size / megabyte) };
   try {
-    return readKeptFile(await file.text(), { otherwise: workedExample, kinds });
+    return readKeptFile(await file.text(), { otherwise: workedExample("en"), kinds });
   } catch {
     return { ok: false, fault: "unreadable", size: file.size };
   }

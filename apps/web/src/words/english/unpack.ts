@@ -3,7 +3,7 @@ export const unpackEnglish = {
   "haul.heading": "What came home",
   "haul.label": "Type or paste it, one thing a line or all in a row.",
   "haul.placeholder": "2 lb apples, a bunch of cilantro, 3 avocados (one ripe)",
-  "haul.exampleNote": "This is a worked example with an invented haul.",
+  "haul.exampleNote": "This is a worked example: the household and what it brought home are invented.",
   "haul.ownInstead": "Put in your own",
   "haul.again": "Start again",
   "haul.example": "Open the worked example",

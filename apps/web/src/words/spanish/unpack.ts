@@ -3,7 +3,7 @@ export const unpackSpanish = {
   "haul.heading": "Lo que llegó a casa",
   "haul.label": "Escríbelo o pégalo: una cosa por línea o todo seguido.",
   "haul.placeholder": "2 lb de manzanas, un manojo de cilantro, 3 aguacates (uno maduro)",
-  "haul.exampleNote": "Este es un ejemplo con una compra inventada.",
+  "haul.exampleNote": "Este es un ejemplo: el hogar y lo que llegó a casa son inventados.",
   "haul.ownInstead": "Escribir la mía",
   "haul.again": "Empezar de nuevo",
   "haul.example": "Abrir el ejemplo",
