@@ -1,5 +1,6 @@
 import type { Catalogue, KindGuidance } from "@keepwright/catalogue";
 import {
+  type AskedState,
   type AskTold,
   askedBeforehand,
   askFacts,
@@ -11,6 +12,7 @@ import {
 } from "@keepwright/handout";
 import type { Kitchen } from "@keepwright/planner";
 import { type ReactNode, useMemo, useRef } from "react";
+import type { AskAnswer as AskAnswerHeard } from "../../behaviour/askMessages.js";
 import { useAsked } from "../../behaviour/useAsked.js";
 import { useWords } from "../../words/words.js";
 import { AskFacts } from "./AskFacts.js";
@@ -36,7 +38,7 @@ interface AskAnswerProps {
  * for it.
  */
 export function AskAnswer(props: AskAnswerProps) {
-  const { id, context, catalogue, guidance, kitchen, own, asked, onAsk, children } = props;
+  const { id, context, guidance, kitchen, own, asked, onAsk, children } = props;
   const say = useWords();
   const box = useRef<HTMLElement>(null);
   const ripens = context.catalogue.commodities.get(id)?.ripening !== undefined;
@@ -47,16 +49,7 @@ export function AskAnswer(props: AskAnswerProps) {
   );
   const heard = useAsked({ id, kitchen, ...state });
   const { title, alsoCalled } = useMemo(() => askNames(context, id), [context, id]);
-  const { told, room } = useMemo(() => {
-    const known = askedBeforehand(catalogue, id, kitchen, state);
-    return { told: askTold(context, known, guidance), room: askRoom(context, known, kitchen) };
-  }, [context, catalogue, id, kitchen, state, guidance]);
-  const facts = useMemo(
-    () => (heard?.kind === "asked" ? askFacts(context, heard.answer) : undefined),
-    [context, heard],
-  );
-  const headings = told.sections.map(({ heading }) => heading);
-  const note = starNote(context, [...(facts ?? room).first, ...headings]);
+  const { told, room, facts, note } = useTold({ ...props, state, heard });
   useFit(box, told, facts);
   return (
     <section className="ask-answer" ref={box} aria-labelledby="ask-title">
@@ -85,6 +78,25 @@ export function AskAnswer(props: AskAnswerProps) {
       </p>
     </section>
   );
+}
+
+interface ToldFor extends Pick<AskAnswerProps, "id" | "context" | "catalogue" | "guidance" | "kitchen"> {
+  readonly state: AskedState;
+  readonly heard: AskAnswerHeard | undefined;
+}
+
+/** In words: what is known at once, the most room the rest may take, and the rest as soon as it is there. */
+function useTold({ id, context, catalogue, guidance, kitchen, state, heard }: ToldFor) {
+  const { told, room } = useMemo(() => {
+    const known = askedBeforehand(catalogue, id, kitchen, state);
+    return { told: askTold(context, known, guidance), room: askRoom(context, known, kitchen) };
+  }, [context, catalogue, id, kitchen, state, guidance]);
+  const facts = useMemo(
+    () => (heard?.kind === "asked" ? askFacts(context, heard.answer) : undefined),
+    [context, heard],
+  );
+  const headings = told.sections.map(({ heading }) => heading);
+  return { told, room, facts, note: starNote(context, [...(facts ?? room).first, ...headings]) };
 }
 
 /** What can do harm, before where it goes. */
