@@ -82,11 +82,24 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
         <p role="status">{say("page.opening")}</p>
       )}
       {known === undefined && <AskKinds kinds={all} nameOf={nameOf} />}
-      <label className="ask-anywhere small">
-        <input type="checkbox" checked={anywhere} onChange={(event) => setAnywhere(event.target.checked)} />
-        <span>{say("ask.anywhere")}</span>
-      </label>
+      <Anywhere on={anywhere} onChange={setAnywhere} />
     </div>
+  );
+}
+
+interface AnywhereProps {
+  readonly on: boolean;
+  readonly onChange: (on: boolean) => void;
+}
+
+/** Whether a letter typed anywhere begins a question. */
+function Anywhere({ on, onChange }: AnywhereProps) {
+  const say = useWords();
+  return (
+    <label className="ask-anywhere small">
+      <input type="checkbox" checked={on} onChange={(event) => onChange(event.target.checked)} />
+      <span>{say("ask.anywhere")}</span>
+    </label>
   );
 }
 
