@@ -1,7 +1,7 @@
 import { createRequire } from "node:module";
 import type { Deck } from "@keepwright/handout";
 import type Maker from "pptxgenjs";
-import { PaperError } from "../paperError.js";
+import { PaperError } from "../setting/paperError.js";
 import { defineLooks, drawSlide } from "./draw.js";
 import { fonts } from "./looks.js";
 import { repacked } from "./repack.js";

@@ -1,8 +1,8 @@
 import type { ClassDocument } from "@keepwright/handout";
 import { describe, expect, it } from "vitest";
-import { type DocumentOptions, documentPdf } from "../src/documentPdf.js";
-import { PaperError } from "../src/paperError.js";
-import { readPdf } from "./support/readPdf.js";
+import { type DocumentOptions, documentPdf, PaperError } from "../../src/index.js";
+import { everyBlock as all } from "../fixtures/document.js";
+import { readPdf } from "../support/readPdf.js";
 
 const options: DocumentOptions = {
   paper: "a4",
@@ -11,37 +11,6 @@ const options: DocumentOptions = {
   sourcesHeading: "Where this comes from",
   kit: "Invented kit.",
   pageWords: (page, pages) => `Page ${page} of ${pages}`,
-};
-
-/** One of every sort of block. */
-const all: ClassDocument = {
-  id: "all",
-  sort: "quiz",
-  reader: "group",
-  title: "Everything",
-  subtitle: "Below it",
-  blocks: [
-    { block: "heading", text: "First part" },
-    { block: "text", text: "A text of 5 kg." },
-    { block: "list", mark: "dot", items: ["dotted"] },
-    { block: "list", mark: "tick", items: ["ticked"] },
-    { block: "list", mark: "number", items: ["numbered"] },
-    { block: "pairs", rows: [{ name: "Where", text: "Drawer" }] },
-    { block: "table", head: ["Food", "Room"], rows: [["Kale", "3 L"]] },
-    { block: "caution", lines: ["Careful."] },
-    {
-      block: "cards",
-      cards: [{ front: { title: "Kale", lines: ["Where?"] }, back: { title: "Cold", lines: ["Bag."] } }],
-    },
-    { block: "choice", number: 1, question: "Asked?", choices: ["yes", "no"] },
-    { block: "choice", number: 2, question: "Told?", choices: ["left", "right"], answer: 1, why: "Because." },
-    { block: "sources", sources: [{ text: "A book.", standing: "memory" }] },
-    { block: "writing", lines: 2 },
-    { block: "page" },
-    { block: "heading", text: "Second part" },
-  ],
-  sources: [{ text: "A paper.", standing: "read" }],
-  items: [],
 };
 
 describe("a document of a class kit as PDF", () => {

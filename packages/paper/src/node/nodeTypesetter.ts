@@ -2,12 +2,20 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 import type { NodeCompiler, NodeError } from "@myriaddreamin/typst-ts-node-compiler";
-import { PaperError } from "./paperError.js";
+import { lettersOf } from "../setting/lettersOf.js";
+import { PaperError } from "../setting/paperError.js";
+import {
+  fontFiles,
+  type PaperInputs,
+  type Template,
+  type Typeset,
+  type Typesetter,
+} from "../setting/typesetter.js";
 
 /** Both folders lie beside src and dist, so that the same path leads there from either. */
-const folder = (name: string): string => fileURLToPath(new URL(`../${name}/`, import.meta.url));
+const folder = (name: string): string => fileURLToPath(new URL(`../../${name}/`, import.meta.url));
 
-const fontFiles = ["Andika-Regular.ttf", "Andika-Bold.ttf"];
+const fonts = () => fontFiles.map((name) => readFileSync(folder("fonts") + name));
 
 const typesetter = "@myriaddreamin/typst-ts-node-compiler";
 
@@ -27,7 +35,7 @@ let ready: NodeCompiler | undefined;
 function compiler(): NodeCompiler {
   ready ??= loaded().NodeCompiler.create({
     workspace: folder("."),
-    fontArgs: [{ fontBlobs: fontFiles.map((name) => readFileSync(folder("fonts") + name)) }],
+    fontArgs: [{ fontBlobs: fonts() }],
   });
   return ready;
 }
@@ -41,36 +49,20 @@ const rememberedFor = 10;
 const told = (error: NodeError): string =>
   error.shortDiagnostics.map((one: { message?: string }) => one.message ?? String(one)).join("; ");
 
-/** What a page is set from: data only. Nothing in it is ever read as markup. */
-export type PaperInputs = Readonly<Record<string, string>>;
-
-export interface Typeset {
-  readonly pages: number;
-  /** The bytes of the PDF, in PDF/UA-1; the same for the same inputs. Throws PaperError for a character without a glyph. */
-  pdf(): Uint8Array;
-}
-
-/** Characters that the export refused, by its message: it has no kinder way to say which. */
-const refused = (message: string): string[] => [
-  ...new Set(
-    [...message.matchAll(/the text `\\?"(.+?)\\?"` could not be displayed/gu)].map(([, text]) => text!),
-  ),
-];
-
 function exported(document: NonNullable<ReturnType<NodeCompiler["compile"]>["result"]>): Uint8Array {
   try {
     return new Uint8Array(compiler().pdf(document, { pdfStandard: "ua-1" }));
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
-    throw new PaperError(`The page cannot be written as PDF/UA-1: ${message}`, refused(message));
+    throw new PaperError(`The page cannot be written as PDF/UA-1: ${message}`);
   }
 }
 
-/** Sets a template by its path in this package. Throws PaperError for any error and any warning, such as a font that is not there. */
-export function typeset(template: string, inputs: PaperInputs): Typeset {
+/** Sets a file by its path from this package. Throws PaperError for any error and any warning. */
+export function typeset(file: string, inputs: PaperInputs): Typeset {
   compiler().evictCache(rememberedFor);
   const compiled = compiler().compile({
-    mainFilePath: folder(".") + template,
+    mainFilePath: folder(".") + file,
     inputs: { ...inputs },
     resetRead: true,
   });
@@ -79,4 +71,20 @@ export function typeset(template: string, inputs: PaperInputs): Typeset {
   const document = compiled.result;
   if (!document) throw new PaperError("The page cannot be set: nothing came of it.");
   return { pages: document.numOfPages, pdf: () => exported(document) };
+}
+
+const letters = () => {
+  const [regular, bold] = fonts();
+  return lettersOf(regular!, bold!);
+};
+
+let made: Typesetter | undefined;
+
+/** The typesetter for Node: native, one for the whole run. */
+export function nodeTypesetter(): Typesetter {
+  made ??= {
+    letters: letters(),
+    set: (template: Template, inputs: PaperInputs) => typeset(`typst/${template}`, inputs),
+  };
+  return made;
 }

@@ -1,21 +1,17 @@
 import type { SheetView } from "@keepwright/handout";
-import { type Typeset, typeset } from "./typeset.js";
-import { typstPapers } from "./typstPapers.js";
-
-export const paperSizes = ["a4", "letter"] as const;
-export type PaperSize = (typeof paperSizes)[number];
+import { numbered, type PageWords, type SetPages } from "./numbered.js";
+import { type PaperSize, typstPapers } from "./paperSizes.js";
+import { mustBePrintable } from "./printable.js";
+import type { Typeset, Typesetter } from "./typesetter.js";
 
 export interface SheetOptions {
   readonly paper: PaperSize;
   /** Large print: never below 18 pt, on as many pages as that takes. */
   readonly large: boolean;
-  /** The words at the foot of a page, where there are several. */
-  readonly pageWords: (page: number, pages: number) => string;
+  readonly pageWords: PageWords;
 }
 
-export interface SheetPdf {
-  readonly bytes: Uint8Array;
-  readonly pages: number;
+export interface SheetPdf extends SetPages {
   /** Size of ordinary text [pt]. */
   readonly textSize: number;
 }
@@ -39,28 +35,28 @@ interface Setting {
   readonly pages: number;
 }
 
-function set(view: SheetView, options: SheetOptions, setting: Setting, feet: readonly string[]): Typeset {
-  return typeset("typst/sheet.typ", {
-    sheet: JSON.stringify(view),
-    paper: typstPapers[options.paper],
-    size: String(setting.size),
-    columns: String(setting.columns),
-    feet: JSON.stringify(feet),
-  });
-}
+type Set = (setting: Setting, feet: readonly string[]) => Typeset;
+
+const setter =
+  (typesetter: Typesetter, view: SheetView, paper: PaperSize): Set =>
+  ({ size, columns }, feet) =>
+    typesetter.set("sheet.typ", {
+      sheet: JSON.stringify(view),
+      paper: typstPapers[paper],
+      size: String(size),
+      columns: String(columns),
+      feet: JSON.stringify(feet),
+    });
 
 /** One page set in many sizes to find the best, each size once. */
 class Trials {
   readonly #set = new Map<string, Typeset>();
 
-  constructor(
-    private readonly view: SheetView,
-    private readonly options: SheetOptions,
-  ) {}
+  constructor(private readonly set: Set) {}
 
   of(setting: Setting): Typeset {
     const key = JSON.stringify(setting);
-    const known = this.#set.get(key) ?? set(this.view, this.options, setting, feetOf(setting.pages));
+    const known = this.#set.get(key) ?? this.set(setting, feetOf(setting.pages));
     this.#set.set(key, known);
     return known;
   }
@@ -90,12 +86,12 @@ const settingFor = (trials: Trials, large: boolean): Setting =>
     ? { size: largePrint, columns: 1, pages: 2 }
     : (trials.largestWithin(1) ?? trials.largestWithin(2) ?? { size: smallest, columns: 2, pages: 2 });
 
-/** The page for the refrigerator door as PDF/UA-1. Throws PaperError where a character cannot be printed. */
-export function sheetPdf(view: SheetView, options: SheetOptions): SheetPdf {
-  const trials = new Trials(view, options);
+/** The page for the refrigerator door as PDF/UA-1. Throws PaperError where a character cannot be printed, or for any warning of the typesetter. */
+export function setSheet(typesetter: Typesetter, view: SheetView, options: SheetOptions): SheetPdf {
+  mustBePrintable(typesetter.letters, view);
+  const set = setter(typesetter, view, options.paper);
+  const trials = new Trials(set);
   const setting = settingFor(trials, options.large);
-  const first = trials.of(setting);
-  const feet = Array.from({ length: first.pages }, (_, page) => options.pageWords(page + 1, first.pages));
-  const last = first.pages > 1 ? set(view, options, setting, feet) : first;
-  return { bytes: last.pdf(), pages: last.pages, textSize: setting.size };
+  const made = numbered(trials.of(setting), options.pageWords, (feet) => set(setting, feet));
+  return { ...made, textSize: setting.size };
 }

@@ -4,11 +4,10 @@ import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { SheetView } from "@keepwright/handout";
 import { describe, expect, it } from "vitest";
-import { PaperError } from "../src/paperError.js";
-import { type SheetOptions, sheetPdf } from "../src/sheetPdf.js";
-import { typeset } from "../src/typeset.js";
-import { inventedSheet, longSheet } from "./fixtures/sheet.js";
-import { readPdf } from "./support/readPdf.js";
+import { PaperError, type SheetOptions, sheetPdf } from "../../src/index.js";
+import { typeset } from "../../src/node/nodeTypesetter.js";
+import { inventedSheet, longSheet } from "../fixtures/sheet.js";
+import { readPdf } from "../support/readPdf.js";
 
 const options: SheetOptions = {
   paper: "a4",
@@ -70,7 +69,7 @@ describe("the page for the refrigerator door as PDF", () => {
   it("is the same to the byte when it is made again, in this process and in another", () => {
     const here = pdf(longSheet(60)).bytes;
     expect(hash(pdf(longSheet(60)).bytes)).toBe(hash(here));
-    const built = new URL("../dist/index.js", import.meta.url);
+    const built = new URL("../../dist/index.js", import.meta.url);
     if (!existsSync(built)) throw new Error("packages/paper is not built. Run node scripts/build.mjs first.");
     const code = `
       const { sheetPdf } = await import(${JSON.stringify(built.href)});
@@ -156,7 +155,7 @@ describe("what comes in is data", () => {
 });
 
 describe("the fonts", () => {
-  const folder = fileURLToPath(new URL("../fonts/", import.meta.url));
+  const folder = fileURLToPath(new URL("../../fonts/", import.meta.url));
   const told = [...readFileSync(`${folder}README.md`, "utf8").matchAll(/([0-9a-f]{64}) {2}(\S+)/g)];
 
   it("are the files their page tells of, with their licence", () => {

@@ -1,7 +1,8 @@
 import type { ClassDocument, PrintSize } from "@keepwright/handout";
-import type { PaperSize } from "./sheetPdf.js";
-import { type Typeset, typeset } from "./typeset.js";
-import { typstPapers } from "./typstPapers.js";
+import { numbered, type PageWords, type SetPages } from "./numbered.js";
+import { type PaperSize, typstPapers } from "./paperSizes.js";
+import { mustBePrintable } from "./printable.js";
+import type { Typeset, Typesetter } from "./typesetter.js";
 
 export interface DocumentOptions {
   readonly paper: PaperSize;
@@ -11,13 +12,10 @@ export interface DocumentOptions {
   readonly sourcesHeading: string;
   /** A line at the end: what it was made for. */
   readonly kit: string;
-  /** The words at the foot of a page, where there are several. */
-  readonly pageWords: (page: number, pages: number) => string;
+  readonly pageWords: PageWords;
 }
 
-export interface DocumentPdf {
-  readonly bytes: Uint8Array;
-  readonly pages: number;
+export interface DocumentPdf extends SetPages {
   /** Size of ordinary text [pt]. */
   readonly textSize: number;
 }
@@ -30,9 +28,9 @@ const onePageSizes = [18, 17, 16, 15, 14, 13, 12, 11, 10];
 type Set = (size: number, feet: readonly string[]) => Typeset;
 
 const setter =
-  (document: ClassDocument, options: DocumentOptions): Set =>
+  (typesetter: Typesetter, document: ClassDocument, options: DocumentOptions): Set =>
   (size, feet) =>
-    typeset("typst/document.typ", {
+    typesetter.set("document.typ", {
       document: JSON.stringify(document),
       language: options.language,
       heading: options.sourcesHeading,
@@ -43,19 +41,30 @@ const setter =
       feet: JSON.stringify(feet),
     });
 
+interface Fitted {
+  readonly textSize: number;
+  readonly first: Typeset;
+}
+
 /** A summary on one page is set as large as the page allows; all else in the size of the print. */
-function sizeFor(document: ClassDocument, { print }: DocumentOptions, set: Set): number {
-  if (document.sort !== "places" || print === "large") return documentSizes[print];
-  return onePageSizes.find((size) => set(size, []).pages === 1) ?? documentSizes[print];
+function fitted({ sort }: ClassDocument, { print }: DocumentOptions, set: Set): Fitted {
+  const sizes = sort === "places" && print === "ordinary" ? onePageSizes : [];
+  for (const textSize of sizes) {
+    const first = set(textSize, []);
+    if (first.pages === 1) return { textSize, first };
+  }
+  const textSize = documentSizes[print];
+  return { textSize, first: set(textSize, []) };
 }
 
 /** A document of a class kit as PDF/UA-1. Throws PaperError where a character cannot be printed, or for any warning of the typesetter. */
-export function documentPdf(document: ClassDocument, options: DocumentOptions): DocumentPdf {
-  const set = setter(document, options);
-  const textSize = sizeFor(document, options, set);
-  const first = set(textSize, []);
-  if (first.pages === 1) return { bytes: first.pdf(), pages: 1, textSize };
-  const feet = Array.from({ length: first.pages }, (_, page) => options.pageWords(page + 1, first.pages));
-  const last = set(textSize, feet);
-  return { bytes: last.pdf(), pages: last.pages, textSize };
+export function setDocument(
+  typesetter: Typesetter,
+  document: ClassDocument,
+  options: DocumentOptions,
+): DocumentPdf {
+  mustBePrintable(typesetter.letters, [document, options.kit]);
+  const set = setter(typesetter, document, options);
+  const { textSize, first } = fitted(document, options, set);
+  return { ...numbered(first, options.pageWords, (feet) => set(textSize, feet)), textSize };
 }
