@@ -2,5 +2,6 @@ export * from "./node/pdfs.js";
 export * from "./setting/paperError.js";
 export * from "./setting/paperSizes.js";
 export * from "./setting/setDocument.js";
+export * from "./setting/setLabels.js";
 export * from "./setting/setSheet.js";
 export * from "./slides/slidesPptx.js";

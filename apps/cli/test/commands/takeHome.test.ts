@@ -135,6 +135,34 @@ describe("keepwright labels", () => {
     expect(labels[0]).toMatchObject({ row: 1, column: 0, x: 15, y: 72.5 });
   });
 
+  it("writes them as PDF where a file is named, and tells so; JSON then has the lines where the PDF has them", () => {
+    const door = fakeDoor({ files });
+    expect(run(["labels", "plan.json", "--out", "l.pdf"], door)).toBe(0);
+    expect(door.printed.out).toBe("Written: l.pdf (1 page).\n");
+    expect(new TextDecoder("latin1").decode(door.written["l.pdf"]!.subarray(0, 5))).toBe("%PDF-");
+    const spoken = fakeDoor({ files });
+    run(["labels", "plan.json", "--out", "l.pdf", "--language", "es", "--json"], spoken);
+    const { labels } = JSON.parse(spoken.printed.out);
+    const html = JSON.parse(tried(["labels", "plan.json", "--language", "es", "--json"], files).out);
+    expect(labels.map(({ name }: { name: string }) => name)).toEqual(
+      html.labels.map(({ name }: { name: string }) => name),
+    );
+    expect(labels[0].lines[0].width).not.toBe(html.labels[0].lines[0].width);
+  });
+
+  it("writes over no file that is no PDF, and names what it has no letters for", () => {
+    const kitchen = JSON.parse(tried(["kitchen", "ordinary", "--json"]).out);
+    const places = kitchen.places.map((place: object, index: number) => ({
+      ...place,
+      name: `冰箱 ${index}`,
+    }));
+    const given = { "k.json": JSON.stringify({ ...kitchen, places }), "l.pdf": "mine" };
+    expect(tried(["labels", haul, ...household, "--out", "l.pdf"], given)).toMatchObject({ code: 2 });
+    const { code, err } = tried(["labels", haul, ...household, "--out", "new.pdf", "-k", "k.json"], given);
+    expect(err).toMatch(/labels: there are no letters to print “冰”, “箱”\. Name the kitchen/);
+    expect(code).toBe(2);
+  });
+
   it.each<[string[], RegExp]>([
     [["--grid", "big"], /--grid: “big”\. Give one of a4-/],
     [["--grid", "210x297 3x7 70x38.1 7x15 2x0"], /label sheet width: .*221 mm of 210 mm/],

@@ -25,7 +25,7 @@ export {
   type UsualSheet,
   usualSheets,
 } from "./labels/labelSheet.js";
-export { isMeasured, textWidth } from "./labels/textWidth.js";
+export { isMeasured, type Measure, textWidth } from "./labels/textWidth.js";
 export { type LyingLots, lyingLots } from "./lyingLots.js";
 export {
   type Column,

@@ -1,6 +1,7 @@
 export * from "../setting/paperError.js";
 export * from "../setting/paperSizes.js";
 export * from "../setting/setDocument.js";
+export * from "../setting/setLabels.js";
 export * from "../setting/setSheet.js";
 export { fontFiles, type Typesetter, typstFiles } from "../setting/typesetter.js";
 export * from "./browserTypesetter.js";

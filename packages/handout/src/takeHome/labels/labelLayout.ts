@@ -1,7 +1,7 @@
 import { brokenLines, isWithin, shortened, type Type } from "./fitText.js";
 import type { LabelRow } from "./labelRows.js";
 import { type LabelPosition, type LabelSheet, labelPosition } from "./labelSheet.js";
-import { textWidth } from "./textWidth.js";
+import { type Measure, textWidth } from "./textWidth.js";
 
 /** Parts of a label from top to bottom. */
 export type LabelRole = "name" | "until" | "place" | "putAway" | "how";
@@ -71,24 +71,35 @@ const scaled = (role: LabelRole, scale: number): Type => ({ ...types[role], size
 const heightOf = (lines: readonly Line[]): number =>
   lines.reduce((sum, { type }) => sum + type.size * lineHeight, 0);
 
+/** What a label has room for: width and height within its free edges [mm], and how wide text is in the font. */
+interface Room {
+  readonly width: number;
+  readonly height: number;
+  readonly measure: Measure;
+}
+
 /** All pieces in full, or undefined where they do not fit so. */
-function inFull(pieces: readonly Piece[], width: number, height: number, scale: number): Line[] | undefined {
+function inFull(
+  pieces: readonly Piece[],
+  { width, height, measure }: Room,
+  scale: number,
+): Line[] | undefined {
   const lines: Line[] = [];
   for (const { role, text, most } of pieces) {
     const type = scaled(role, scale);
-    const broken = brokenLines(text, width, type);
-    if (broken.length > most || !isWithin(broken, width, type)) return undefined;
+    const broken = brokenLines(text, width, type, measure);
+    if (broken.length > most || !isWithin(broken, width, type, measure)) return undefined;
     lines.push(...broken.map((line) => ({ role, text: line, type })));
   }
   return heightOf(lines) <= height ? lines : undefined;
 }
 
 /** A text in one line, as small as it takes. */
-function squeezed(role: LabelRole, text: string, width: number, height: number): Line[] {
+function squeezed(role: LabelRole, text: string, { width, height, measure }: Room): Line[] {
   const type = scaled(role, scales.at(-1) ?? 1);
   const size = Math.min(
     type.size,
-    type.size * (width / textWidth(text, type.size, type.bold)),
+    type.size * (width / measure(text, type.size, type.bold)),
     height / lineHeight,
   );
   return [{ role, text, type: { ...type, size } }];
@@ -100,7 +111,7 @@ const firstWord = (text: string): string => (text.includes(" ") ? `${text.split(
 const importance: readonly LabelRole[] = ["until", "name", "place", "how", "putAway"];
 
 /** Pieces in the smallest type, the less important ones shortened by whole words or left out. Until when it is good is never shortened: words left off could turn its sense. */
-function asFits(pieces: readonly Piece[], width: number, height: number): Line[] {
+function asFits(pieces: readonly Piece[], { width, height, measure }: Room): Line[] {
   const scale = scales.at(-1) ?? 1;
   const kept = new Map<Piece, Line[]>();
   let free = height;
@@ -108,13 +119,13 @@ function asFits(pieces: readonly Piece[], width: number, height: number): Line[]
   for (const piece of ordered) {
     const type = scaled(piece.role, scale);
     const room = Math.min(piece.most, Math.floor(free / (type.size * lineHeight) + 1e-9));
-    const words = room < 1 ? [] : shortened(piece.text, width, room, type);
+    const words = room < 1 ? [] : shortened(piece.text, width, room, type, measure);
     const cut = words.at(-1)?.endsWith("…") ?? false;
     const lines =
       piece.role === "until" && (words.length === 0 || cut)
-        ? squeezed("until", piece.text, width, free)
+        ? squeezed("until", piece.text, { width, height: free, measure })
         : piece.role === "name" && words.length === 0
-          ? squeezed("name", firstWord(piece.text), width, free)
+          ? squeezed("name", firstWord(piece.text), { width, height: free, measure })
           : words.map((text) => ({ role: piece.role, text, type }));
     kept.set(piece, lines);
     free -= heightOf(lines);
@@ -123,38 +134,41 @@ function asFits(pieces: readonly Piece[], width: number, height: number): Line[]
 }
 
 /** The lines of a label, in the largest type, up to the one for all, in which all of them fit. */
-function linesFor(row: LabelRow, width: number, height: number, common: number): Line[] {
+function linesFor(row: LabelRow, room: Room, common: number): Line[] {
   const pieces = piecesOf(row);
   for (const scale of [common, ...scales]) {
-    const lines = inFull(pieces, width, height, scale);
+    const lines = inFull(pieces, room, scale);
     if (lines) return lines;
   }
-  return asFits(pieces, width, height);
+  return asFits(pieces, room);
 }
 
-function placed(row: LabelRow, sheet: LabelSheet, position: LabelPosition, common: number): PlacedLabel {
-  const { width, height } = inner(sheet);
+function placed(
+  row: LabelRow,
+  { labelWidth: width, labelHeight: height }: LabelSheet,
+  position: LabelPosition,
+  room: Room,
+  common: number,
+): PlacedLabel {
   let top = position.y + edge;
-  const lines = linesFor(row, width, height, common).map(
-    ({ role, text, type: { size, bold } }): PlacedLine => {
-      const y = top + (lineHeight - 1) * 0.5 * size + ascent * size;
-      top += size * lineHeight;
-      return { role, text, x: position.x + edge, y, size, bold, width: textWidth(text, size, bold) };
-    },
-  );
-  return { ...position, lot: row.lot, width: sheet.labelWidth, height: sheet.labelHeight, lines };
+  const lines = linesFor(row, room, common).map(({ role, text, type: { size, bold } }): PlacedLine => {
+    const y = top + (lineHeight - 1) * 0.5 * size + ascent * size;
+    top += size * lineHeight;
+    return { role, text, x: position.x + edge, y, size, bold, width: room.measure(text, size, bold) };
+  });
+  return { ...position, lot: row.lot, width, height, lines };
 }
 
-const inner = ({ labelWidth, labelHeight }: LabelSheet) => ({
+const roomOf = ({ labelWidth, labelHeight }: LabelSheet, measure: Measure): Room => ({
   width: labelWidth - 2 * edge,
   height: labelHeight - 2 * edge,
+  measure,
 });
 
 /** The largest type in which every label says everything; the ordinary one where there is none above it. */
-function commonScale(rows: readonly LabelRow[], sheet: LabelSheet): number {
-  const { width, height } = inner(sheet);
+function commonScale(rows: readonly LabelRow[], room: Room): number {
   const all = rows.map(piecesOf);
-  const fits = (scale: number) => all.every((pieces) => inFull(pieces, width, height, scale) !== undefined);
+  const fits = (scale: number) => all.every((pieces) => inFull(pieces, room, scale) !== undefined);
   return largerScales.find(fits) ?? 1;
 }
 
@@ -162,8 +176,15 @@ function commonScale(rows: readonly LabelRow[], sheet: LabelSheet): number {
  * Every label at its place, with its lines of type measured to fit: what a page, a drawing or a PDF is made from.
  *
  * @param start the first free label of the first sheet, counted along the rows from 1
+ * @param measure how wide text is in the font it is printed in
  */
-export function labelLayout(rows: readonly LabelRow[], sheet: LabelSheet, start = 1): PlacedLabel[] {
-  const common = commonScale(rows, sheet);
-  return rows.map((row, index) => placed(row, sheet, labelPosition(sheet, start - 1 + index), common));
+export function labelLayout(
+  rows: readonly LabelRow[],
+  sheet: LabelSheet,
+  start = 1,
+  measure: Measure = textWidth,
+): PlacedLabel[] {
+  const room = roomOf(sheet, measure);
+  const common = commonScale(rows, room);
+  return rows.map((row, index) => placed(row, sheet, labelPosition(sheet, start - 1 + index), room, common));
 }

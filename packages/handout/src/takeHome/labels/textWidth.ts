@@ -56,6 +56,9 @@ export const isMeasured = (text: string): boolean =>
   [...text].every((character) => byCharacter.has(character));
 
 /** Width of a line of text, in the unit of its size. */
+export type Measure = (text: string, size: number, bold: boolean) => number;
+
+/** Width in Helvetica, which stands in for whatever a browser prints with. */
 export function textWidth(text: string, size: number, bold: boolean): number {
   const thousandths = [...text].reduce(
     (sum, character) => sum + (byCharacter.get(character) ?? unknown)[bold ? 1 : 0],

@@ -76,3 +76,7 @@ export const writtenLine = (
   { speaker }: HandoutContext,
   { file, pages, size }: { readonly file: string; readonly pages: number; readonly size: number },
 ): string => speaker.say("sheet.written", { file: plainText(file), count: pages, size });
+
+/** Tells which file was written, on how many pages. */
+export const writtenPagesLine = ({ speaker }: HandoutContext, file: string, pages: number): string =>
+  speaker.say("paper.written", { file: plainText(file), count: pages });

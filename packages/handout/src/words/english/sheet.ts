@@ -17,6 +17,8 @@ export const sheetWords = {
   "sheet.written":
     "{count, plural, one {Written: {file} (# page, ordinary text of {size} pt).} other {Written: {file} (# pages, ordinary text of {size} pt).}}",
 
+  "paper.written": "{count, plural, one {Written: {file} (# page).} other {Written: {file} (# pages).}}",
+
   "sheet.finish": "{names}.",
   "sheet.doubtful": "May not last till then: {names}. Eat it sooner, freeze it or give it away.",
   "sheet.cutOpen": "Once cut, cover and chill at once: {names}.",

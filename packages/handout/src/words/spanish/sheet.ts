@@ -17,6 +17,9 @@ export const sheetSpanish = {
   "sheet.written":
     "{count, plural, one {Se escribió: {file} (# página, letra de {size} pt).} other {Se escribió: {file} (# páginas, letra de {size} pt).}}",
 
+  "paper.written":
+    "{count, plural, one {Se escribió: {file} (# página).} other {Se escribió: {file} (# páginas).}}",
+
   "sheet.finish": "{names}.",
   "sheet.doubtful": "Quizá no dure tanto: {names}. Come antes, congela o regala.",
   "sheet.cutOpen": "Al cortar, tapa y enfría de inmediato: {names}.",
