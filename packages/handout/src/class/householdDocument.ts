@@ -4,6 +4,7 @@ import { cautionLines } from "../view/cautions.js";
 import { lotNames, placeNames } from "../view/names.js";
 import { kitchenWords } from "../view/ordinaryNames.js";
 import { isPast } from "../view/safeTime.js";
+import { toldStays } from "../view/toldStays.js";
 import { wasteLine } from "../view/waste.js";
 import { temperatureWords } from "../words/amounts.js";
 import type { ClassContext } from "./classContext.js";
@@ -27,7 +28,8 @@ function lotLines(
 ): string {
   const { handout, say } = context;
   const { speaker } = handout;
-  const [first, ...later] = lot.stays;
+  const stays = toldStays(lot);
+  const [first, ...later] = stays;
   const lies = say("household.lot", {
     name: speaker.capital(names.get(lot.id) ?? lot.id),
     amount: lotAmount(handout, lot, counted),
@@ -35,7 +37,7 @@ function lotLines(
   });
   const places = placeNames(handout, plan);
   const moves = later.map((stay, index) =>
-    say(lot.stays[index]?.moveWhen === "ripe" ? "household.move.ripe" : "household.move.day", {
+    say(stays[index]?.moveWhen === "ripe" ? "household.move.ripe" : "household.move.day", {
       day: Math.floor(stay.fromDay) + 1,
       place: places.get(stay.place) ?? stay.place,
       wrap: speaker.say(`wrap.${stay.wrap}`),

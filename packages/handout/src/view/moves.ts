@@ -2,6 +2,7 @@ import type { Plan, PlannedLot } from "@keepwright/planner";
 import { dayWords } from "../words/dates.js";
 import type { HandoutContext } from "./context.js";
 import { isPast } from "./safeTime.js";
+import { toldStays } from "./toldStays.js";
 
 /** Something to move on a day. `whenRipe`: the date is when it should be ripe; look, and move it then. */
 export interface MoveView {
@@ -15,8 +16,9 @@ type Names = ReadonlyMap<string, string>;
 
 function movesOf(context: HandoutContext, lot: PlannedLot, lots: Names, places: Names): MoveView[] {
   const placeName = (id: string) => places.get(id) ?? id;
-  return lot.stays.slice(1).map((stay, index) => {
-    const before = lot.stays[index] ?? stay;
+  const stays = toldStays(lot);
+  return stays.slice(1).map((stay, index) => {
+    const before = stays[index] ?? stay;
     const whenRipe = before.moveWhen === "ripe";
     const values = {
       date: dayWords(context.speaker, stay.from),

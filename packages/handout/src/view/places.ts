@@ -6,6 +6,7 @@ import type { HandoutContext } from "./context.js";
 import { nameOnArrival } from "./names.js";
 import { kitchenWords } from "./ordinaryNames.js";
 import { isPast } from "./safeTime.js";
+import { toldStays } from "./toldStays.js";
 
 /** A lot, or a part of one, as it lies in a place at the start. */
 export interface PlaceEntry {
@@ -48,9 +49,10 @@ function laterLines(
   name: string,
   counted?: CountedLots,
 ): string[] {
-  return lot.stays
+  const stays = toldStays(lot);
+  return stays
     .slice(1)
-    .filter((stay, index) => stay.place === place && lot.stays[index]?.place !== place)
+    .filter((stay, index) => stay.place === place && stays[index]?.place !== place)
     .map((stay) => {
       const values = {
         name: context.speaker.capital(name),

@@ -2,6 +2,7 @@ import type { Plan } from "@keepwright/planner";
 import type { CalendarDate } from "@keepwright/quantities";
 import type { HandoutContext } from "../../view/context.js";
 import { lotNames } from "../../view/names.js";
+import { toldStays } from "../../view/toldStays.js";
 import type { LyingLots } from "../lyingLots.js";
 import { begunEvents } from "./begunEvents.js";
 import { eventUid, type Succession } from "./calendarUid.js";
@@ -65,6 +66,8 @@ export function madeMoves(plan: Plan, succession: Succession, lies: LyingLots): 
   const keys = partKeys(plan);
   const made = plan.lots
     .filter((lot) => lies.get(lot.lot)?.place === lot.stays[0]?.place)
-    .map((lot) => eventUid(succession, "move", keys.get(lot.id) ?? lot.id, lot.commodity, lot.stays.length));
+    .map((lot) =>
+      eventUid(succession, "move", keys.get(lot.id) ?? lot.id, lot.commodity, toldStays(lot).length),
+    );
   return new Set(made);
 }

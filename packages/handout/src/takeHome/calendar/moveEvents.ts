@@ -3,6 +3,7 @@ import type { HandoutContext } from "../../view/context.js";
 import { moveViews } from "../../view/moves.js";
 import { placeNames } from "../../view/names.js";
 import { isPast } from "../../view/safeTime.js";
+import { toldStays } from "../../view/toldStays.js";
 import type { LyingLots } from "../lyingLots.js";
 import type { DayEvent } from "./calendarEvents.js";
 
@@ -74,7 +75,7 @@ export function moveEvents(
     const later = views
       .filter((move) => move.lot === lot.id)
       .flatMap(({ date, whenRipe }, index): Told[] => {
-        const [here, to] = [lot.stays[index], lot.stays[index + 1]];
+        const [here, to] = toldStays(lot).slice(index, index + 2);
         if (!here || !to) return [];
         const same = to.place === here.place;
         const words = same ? "calendar.rewrap" : whenRipe ? "calendar.moveRipe" : "calendar.move";

@@ -7,9 +7,18 @@ import type { DayEvent } from "./calendarEvents.js";
 
 type Words = ReadonlyMap<string, string>;
 
-/** The days on which the plan eats it, in a sentence; nothing where it does not. */
+/** Days one after another from which on they are told as a span. */
+const leastSpan = 3;
+
+/** The days on which the plan eats it, in a sentence; nothing where it does not. Three and more in a row are told from the first to the last. */
 function mealsLine({ speaker }: HandoutContext, lot: PlannedLot): string[] {
-  const dates = lot.eatOn.filter(({ portions }) => portions > 0).map(({ date }) => dayWords(speaker, date));
+  const days = lot.eatOn.filter(({ portions }) => portions > 0).map(({ date }) => date);
+  const begins = days.flatMap((date, index) => (days[index - 1] === addDays(date, -1) ? [] : [index]));
+  const dates = begins.flatMap((begin, run) => {
+    const row = days.slice(begin, begins[run + 1]).map((date) => dayWords(speaker, date));
+    if (row.length < leastSpan) return row;
+    return [speaker.say("calendar.daySpan", { from: row[0]!, to: row.at(-1)! })];
+  });
   return dates.length > 0 ? [speaker.say("calendar.meals", { dates: speaker.list(dates) })] : [];
 }
 

@@ -5,6 +5,7 @@ import { type CountedLots, lotAmount } from "../amount.js";
 import type { HandoutContext } from "../context.js";
 import { nameOnArrival } from "../names.js";
 import { isPast } from "../safeTime.js";
+import { toldStays } from "../toldStays.js";
 import { listed, sheetWrap } from "./sheetWords.js";
 import { readyLine, untilLine } from "./until.js";
 
@@ -37,11 +38,13 @@ export interface SheetPlace {
   readonly later: readonly string[];
 }
 
-const comesLater = (place: Place, lot: PlannedLot) =>
-  lot.stays
+function comesLater(place: Place, lot: PlannedLot) {
+  const stays = toldStays(lot);
+  return stays
     .slice(1)
-    .filter((stay, index) => stay.place === place.place && lot.stays[index]?.place !== place.place)
+    .filter((stay, index) => stay.place === place.place && stays[index]?.place !== place.place)
     .map(({ from }) => ({ from, lot: lot.id }));
+}
 
 function laterLines({ speaker }: HandoutContext, place: Place, kept: readonly PlannedLot[], names: Names) {
   const all = kept.flatMap((lot) => comesLater(place, lot));

@@ -3,6 +3,7 @@ import { dayWords } from "../../words/dates.js";
 import type { HandoutContext } from "../context.js";
 import { isCommonPractice, isKeptAsItIs, toldTasks } from "../preparation.js";
 import { isPast } from "../safeTime.js";
+import { toldStays } from "../toldStays.js";
 import { listed, sheetWrap } from "./sheetWords.js";
 
 type Names = ReadonlyMap<string, string>;
@@ -51,9 +52,10 @@ export function sheetMoves(
 ): SheetMove[] {
   const moves = plan.lots
     .filter((lot) => !isPast(lot))
-    .flatMap((lot) =>
-      lot.stays.slice(1).map((stay, index) => {
-        const before = lot.stays[index];
+    .flatMap((lot) => {
+      const stays = toldStays(lot);
+      return stays.slice(1).map((stay, index) => {
+        const before = stays[index];
         const date = speaker.capital(dayWords(speaker, stay.from));
         const ripe = dayWords(speaker, stay.from);
         const values = {
@@ -72,8 +74,8 @@ export function sheetMoves(
               ? speaker.say("sheet.move.rewrap", values)
               : speaker.say("sheet.move.to", values),
         };
-      }),
-    );
+      });
+    });
   moves.sort((one, other) => (one.from < other.from ? -1 : one.from > other.from ? 1 : 0));
   return moves.map(({ from: _, ...move }) => move);
 }

@@ -20,7 +20,8 @@ export const takeHomeWords = {
   "calendar.moveRipeFrom":
     "Take it out of “{from}”. From then on: {wrap}. Is it not ripe yet? Leave it, and look again the next day.",
   "calendar.rewrapFrom": "It stays in “{from}”. From now on: {wrap}.",
-  "calendar.meals": "The plan eats it on {dates}.",
+  "calendar.meals": "The plan eats it: {dates}.",
+  "calendar.daySpan": "each day from {from} to {to}",
   "calendar.cancelled": "No longer: {summary}",
 
   // Labels for bags and boxes
@@ -36,5 +37,6 @@ export const takeHomeWords = {
   "label.place": "{place}: {wrap}",
   "label.then.day": "From {date}: {place}",
   "label.then.ripe": "When ripe, about {date}: {place}",
+  "label.then.sooner": "If ripe before {date}: {place}",
   "label.then.rewrap": "From {date}: {wrap}",
 } as const satisfies Messages;

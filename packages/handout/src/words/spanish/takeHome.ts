@@ -20,6 +20,7 @@ export const takeHomeSpanish = {
     "Sale de “{from}”. Desde entonces: {wrap}. ¿Aún no está a punto? Espera y mira otra vez al día siguiente.",
   "calendar.rewrapFrom": "Se queda en “{from}”. Desde ahora: {wrap}.",
   "calendar.meals": "Según el plan se come: {dates}.",
+  "calendar.daySpan": "cada día del {from} al {to}",
   "calendar.cancelled": "Ya no: {summary}",
 
   "label.title": "Etiquetas",
@@ -35,5 +36,6 @@ export const takeHomeSpanish = {
   "label.place": "{place}: {wrap}",
   "label.then.day": "Desde el {date}: {place}",
   "label.then.ripe": "Cuando esté a punto, cerca del {date}: {place}",
+  "label.then.sooner": "Si está a punto antes del {date}: {place}",
   "label.then.rewrap": "Desde el {date}: {wrap}",
 } as const satisfies Messages;
