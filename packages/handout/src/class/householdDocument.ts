@@ -1,10 +1,10 @@
 import type { Plan, PlannedLot } from "@keepwright/planner";
 import { type CountedLots, lotAmount } from "../view/amount.js";
 import { cautionLines } from "../view/cautions.js";
+import { laterStays } from "../view/laterStays.js";
 import { lotNames, placeNames } from "../view/names.js";
 import { kitchenWords } from "../view/ordinaryNames.js";
 import { isPast } from "../view/safeTime.js";
-import { toldStays } from "../view/toldStays.js";
 import { wasteLine } from "../view/waste.js";
 import { temperatureWords } from "../words/amounts.js";
 import type { ClassContext } from "./classContext.js";
@@ -19,6 +19,12 @@ export interface WorkedPlan {
 
 type Names = ReadonlyMap<string, string>;
 
+const moveKeys = {
+  day: "household.move.day",
+  ripe: "household.move.ripe",
+  "if ripe before": "household.move.sooner",
+} as const;
+
 /** "Potatoes, about 2 kg: loose, no wrap. Move when ripe, about day 3, to “Left drawer”." */
 function lotLines(
   context: ClassContext,
@@ -28,16 +34,15 @@ function lotLines(
 ): string {
   const { handout, say } = context;
   const { speaker } = handout;
-  const stays = toldStays(lot);
-  const [first, ...later] = stays;
+  const [first] = lot.stays;
   const lies = say("household.lot", {
     name: speaker.capital(names.get(lot.id) ?? lot.id),
     amount: lotAmount(handout, lot, counted),
     wrap: speaker.say(`wrap.${first?.wrap ?? "none"}`),
   });
   const places = placeNames(handout, plan);
-  const moves = later.map((stay, index) =>
-    say(stays[index]?.moveWhen === "ripe" ? "household.move.ripe" : "household.move.day", {
+  const moves = laterStays(lot).map(({ stay, when }) =>
+    say(moveKeys[when], {
       day: Math.floor(stay.fromDay) + 1,
       place: places.get(stay.place) ?? stay.place,
       wrap: speaker.say(`wrap.${stay.wrap}`),

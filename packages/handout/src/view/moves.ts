@@ -1,25 +1,24 @@
 import type { Plan, PlannedLot } from "@keepwright/planner";
 import { dayWords } from "../words/dates.js";
 import type { HandoutContext } from "./context.js";
+import { type LaterStay, laterStays } from "./laterStays.js";
 import { isPast } from "./safeTime.js";
-import { toldStays } from "./toldStays.js";
 
-/** Something to move on a day. `whenRipe`: the date is when it should be ripe; look, and move it then. */
+/** Something to move on a day; `when` (see `laterStays`) tells whether the date is certain, about when it is ripe, or one by which it is eaten up. */
 export interface MoveView {
   readonly lot: string;
   readonly date: string;
-  readonly whenRipe: boolean;
+  readonly when: LaterStay["when"];
   readonly line: string;
 }
+
+const moveKeys = { day: "move.day", ripe: "move.ripe", "if ripe before": "move.sooner" } as const;
 
 type Names = ReadonlyMap<string, string>;
 
 function movesOf(context: HandoutContext, lot: PlannedLot, lots: Names, places: Names): MoveView[] {
   const placeName = (id: string) => places.get(id) ?? id;
-  const stays = toldStays(lot);
-  return stays.slice(1).map((stay, index) => {
-    const before = stays[index] ?? stay;
-    const whenRipe = before.moveWhen === "ripe";
+  return laterStays(lot).map(({ before, stay, when }) => {
     const values = {
       date: dayWords(context.speaker, stay.from),
       name: context.speaker.capital(lots.get(lot.id) ?? lot.id),
@@ -27,8 +26,8 @@ function movesOf(context: HandoutContext, lot: PlannedLot, lots: Names, places: 
       to: placeName(stay.place),
       wrap: context.speaker.say(`wrap.${stay.wrap}`),
     };
-    const key = before.place === stay.place ? "move.rewrap" : whenRipe ? "move.ripe" : "move.day";
-    return { lot: lot.id, date: stay.from, whenRipe, line: context.speaker.say(key, values) };
+    const key = before.place === stay.place ? "move.rewrap" : moveKeys[when];
+    return { lot: lot.id, date: stay.from, when, line: context.speaker.say(key, values) };
   });
 }
 

@@ -3,10 +3,10 @@ import { humidityWords, roomWords, temperatureWords } from "../words/amounts.js"
 import { dayWords } from "../words/dates.js";
 import { type CountedLots, lotAmount } from "./amount.js";
 import type { HandoutContext } from "./context.js";
+import { laterStays } from "./laterStays.js";
 import { nameOnArrival } from "./names.js";
 import { kitchenWords } from "./ordinaryNames.js";
 import { isPast } from "./safeTime.js";
-import { toldStays } from "./toldStays.js";
 
 /** A lot, or a part of one, as it lies in a place at the start. */
 export interface PlaceEntry {
@@ -49,17 +49,16 @@ function laterLines(
   name: string,
   counted?: CountedLots,
 ): string[] {
-  const stays = toldStays(lot);
-  return stays
-    .slice(1)
-    .filter((stay, index) => stay.place === place && stays[index]?.place !== place)
-    .map((stay) => {
+  return laterStays(lot)
+    .filter(({ before, stay }) => stay.place === place && before.place !== place)
+    .map(({ stay, when }) => {
       const values = {
         name: context.speaker.capital(name),
         amount: lotAmount(context, lot, counted),
         date: dayWords(context.speaker, stay.from),
+        wrap: context.speaker.say(`wrap.${stay.wrap}`),
       };
-      return context.speaker.say("entry.from", { ...values, wrap: context.speaker.say(`wrap.${stay.wrap}`) });
+      return context.speaker.say(when === "if ripe before" ? "entry.sooner" : "entry.from", values);
     });
 }
 

@@ -13,12 +13,14 @@ interface DaysProps {
 
 /** The days in a line: what is moved and what is eaten on each. Today is marked; what has passed is dimmed and says so. */
 export const Days = memo(function Days({ heading, eating, moves, wishes, today }: DaysProps) {
-  const movesOn = (date: string) => moves.filter((move) => move.date === date);
+  // What is moved only if it is ripe before the day on which it is eaten up has no day of its own.
+  const dated = moves.filter(({ when }) => when !== "if ripe before");
+  const movesOn = (date: string) => dated.filter((move) => move.date === date);
   const days = eating.days.filter(
     ({ date, away, entries }) => away || entries.length > 0 || date === today || movesOn(date).length > 0,
   );
   const planned = new Set(days.map(({ date }) => date));
-  const after = moves.filter(({ date }) => !planned.has(date));
+  const after = moves.filter((move) => !dated.includes(move) || !planned.has(move.date));
   return (
     <section className="words day-line" aria-labelledby="days-heading">
       <h3 id="days-heading">{heading}</h3>

@@ -2,12 +2,11 @@ import type { Plan } from "@keepwright/planner";
 import type { CalendarDate } from "@keepwright/quantities";
 import type { HandoutContext } from "../../view/context.js";
 import { lotNames } from "../../view/names.js";
-import { toldStays } from "../../view/toldStays.js";
 import type { LyingLots } from "../lyingLots.js";
 import { begunEvents } from "./begunEvents.js";
 import { eventUid, type Succession } from "./calendarUid.js";
 import { eatEvents } from "./eatEvents.js";
-import { moveEvents } from "./moveEvents.js";
+import { calendarMoves, moveEvents } from "./moveEvents.js";
 import { untilEvents } from "./untilEvents.js";
 
 /** What an event is about: eating on a day; until when a part keeps; what is left over and unsafe; a move. */
@@ -67,7 +66,7 @@ export function madeMoves(plan: Plan, succession: Succession, lies: LyingLots): 
   const made = plan.lots
     .filter((lot) => lies.get(lot.lot)?.place === lot.stays[0]?.place)
     .map((lot) =>
-      eventUid(succession, "move", keys.get(lot.id) ?? lot.id, lot.commodity, toldStays(lot).length),
+      eventUid(succession, "move", keys.get(lot.id) ?? lot.id, lot.commodity, calendarMoves(lot).length + 1),
     );
   return new Set(made);
 }

@@ -1,9 +1,8 @@
 import type { Plan, PlannedLot } from "@keepwright/planner";
 import type { HandoutContext } from "../../view/context.js";
-import { moveViews } from "../../view/moves.js";
+import { type LaterStay, laterStays } from "../../view/laterStays.js";
 import { placeNames } from "../../view/names.js";
 import { isPast } from "../../view/safeTime.js";
-import { toldStays } from "../../view/toldStays.js";
 import type { LyingLots } from "../lyingLots.js";
 import type { DayEvent } from "./calendarEvents.js";
 
@@ -56,6 +55,10 @@ function atOnce(
   ];
 }
 
+/** Later moves that have a day of their own: none of what may not be eaten, nor of what is moved only if it is ripe sooner than thought. */
+export const calendarMoves = (lot: PlannedLot): LaterStay[] =>
+  isPast(lot) ? [] : laterStays(lot).filter(({ when }) => when !== "if ripe before");
+
 /**
  * Every move after the first putting away, and what a plan that was carried on moves at once. Counted from the last one: those that are still to come keep their
  * identity when a plan is carried on after the first ones were made.
@@ -69,25 +72,19 @@ export function moveEvents(
 ): DayEvent[] {
   const { speaker } = context;
   const places = placeNames(context, plan);
-  const views = moveViews(context, plan, names, places);
   return plan.lots.flatMap((lot) => {
     const name = names.get(lot.id) ?? lot.id;
-    const later = views
-      .filter((move) => move.lot === lot.id)
-      .flatMap(({ date, whenRipe }, index): Told[] => {
-        const [here, to] = toldStays(lot).slice(index, index + 2);
-        if (!here || !to) return [];
-        const same = to.place === here.place;
-        const words = same ? "calendar.rewrap" : whenRipe ? "calendar.moveRipe" : "calendar.move";
-        const from = places.get(here.place) ?? here.place;
-        return [
-          {
-            date,
-            summary: speaker.say(words, { name, to: places.get(to.place) ?? to.place }),
-            line: lineOf(context, { from, wrap: to.wrap, same, whenRipe }),
-          },
-        ];
-      });
+    const later = calendarMoves(lot).map(({ before, stay, when }): Told => {
+      const same = stay.place === before.place;
+      const whenRipe = when === "ripe";
+      const words = same ? "calendar.rewrap" : whenRipe ? "calendar.moveRipe" : "calendar.move";
+      const from = places.get(before.place) ?? before.place;
+      return {
+        date: stay.from,
+        summary: speaker.say(words, { name, to: places.get(stay.place) ?? stay.place }),
+        line: lineOf(context, { from, wrap: stay.wrap, same, whenRipe }),
+      };
+    });
     const moves: Told[] = [...atOnce(context, plan, lot, name, places, lies), ...later];
     return moves.map(({ date, summary, line }, index): DayEvent => {
       const key = [keys.get(lot.id) ?? lot.id, lot.commodity, moves.length - index];

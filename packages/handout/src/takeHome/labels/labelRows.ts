@@ -2,9 +2,9 @@ import type { Plan, PlannedLot } from "@keepwright/planner";
 import { addDays, type CalendarDate } from "@keepwright/quantities";
 import { type CountedLots, lotAmount } from "../../view/amount.js";
 import type { HandoutContext } from "../../view/context.js";
+import { laterStays } from "../../view/laterStays.js";
 import { lotNames, placeNames } from "../../view/names.js";
 import { isKeptAsItIs, toldTasks } from "../../view/preparation.js";
-import { toldStays } from "../../view/toldStays.js";
 import { dayWords } from "../../words/dates.js";
 import { begunPieces } from "../begunPieces.js";
 import { type GoodUntil, goodUntil } from "../goodUntil.js";
@@ -25,22 +25,22 @@ export interface LabelRow {
   readonly how: string | undefined;
 }
 
+const thenKeys = {
+  day: "label.then.day",
+  ripe: "label.then.ripe",
+  "if ripe before": "label.then.sooner",
+} as const;
+
 function placeLines({ speaker }: HandoutContext, lot: PlannedLot, places: ReadonlyMap<string, string>) {
-  const [first, ...later] = lot.stays;
+  const [first] = lot.stays;
   const wrapWords = (stay: PlannedLot["stays"][number]) => speaker.say(`wrap.${stay.wrap}`);
   if (!first) return [];
   const named = (id: string) => places.get(id) ?? id;
-  const told = toldStays(lot).length;
   return [
     speaker.say("label.place", { place: named(first.place), wrap: wrapWords(first) }),
-    ...later.flatMap((stay, index) => {
-      const before = lot.stays[index];
-      const whenRipe = before?.moveWhen === "ripe";
+    ...laterStays(lot).map(({ before, stay, when }) => {
       const values = { date: dayWords(speaker, stay.from), place: named(stay.place), wrap: wrapWords(stay) };
-      // On the fruit itself it is worth saying what to do if it does not wait for the day on which it is eaten.
-      if (index + 1 >= told) return whenRipe ? [speaker.say("label.then.sooner", values)] : [];
-      if (before?.place === stay.place) return [speaker.say("label.then.rewrap", values)];
-      return [speaker.say(whenRipe ? "label.then.ripe" : "label.then.day", values)];
+      return speaker.say(before.place === stay.place ? "label.then.rewrap" : thenKeys[when], values);
     }),
   ];
 }

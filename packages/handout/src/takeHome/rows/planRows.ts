@@ -2,7 +2,6 @@ import type { Plan, PlannedLot } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
 import type { HandoutContext } from "../../view/context.js";
 import { lotNames, placeNames } from "../../view/names.js";
-import { toldStays } from "../../view/toldStays.js";
 import { begunPieces } from "../begunPieces.js";
 import { goodUntil } from "../goodUntil.js";
 import type { mealColumns, stayColumns } from "./columns.js";
@@ -74,7 +73,7 @@ function stayRows(
     left_portions: lot.leftPortions,
   };
   if (away) return [{ ...before, action: "throw away", stay: 1, ...noStay, ...after }];
-  return toldStays(lot).map((stay, index) => ({
+  return lot.stays.map((stay, index) => ({
     ...before,
     action: "keep",
     stay: index + 1,

@@ -3,9 +3,9 @@ import { temperatureWords } from "../../words/amounts.js";
 import { shortDayWords } from "../../words/dates.js";
 import { type CountedLots, lotAmount } from "../amount.js";
 import type { HandoutContext } from "../context.js";
+import { laterStays } from "../laterStays.js";
 import { nameOnArrival } from "../names.js";
 import { isPast } from "../safeTime.js";
-import { toldStays } from "../toldStays.js";
 import { listed, sheetWrap } from "./sheetWords.js";
 import { readyLine, untilLine } from "./until.js";
 
@@ -38,13 +38,14 @@ export interface SheetPlace {
   readonly later: readonly string[];
 }
 
-function comesLater(place: Place, lot: PlannedLot) {
-  const stays = toldStays(lot);
-  return stays
-    .slice(1)
-    .filter((stay, index) => stay.place === place.place && stays[index]?.place !== place.place)
-    .map(({ from }) => ({ from, lot: lot.id }));
-}
+/** What surely comes here; what does so only if it is ripe sooner than thought stands among the moves. */
+const comesLater = (place: Place, lot: PlannedLot) =>
+  laterStays(lot)
+    .filter(({ before, stay, when }) => {
+      const comes = stay.place === place.place && before.place !== place.place;
+      return comes && when !== "if ripe before";
+    })
+    .map(({ stay }) => ({ from: stay.from, lot: lot.id }));
 
 function laterLines({ speaker }: HandoutContext, place: Place, kept: readonly PlannedLot[], names: Names) {
   const all = kept.flatMap((lot) => comesLater(place, lot));

@@ -1,9 +1,9 @@
 import type { Plan } from "@keepwright/planner";
 import { dayWords } from "../../words/dates.js";
 import type { HandoutContext } from "../context.js";
+import { laterStays } from "../laterStays.js";
 import { isCommonPractice, isKeptAsItIs, toldTasks } from "../preparation.js";
 import { isPast } from "../safeTime.js";
-import { toldStays } from "../toldStays.js";
 import { listed, sheetWrap } from "./sheetWords.js";
 
 type Names = ReadonlyMap<string, string>;
@@ -44,6 +44,12 @@ export interface SheetMove {
   readonly what: string;
 }
 
+const whenKeys = {
+  day: "sheet.move.day",
+  ripe: "sheet.move.ripe",
+  "if ripe before": "sheet.move.sooner",
+} as const;
+
 /** Every move after the first putting away, in order of date. */
 export function sheetMoves(
   { speaker }: HandoutContext,
@@ -52,30 +58,21 @@ export function sheetMoves(
 ): SheetMove[] {
   const moves = plan.lots
     .filter((lot) => !isPast(lot))
-    .flatMap((lot) => {
-      const stays = toldStays(lot);
-      return stays.slice(1).map((stay, index) => {
-        const before = stays[index];
-        const date = speaker.capital(dayWords(speaker, stay.from));
-        const ripe = dayWords(speaker, stay.from);
+    .flatMap((lot) =>
+      laterStays(lot).map(({ before, stay, when }) => {
+        const date = dayWords(speaker, stay.from);
         const values = {
           place: places.get(stay.place) ?? stay.place,
           wrap: sheetWrap(speaker, stay.wrap),
         };
         return {
           from: stay.from,
-          when:
-            before?.moveWhen === "ripe"
-              ? speaker.say("sheet.move.ripe", { date: ripe })
-              : speaker.say("sheet.move.day", { date }),
+          when: speaker.say(whenKeys[when], { date: when === "day" ? speaker.capital(date) : date }),
           name: speaker.capital(names.get(lot.id) ?? lot.id),
-          what:
-            before?.place === stay.place
-              ? speaker.say("sheet.move.rewrap", values)
-              : speaker.say("sheet.move.to", values),
+          what: speaker.say(before.place === stay.place ? "sheet.move.rewrap" : "sheet.move.to", values),
         };
-      });
-    });
+      }),
+    );
   moves.sort((one, other) => (one.from < other.from ? -1 : one.from > other.from ? 1 : 0));
   return moves.map(({ from: _, ...move }) => move);
 }

@@ -52,6 +52,7 @@ export const planWords = {
   "vent.closed": "Set the vent closed.",
   "vent.choose": "Its vent can be set.",
   entry: "{name}, {amount}: {wrap}",
+  "entry.sooner": "{name}, {amount}: {wrap} (if ripe before {date})",
   "entry.from": "{name}, {amount}: {wrap} (from {date})",
   "wrap.none": "loose, no wrap",
   "wrap.paper bag": "in a paper bag, folded shut",
@@ -129,6 +130,7 @@ export const planWords = {
   // Moves
   "move.day": "{date}. {name}: move from “{from}” to “{to}” ({wrap}).",
   "move.ripe": "When ripe, about {date}. {name}: move from “{from}” to “{to}” ({wrap}).",
+  "move.sooner": "If ripe before {date}. {name}: move from “{from}” to “{to}” ({wrap}).",
   "move.rewrap": "{date}. {name}: same place, “{from}”, but from now on {wrap}.",
   "move.none": "Nothing needs to be moved.",
 

@@ -30,6 +30,7 @@ export const sheetWords = {
 
   "sheet.move.day": "{date}",
   "sheet.move.ripe": "When ripe, about {date}",
+  "sheet.move.sooner": "If ripe before {date}",
   "sheet.move.to": "Move to “{place}”, {wrap}.",
   "sheet.move.rewrap": "Leave in “{place}”, but from now on {wrap}.",
   "sheet.loose": "loose",

@@ -52,6 +52,7 @@ export const planSpanish = {
   "vent.closed": "Pon la rejilla cerrada.",
   "vent.choose": "Su rejilla se puede mover.",
   entry: "{name}, {amount}: {wrap}",
+  "entry.sooner": "{name}, {amount}: {wrap} (si está a punto antes del {date})",
   "entry.from": "{name}, {amount}: {wrap} (desde el {date})",
   "wrap.none": "sin envolver",
   "wrap.paper bag": "en bolsa de papel, con la boca doblada",
@@ -129,6 +130,7 @@ export const planSpanish = {
   // Cambios
   "move.day": "{date}. {name}: pasa de “{from}” a “{to}” ({wrap}).",
   "move.ripe": "Cuando esté a punto, cerca del {date}. {name}: pasa de “{from}” a “{to}” ({wrap}).",
+  "move.sooner": "Si está a punto antes del {date}. {name}: pasa de “{from}” a “{to}” ({wrap}).",
   "move.rewrap": "{date}. {name}: deja en “{from}”, pero desde ahora {wrap}.",
   "move.none": "No hay que cambiar nada de lugar.",
 

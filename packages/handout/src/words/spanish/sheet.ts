@@ -31,6 +31,7 @@ export const sheetSpanish = {
 
   "sheet.move.day": "{date}",
   "sheet.move.ripe": "Cuando esté a punto, cerca del {date}",
+  "sheet.move.sooner": "Si está a punto antes del {date}",
   "sheet.move.to": "Pasa a “{place}”, {wrap}.",
   "sheet.move.rewrap": "Deja en “{place}”, pero desde ahora {wrap}.",
   "sheet.loose": "sin envolver",

@@ -7,6 +7,7 @@ export const hostEnglish = {
   "household.together": "All of this lies in one kitchen at once. So some things go elsewhere than alone.",
   "household.lot": "{name}, {amount}: {wrap}.",
   "household.move.ripe": "When ripe, about day {day}, move to “{place}”: {wrap}.",
+  "household.move.sooner": "If ripe before day {day}, move to “{place}”: {wrap}.",
   "household.move.day": "On day {day}, move to “{place}”: {wrap}.",
   "household.eat": "By day {day}: {names}.",
   "household.left": "Left at the end: {names}. Keep it, freeze it or share it.",

@@ -8,6 +8,7 @@ export const hostSpanish = {
     "Todo esto está a la vez en una cocina. Por eso algo va en otro lugar que si está solo.",
   "household.lot": "{name}, {amount}: {wrap}.",
   "household.move.ripe": "Cuando madure, hacia el día {day}, pásalo a “{place}”: {wrap}.",
+  "household.move.sooner": "Si madura antes del día {day}, pásalo a “{place}”: {wrap}.",
   "household.move.day": "El día {day}, pásalo a “{place}”: {wrap}.",
   "household.eat": "Hasta el día {day}: {names}.",
   "household.left": "Sobra al final: {names}. Guarda, congela o comparte.",
