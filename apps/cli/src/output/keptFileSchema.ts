@@ -58,6 +58,7 @@ const correctionSchema = z
   .partial();
 
 const units = z.enum(["metric", "us"]);
+const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const byLine =
   "By the words of a line of the haul in small letters, # and its number among lines of the same words";
 
@@ -67,7 +68,7 @@ const lyingSchema = z.record(
 );
 
 const enteredSchema = z.strictObject({
-  version: z.literal(3),
+  version: z.literal(4),
   text: z.string().describe("The haul as it was typed"),
   corrections: z.record(z.string(), correctionSchema).describe(byLine),
   kitchen: z.string().describe("Key of an ordinary kitchen, or of one of kitchens"),
@@ -77,7 +78,7 @@ const enteredSchema = z.strictObject({
   people: z.int().min(1).max(12),
   days: z.int().min(3).max(21).describe("Days to plan for"),
   portions: z.int().min(1).max(10).describe("Portions of fruit and vegetables a person eats a day"),
-  away: z.array(z.string().regex(/^\d{4}-\d{2}-\d{2}$/)).describe("Days on which nobody eats at home"),
+  away: z.array(date).describe("Days on which nobody eats at home"),
   units: z.strictObject({
     temperature: units.describe("metric: °C; us: °F"),
     mass: units.describe("metric: g, kg, L; us: oz, lb, qt"),
@@ -108,6 +109,18 @@ const enteredSchema = z.strictObject({
   chosen: lyingSchema
     .optional()
     .describe(`Where the person put things other than the plan would. ${byLine} Absent in older files`),
+  from: z
+    .union([z.literal("today"), date])
+    .optional()
+    .describe("The day the list came home; “today” where that is whatever day it is. Absent in older files"),
+  before: z
+    .array(z.strictObject({ day: date, text: z.string() }))
+    .optional()
+    .describe("The list as it stood until each later day on which it was changed. Absent in older files"),
+  missed: z
+    .array(z.string())
+    .optional()
+    .describe("Keys of meals and moves of passed days that were not done. Absent in older files"),
   vents: z
     .record(z.string(), z.enum(ventSettings))
     .describe("How vents stand as the person has it, by place"),

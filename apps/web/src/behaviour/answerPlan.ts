@@ -8,6 +8,7 @@ import {
   planProblem,
   provePlan,
 } from "@keepwright/planner";
+import { carriedPlan } from "./carriedPlan.js";
 import type { PlanAnswer, PlanRequest } from "./planMessages.js";
 import { plannerRequest } from "./plannerRequest.js";
 
@@ -29,10 +30,18 @@ export async function answerPlan(
   let problem: Problem;
   let plan: Plan;
   try {
-    const request = plannerRequest(asked);
+    const { since, ...bare } = asked;
+    let request = plannerRequest(bare);
     problem = bindProblem(request);
     plan = planProblem(problem);
-    answer({ number, kind: "plan", plan });
+    const carried = since && carriedPlan(bare, plan, since);
+    if (carried) {
+      const { asked: now, past } = carried;
+      request = plannerRequest(now);
+      problem = bindProblem(request);
+      plan = carried.plan;
+      answer({ number, kind: "plan", plan, carried: { asked: now, past } });
+    } else answer({ number, kind: "plan", plan });
     answer({ number, kind: "reasons", reasons: explainPlan({ ...request, plan }) });
   } catch (error) {
     answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });

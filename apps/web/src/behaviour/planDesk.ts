@@ -46,7 +46,7 @@ export function planDesk(
       busy = data.kind === "plan" || data.kind === "reasons";
       proving = data.kind === "reasons";
       awaited = undefined;
-      if (data.kind === "plan") quick.takeInHand(asked, data.plan);
+      if (data.kind === "plan" && !data.carried) quick.takeInHand(asked, data.plan);
       answered(data, asked);
     };
     worker.onerror = (event) => {
@@ -65,7 +65,8 @@ export function planDesk(
       listen(asked, number);
       awaited = asked;
       worker.postMessage({ ...asked, number });
-      quick.ask(asked, number);
+      // A plan carried on is no correction of one in hand.
+      if (!asked.since) quick.ask(asked, number);
     },
     drop() {
       number += 1;

@@ -6,8 +6,8 @@ import { type PlanAsked, planSeed } from "./planMessages.js";
 export const rangeDraws = 60;
 
 /** What a question asks of the planner. */
-export const plannerRequest = ({ lots, kitchen, household, from }: PlanAsked): PlanRequest => ({
-  haul: { lots: [...lots] },
+export const plannerRequest = ({ lots, kitchen, household, from, standing }: PlanAsked): PlanRequest => ({
+  haul: { lots: [...lots], ...(standing && { standing }) },
   kitchen,
   household,
   from,

@@ -2,6 +2,7 @@ import { useDeferredValue, useEffect, useMemo, useState, useSyncExternalStore } 
 import { languageFor } from "../state/language.js";
 import type { PlannerChange, PlannerState } from "../state/plannerState.js";
 import { unitsFor } from "../state/region.js";
+import { today } from "../state/today.js";
 import { isWorkedExample, workedExample } from "../state/workedExample.js";
 import { Keeper, type Kept } from "../storage/keeper.js";
 import { deviceStore } from "../storage/localCopy.js";
@@ -63,7 +64,8 @@ export function useHaul(kinds: ReadonlySet<string>) {
       example: isWorkedExample(state),
       /** What was replaced last, for as long as that is what would be undone. */
       replaced: what === "cleared" || what === "example" ? (what as "cleared" | "example") : undefined,
-      change: (change: PlannerChange) => keeper.change(change),
+      change: (change: PlannerChange) =>
+        keeper.change(change.change === "text" ? { ...change, on: today() } : change),
       clear: () => keeper.change({ change: "clear" }),
       openExample() {
         const example = workedExample(languageFor(state.language, navigator.languages));

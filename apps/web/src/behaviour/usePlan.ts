@@ -7,6 +7,10 @@ import { type Asking, type AskingHow, useAsking } from "./useAsking.js";
 /** A plan with what it was asked for, so that its words never mix with what was typed since. */
 export interface MadePlan {
   readonly asked: PlanAsked;
+  /** The question of the page that it answers: the same, but where the plan was carried on. */
+  readonly first: PlanAsked;
+  /** The plan of the first day, where this one was carried on from it. */
+  readonly past: Plan | undefined;
   readonly plan: Plan;
   readonly reasons: readonly LotReason[];
   /** Number of the question it answers: what comes later for another one does not belong to it. */
@@ -26,6 +30,8 @@ const how: AskingHow<PlanAsked, PlanAnswer, MadePlan> = {
   after: afterAnswer,
 };
 
+type AnsweredPlan = Pick<Extract<PlanAnswer, { kind: "plan" }>, "plan" | "number" | "carried">;
+
 export function afterAnswer(before: PlanState, answer: PlanAnswer, asked: PlanAsked): PlanState {
   const { made } = before;
   const { number } = answer;
@@ -43,8 +49,10 @@ export function afterAnswer(before: PlanState, answer: PlanAnswer, asked: PlanAs
   }
 }
 
-const madeOf = ({ plan, number }: { plan: Plan; number: number }, asked: PlanAsked): MadePlan => ({
-  asked,
+const madeOf = ({ plan, number, carried }: AnsweredPlan, asked: PlanAsked): MadePlan => ({
+  asked: carried?.asked ?? asked,
+  first: asked,
+  past: carried?.past,
   plan,
   reasons: [],
   number,

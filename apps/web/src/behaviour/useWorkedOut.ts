@@ -3,7 +3,8 @@ import { useMemo } from "react";
 import { daysFrom } from "../state/daysAway.js";
 import { kitchenOf } from "../state/kitchenOf.js";
 import type { PlannerState } from "../state/plannerState.js";
-import { lotsToPlan, type ReadLine } from "../state/readLots.js";
+import type { ReadLine } from "../state/readLots.js";
+import { type FirstDay, sinceThen } from "../state/sinceThen.js";
 import type { PlanAsked } from "./planMessages.js";
 import type { Figures } from "./useFigures.js";
 import { type PlanState, usePlan } from "./usePlan.js";
@@ -24,7 +25,7 @@ export function useWorkedOut(
   { catalogue, read }: Figures,
   language: Language,
 ): WorkedOut | undefined {
-  const from = useToday();
+  const today = useToday();
   const { text } = state;
   const lines = useMemo(
     () => (catalogue && read ? read(text, state.corrections, catalogue) : noLines),
@@ -36,9 +37,14 @@ export function useWorkedOut(
   );
   const kitchen = useMemo(() => kitchenOf(state), [state.kitchen, state.kitchens]);
   const { people, days, portions, away } = state;
+  const { corrections, from, before, missed } = state;
+  const began = useMemo(() => {
+    const readAlso = (other: string) => (catalogue && read ? read(other, corrections, catalogue) : noLines);
+    return sinceThen({ from, before, missed, days }, lines, today, readAlso);
+  }, [from, before, missed, days, lines, today, corrections, catalogue, read]);
   const ask = useMemo(
-    () => askFor({ people, days, portions, away }, kitchen, lotsToPlan(lines), from),
-    [people, days, portions, away, kitchen, lines, from],
+    () => askFor({ people, days, portions, away }, kitchen, began),
+    [people, days, portions, away, kitchen, began],
   );
   const plan = usePlan(ask);
   return useMemo(() => context && { lines, context, plan, again: plan.again }, [lines, context, plan]);
@@ -49,11 +55,10 @@ type Household = Pick<PlannerState, "people" | "days" | "portions" | "away">;
 function askFor(
   { people, days, portions, away }: Household,
   kitchen: PlanAsked["kitchen"],
-  lots: PlanAsked["lots"],
-  from: string,
+  { lots, from, since }: FirstDay,
 ): PlanAsked | undefined {
   if (lots.length === 0) return undefined;
   const daysAway = away.map((day) => daysFrom(from, day)).filter((day) => day >= 0 && day < days);
   const household = { people, portionsPerPersonPerDay: portions, daysAway, days };
-  return { lots, kitchen, household, from };
+  return { lots, kitchen, household, from, ...(since && { since }) };
 }

@@ -19,7 +19,7 @@ export type Lying = { readonly place: string; readonly wrap: WrapId } | "as plan
 
 /** Everything the person entered. The plan is computed from it and is not kept. */
 export interface PlannerState {
-  readonly version: 3;
+  readonly version: 4;
   readonly text: string;
   readonly corrections: Corrections;
   /** Key of an ordinary kitchen, or of one of `kitchens`. */
@@ -44,10 +44,23 @@ export interface PlannerState {
   readonly vents: Readonly<Record<string, VentSetting>>;
   /** Where the person would have a thing lie although the plan puts it elsewhere, by the key of the line. */
   readonly chosen: Readonly<Record<string, Lying>>;
+  /** Civil day on which the list came home, and its plan begins; "today" where that is whatever day it is. */
+  readonly from: string;
+  /** On each later day on which the list was changed: how it stood until then. What is in it came home before that day. */
+  readonly before: readonly ListBefore[];
+  /** What of the days that have passed was not done: keys of meals and moves. */
+  readonly missed: readonly string[];
+}
+
+/** The list as it stood until a civil day. */
+export interface ListBefore {
+  readonly day: string;
+  readonly text: string;
 }
 
 export type PlannerChange =
-  | { readonly change: "text"; readonly text: string }
+  /** `on` is the civil day on which it is written. */
+  | { readonly change: "text"; readonly text: string; readonly on?: string }
   | { readonly change: "correct"; readonly key: string; readonly correction: Correction }
   | { readonly change: "as read"; readonly key: string }
   | { readonly change: "kitchen"; readonly kitchen: string }
@@ -70,6 +83,9 @@ export type PlannerChange =
     }
   | { readonly change: "vent"; readonly place: string; readonly setting: VentSetting | undefined }
   | { readonly change: "chosen"; readonly key: string; readonly at: Lying | undefined }
+  /** All of the list came home on that civil day. */
+  | { readonly change: "from"; readonly from: string }
+  | { readonly change: "missed"; readonly keys: readonly string[]; readonly missed: boolean }
   /** Takes everything off the list. */
   | { readonly change: "clear" }
   | { readonly change: "open example"; readonly example: PlannerState }
@@ -116,11 +132,29 @@ const withoutKitchen = (state: PlannerState, key: string): PlannerState => ({
 const ticked = (done: readonly string[], tasks: readonly string[], now: boolean): readonly string[] =>
   now ? [...new Set([...done, ...tasks])] : done.filter((each) => !tasks.includes(each));
 
+const noDays = { from: "today", before: [], missed: [] } as const;
+/** Days on which the list was changed that are kept: more than a plan is carried on for. */
+const mostBefore = 30;
+
+/** A list begins on the day its first words are written; on each later day it is kept as it stood until then. */
+function dated(
+  state: PlannerState,
+  text: string,
+  on: string | undefined,
+): Partial<Pick<PlannerState, keyof typeof noDays>> {
+  if (on === undefined) return {};
+  if (text.trim() === "") return noDays;
+  if (state.from === "today" || state.text.trim() === "") return { ...noDays, from: on };
+  const last = state.before.at(-1)?.day ?? state.from;
+  if (on <= last) return {};
+  return { before: [...state.before, { day: on, text: state.text }].slice(-mostBefore) };
+}
+
 /** Corrections of lines that are no longer in the text stay, so that undoing a deletion in the text brings them back. */
 export function plannerReducer(state: PlannerState, change: PlannerChange): PlannerState {
   switch (change.change) {
     case "text":
-      return { ...state, text: change.text };
+      return { ...state, text: change.text, ...dated(state, change.text, change.on) };
     case "correct": {
       const correction = { ...state.corrections[change.key], ...change.correction };
       return { ...state, corrections: { ...state.corrections, [change.key]: correction } };
@@ -157,6 +191,10 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
       return { ...state, lying: change.lying, vents: change.vents };
     case "vent":
       return { ...state, vents: withEntry(state.vents, change.place, change.setting) };
+    case "from":
+      return { ...state, ...noDays, from: change.from, done: [] };
+    case "missed":
+      return { ...state, missed: ticked(state.missed, change.keys, change.missed) };
     case "clear":
       return cleared(state);
     case "open example":
@@ -175,6 +213,7 @@ export const cleared = (state: PlannerState): PlannerState => ({
   lying: {},
   vents: {},
   chosen: {},
+  ...noDays,
 });
 
 /** The example's haul and people, in the kitchen, units and language already chosen. */

@@ -5,7 +5,7 @@ import { firstKitchen, isExample, type PlannerState, usualPortions } from "./pla
 
 /** The example opened on a first visit, in a language of the page: an invented Saturday at the market for an invented flat of four. */
 export const workedExample = (language: LanguageKey): PlannerState => ({
-  version: 3,
+  version: 4,
   text: hauls[language],
   corrections: {},
   kitchen: firstKitchen,
@@ -21,6 +21,9 @@ export const workedExample = (language: LanguageKey): PlannerState => ({
   lying: {},
   vents: {},
   chosen: {},
+  from: "today",
+  before: [],
+  missed: [],
 });
 
 /** Whether what is on the page is still the example in one of its languages, untouched. */

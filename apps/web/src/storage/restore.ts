@@ -11,7 +11,15 @@ import {
 import { type RegionChoice, regions } from "../state/region.js";
 import { type At, type Check, choice, isRecord, number, type Unused, unusable, within } from "./check.js";
 import { restoreKitchens } from "./restoreKitchens.js";
-import { restoreCorrections, restoreDays, restoreLying, restoreVents, restoreWords } from "./restoreParts.js";
+import {
+  fromDay,
+  restoreBefore,
+  restoreCorrections,
+  restoreDays,
+  restoreLying,
+  restoreVents,
+  restoreWords,
+} from "./restoreParts.js";
 import type { KitchenDoor } from "./wholeKitchens.js";
 
 /** What a broken part is replaced by, and the kinds a correction may name. */
@@ -82,6 +90,9 @@ const fields: ReadonlySet<string> = new Set([
   "lying",
   "vents",
   "chosen",
+  "from",
+  "before",
+  "missed",
 ] satisfies (keyof PlannerState)[]);
 
 /**
@@ -104,7 +115,7 @@ export function restoreAll(saved: unknown, { otherwise, kinds, kitchenDoor }: Re
     if (!fields.has(key)) unusable(saved[key], within(whole, key), { want: "nothing" });
   const kitchens = restoreKitchens(saved.kitchens, at("kitchens"), kitchenDoor);
   const state: PlannerState = {
-    version: 3,
+    version: 4,
     text: saved.text,
     corrections: restoreCorrections(saved.corrections, at("corrections"), kinds),
     kitchen: restoreKitchen(saved.kitchen, at("kitchen"), kitchens, otherwise),
@@ -120,6 +131,10 @@ export function restoreAll(saved: unknown, { otherwise, kinds, kitchenDoor }: Re
     lying: restoreLying(saved.lying, at("lying")),
     vents: restoreVents(saved.vents, at("vents")),
     chosen: restoreLying(saved.chosen, at("chosen")),
+    // Until version 3 every plan began today.
+    from: may(saved.from, fromDay, at("from"), "today"),
+    before: restoreBefore(saved.before, at("before")),
+    missed: restoreWords(saved.missed, at("missed")),
   };
   return { state, unused, usable: true };
 }

@@ -105,6 +105,30 @@ export const restoreDays = (value: unknown, at: At): readonly string[] =>
   );
 const isDay = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text);
 
+/** The day a list came home. */
+export const fromDay: Check<string> = (value, at) =>
+  typeof value === "string" && (value === "today" || isDay(value))
+    ? value
+    : unusable(value, at, { want: "day" });
+
+/** The list as it stood until some days. */
+export function restoreBefore(value: unknown, at: At): PlannerState["before"] {
+  if (value === undefined) return [];
+  if (!Array.isArray(value)) {
+    unusable(value, at, { want: "list" });
+    return [];
+  }
+  return value.flatMap((each, index) => {
+    const own = item(at, index);
+    if (!isRecord(each)) return unusable(each, own, { want: "group" }) ?? [];
+    const { day, text: words } = each;
+    const dayFits = typeof day === "string" && isDay(day);
+    if (!dayFits) unusable(day, within(own, "day"), { want: "day" });
+    if (typeof words !== "string") unusable(words, within(own, "text"), { want: "text", most: longestKey });
+    return dayFits && typeof words === "string" ? [{ day, text: words }] : [];
+  });
+}
+
 /** Texts of a list. */
 export function restoreWords(value: unknown, at: At): readonly string[] {
   if (value === undefined) return [];

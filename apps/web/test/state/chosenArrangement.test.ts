@@ -1,7 +1,6 @@
 import { ordinaryKitchens, type Plan } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
-import { chosenLots, withChosen } from "../../src/state/chosenArrangement.js";
-import type { ReadLine } from "../../src/state/readLots.js";
+import { chosenOf, meant, withChosen } from "../../src/state/chosenArrangement.js";
 
 const kitchen = ordinaryKitchens.ordinary;
 const [here, there] = kitchen.places.map(({ id }) => id) as [string, string];
@@ -34,9 +33,22 @@ describe("a plan with what the person would have elsewhere", () => {
     expect(lots.slice(1)).toEqual(withChosen(plan, new Map()).lots.slice(1));
   });
 
-  it("puts all of a lot there that the plan parts", () => {
-    const { lots } = withChosen(plan, new Map([["carrots", at]]));
-    expect(lots.filter(({ lot }) => lot === "carrots")).toEqual([{ lot: "carrots", ...at, done: [] }]);
+  it("puts one part of a lot there, and the others stay", () => {
+    const { lots } = withChosen(plan, new Map([["carrots/2", at]]));
+    expect(lots.filter(({ lot }) => lot === "carrots")).toEqual([
+      { lot: "carrots", place: here, wrap: "none", done: [], share: 0.25 },
+      { lot: "carrots", ...at, done: [], share: 0.75 },
+    ]);
+  });
+
+  it("makes a lot one again whose parts all come to lie alike", () => {
+    const all = new Map([
+      ["carrots", at],
+      ["carrots/2", at],
+    ]);
+    expect(withChosen(plan, all).lots.filter(({ lot }) => lot === "carrots")).toEqual([
+      { lot: "carrots", ...at, done: [] },
+    ]);
   });
 
   it("still moves on what moves on later, unless it lies there already", () => {
@@ -49,16 +61,30 @@ describe("a plan with what the person would have elsewhere", () => {
 });
 
 describe("what the person would have elsewhere", () => {
-  const line = { key: "2 kg apples#0", lot: { id: "lot-7" } } as ReadLine;
+  const keyOf = (lot: string) => `2 kg ${lot}#0`;
+  const whole = { key: "2 kg carrots#0", lot: "carrots", parts: ["carrots", "carrots/2"] };
+  const second = { key: "2 kg carrots#0/2", lot: "carrots", parts: ["carrots/2"] };
 
-  it("is found by the line, whatever number its lot has now", () => {
-    expect(chosenLots({ "2 kg apples#0": at }, [line], kitchen)).toEqual(new Map([["lot-7", at]]));
+  it("is found by the line: a lot, or one part of it; all of it where all of it is meant", () => {
+    expect(chosenOf({ "2 kg apples#0": at }, keyOf, plan, kitchen)).toEqual([
+      { key: "2 kg apples#0", lot: "apples", parts: ["apples"], at },
+    ]);
+    expect(chosenOf({ [second.key]: at }, keyOf, plan, kitchen)).toEqual([{ ...second, at }]);
+    const both = { [whole.key]: at, [second.key]: { place: here, wrap: "none" } } as const;
+    expect(chosenOf(both, keyOf, plan, kitchen)).toEqual([{ ...whole, at }]);
+  });
+
+  it("means the part that is touched where the lot lies in parts, else all of it", () => {
+    expect(meant(plan, keyOf, "carrots", "carrots/2")).toEqual(second);
+    expect(meant(plan, keyOf, "carrots", "carrots").key).toBe("2 kg carrots#0/1");
+    expect(meant(plan, keyOf, "carrots")).toEqual(whole);
+    expect(meant(plan, keyOf, "apples", "apples").key).toBe("2 kg apples#0");
   });
 
   it("passes over lines that are gone and places that the kitchen no longer has", () => {
-    expect(chosenLots({ "3 pears#0": at }, [line], kitchen).size).toBe(0);
+    expect(chosenOf({ "3 pears#0": at }, keyOf, plan, kitchen)).toEqual([]);
     const gone = { place: "balcony of before", wrap: "none" } as const;
-    expect(chosenLots({ "2 kg apples#0": gone }, [line], kitchen).size).toBe(0);
-    expect(chosenLots({ "2 kg apples#0": "as planned" }, [line], kitchen).size).toBe(0);
+    expect(chosenOf({ "2 kg apples#0": gone }, keyOf, plan, kitchen)).toEqual([]);
+    expect(chosenOf({ "2 kg apples#0": "as planned" }, keyOf, plan, kitchen)).toEqual([]);
   });
 });

@@ -11,7 +11,7 @@ import {
 } from "../../src/state/plannerState.js";
 
 const state: PlannerState = {
-  version: 3,
+  version: 4,
   text: "2 kg apples",
   corrections: { "2 kg apples#0": { amount: { value: 500, unit: "g" } } },
   kitchen: "small",
@@ -27,6 +27,9 @@ const state: PlannerState = {
   lying: {},
   vents: {},
   chosen: {},
+  from: "today",
+  before: [],
+  missed: [],
 };
 
 const change: fc.Arbitrary<PlannerChange> = fc.oneof(
@@ -102,5 +105,37 @@ describe("starting again and the example", () => {
     expect(isExample(cleared(example), example)).toBe(false);
     const touched = plannerReducer(example, { change: "correct", key: "3 figs#0", correction: {} });
     expect(isExample(touched, example)).toBe(false);
+  });
+});
+
+describe("the day a list came home", () => {
+  const write = (before: PlannerState, text: string, on: string) =>
+    plannerReducer(before, { change: "text", text, on });
+  const saturday = write({ ...state, text: "" }, "2 kg apples", "2026-06-13");
+
+  it("is that of its first words, and stays when it is changed on the same day", () => {
+    expect(saturday).toMatchObject({ from: "2026-06-13", before: [] });
+    expect(write(saturday, "3 kg apples", "2026-06-13")).toMatchObject({ from: "2026-06-13", before: [] });
+  });
+
+  it("keeps the list as it stood until each later day, once a day", () => {
+    const monday = write(
+      write(saturday, "2 kg apples\n3", "2026-06-15"),
+      "2 kg apples\n3 figs",
+      "2026-06-15",
+    );
+    expect(monday.before).toEqual([{ day: "2026-06-15", text: "2 kg apples" }]);
+    expect(write(monday, "3 figs", "2026-06-16").before).toHaveLength(2);
+    // A clock that was set back writes nothing before what was there.
+    expect(write(monday, "3 figs", "2026-06-12").before).toEqual(monday.before);
+  });
+
+  it("begins anew with a new list, and when all of it is said to come home then", () => {
+    const missed = plannerReducer(saturday, { change: "missed", keys: ["eat|2026-06-13|a#0"], missed: true });
+    expect(missed.missed).toEqual(["eat|2026-06-13|a#0"]);
+    expect(write(missed, "", "2026-06-15")).toMatchObject({ from: "today", before: [], missed: [] });
+    const anew = plannerReducer({ ...missed, done: ["x"] }, { change: "from", from: "2026-06-15" });
+    expect(anew).toMatchObject({ from: "2026-06-15", before: [], missed: [], done: [] });
+    expect(cleared(missed)).toMatchObject({ from: "today", missed: [] });
   });
 });

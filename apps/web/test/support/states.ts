@@ -6,7 +6,7 @@ import { dayRange, peopleRange, portionRange } from "../../src/state/plannerStat
 
 /** What is opened where nothing was kept. */
 export const otherwise: PlannerState = {
-  version: 3,
+  version: 4,
   text: "3 figs",
   corrections: {},
   kitchen: "ordinary",
@@ -22,6 +22,9 @@ export const otherwise: PlannerState = {
   lying: {},
   vents: {},
   chosen: {},
+  from: "today",
+  before: [],
+  missed: [],
 };
 export const how = { otherwise, kinds: new Set(["apple", "fig"]) };
 
@@ -70,7 +73,7 @@ const days = fc.integer({ min: dayRange.least, max: dayRange.most });
 
 /** Any state that this version saves. */
 export const anyState: fc.Arbitrary<PlannerState> = fc.record({
-  version: fc.constant(3 as const),
+  version: fc.constant(4 as const),
   text: fc.string({ unit: "binary" }),
   corrections: fc.dictionary(fc.string(), correction),
   kitchen: ordinary,
@@ -86,6 +89,11 @@ export const anyState: fc.Arbitrary<PlannerState> = fc.record({
   done: fc.array(fc.string()),
   lying: fc.dictionary(fc.string(), lying),
   chosen: fc.dictionary(fc.string(), lying),
+  from: fc.constantFrom("today", "2026-06-13", "2026-07-01"),
+  before: fc.array(fc.record({ day: fc.constantFrom("2026-06-14", "2026-06-15"), text: fc.string() }), {
+    maxLength: 3,
+  }),
+  missed: fc.array(fc.string()),
 });
 
 const words = fc.constantFrom("", "2 kg apples", "2 kg apples\n3 figs", "3 fi", "3 figs", "zorbles 🥦");
@@ -93,7 +101,14 @@ const words = fc.constantFrom("", "2 kg apples", "2 kg apples\n3 figs", "3 fi", 
 export const anyChange: fc.Arbitrary<PlannerChange> = fc.oneof(
   {
     weight: 4,
-    arbitrary: fc.record({ change: fc.constant("text" as const), text: fc.oneof(words, fc.string()) }),
+    arbitrary: fc.record(
+      {
+        change: fc.constant("text" as const),
+        text: fc.oneof(words, fc.string()),
+        on: fc.constantFrom("2026-06-13", "2026-06-14"),
+      },
+      { requiredKeys: ["change", "text"] },
+    ),
   },
   fc.record({ change: fc.constant("correct" as const), key: fc.constantFrom("3 figs#0", "x#1"), correction }),
   fc.record({ change: fc.constant("as read" as const), key: fc.constantFrom("3 figs#0", "x#1") }),
@@ -124,6 +139,8 @@ export const anyChange: fc.Arbitrary<PlannerChange> = fc.oneof(
     place,
     setting: fc.option(fc.constantFrom(...ventSettings), { nil: undefined }),
   }),
+  fc.constant({ change: "from" as const, from: "2026-06-14" }),
+  fc.record({ change: fc.constant("missed" as const), keys: fc.array(fc.string()), missed: fc.boolean() }),
   fc.constant({ change: "clear" as const }),
   fc.constant({ change: "open example" as const, example: otherwise }),
 );

@@ -3,6 +3,7 @@ import { useDesk } from "../../behaviour/desk.js";
 import { useToday } from "../../behaviour/useToday.js";
 import { daysOfPlan } from "../../state/daysAway.js";
 import { dayRange, peopleRange, portionRange } from "../../state/plannerState.js";
+import { firstDay } from "../../state/sinceThen.js";
 import { useWords } from "../../words/words.js";
 import { WholeNumberField } from "../WholeNumberField.js";
 
@@ -63,7 +64,7 @@ function DaysAway() {
   return (
     <fieldset className="segments away" aria-describedby={`${id}-note`}>
       <legend>{say("kitchen.away")}</legend>
-      {daysOfPlan(useToday(), days).map((day) => (
+      {daysOfPlan(firstDay(haul.state, useToday()), days).map((day) => (
         <label key={day}>
           <input
             type="checkbox"

@@ -4,6 +4,7 @@ import { useMemo } from "react";
 import type { Desk } from "../../behaviour/desk.js";
 import type { PlanAsked } from "../../behaviour/planMessages.js";
 import { letterOf } from "../../drawing/letters.js";
+import { lotKeys } from "../../state/lineKeys.js";
 import { drawnPlace, type KeyedLot, keyedLots, lyingOf } from "../../state/lying.js";
 import type { Lying } from "../../state/plannerState.js";
 import type { ReadLine } from "../../state/readLots.js";
@@ -57,8 +58,17 @@ function laidLots(
   });
 }
 
-const sameLots = (lines: readonly ReadLine[], asked: PlanAsked): boolean =>
-  JSON.stringify(keyedLots(lines).map(({ lot }) => lot)) === JSON.stringify(asked.lots);
+/** Whether a plan is for the things that stand on the page; what came home since is among them. */
+function sameLots(lines: readonly ReadLine[], { lots, since }: PlanAsked): boolean {
+  const asked = new Map([...lots, ...(since?.cameHome ?? [])].map((lot) => [lot.id, lot]));
+  const here = keyedLots(lines).map(({ lot }) => lot);
+  // What came home since has lain since.
+  const bare = ({ extraDays: _, ...lot }: PlanAsked["lots"][number]) => JSON.stringify(lot);
+  return (
+    here.length === asked.size &&
+    here.every((lot) => asked.has(lot.id) && bare(asked.get(lot.id)!) === bare(lot))
+  );
+}
 
 /**
  * Undefined until there is a plan for the things that stand on the page now. While one is made anew because the kitchen or the household changed, things
@@ -69,12 +79,14 @@ export function useMine({ haul, worked }: Pick<Desk, "haul" | "worked">): Mine |
   const made = worked?.plan.made;
   const context = worked?.context;
   const lines = worked?.lines;
-  const fits = made !== undefined && lines !== undefined && sameLots(lines, made.asked);
+  const fits = made !== undefined && lines !== undefined && sameLots(lines, made.first);
   return useMemo(() => {
     if (!fits || !made || !lines || !context) return undefined;
     const { plan, asked } = made;
     const { kitchen } = asked;
-    const lots = laidLots({ context, plan }, keyedLots(lines), lying, kitchen);
+    const keyOf = lotKeys(lines, asked.lines);
+    const keyed = asked.lots.map((lot) => ({ key: keyOf(lot.id), lot }));
+    const lots = laidLots({ context, plan }, keyed, lying, kitchen);
     return { lots, kitchen, plan, asked, places: placeNames(context, plan) };
   }, [fits, made, lines, context, lying]);
 }

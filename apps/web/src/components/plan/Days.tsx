@@ -1,5 +1,5 @@
 import type { EatingView, MoveView } from "@keepwright/handout";
-import { memo } from "react";
+import { memo, type ReactNode } from "react";
 import { useWords } from "../../words/words.js";
 
 interface DaysProps {
@@ -9,10 +9,12 @@ interface DaysProps {
   /** What is wanted for a day, each in a sentence. */
   readonly wishes: readonly string[];
   readonly today: string;
+  /** The days before the first of these. */
+  readonly passed: ReactNode;
 }
 
 /** The days in a line: what is moved and what is eaten on each. Today is marked; what has passed is dimmed and says so. */
-export const Days = memo(function Days({ heading, eating, moves, wishes, today }: DaysProps) {
+export const Days = memo(function Days({ heading, eating, moves, wishes, today, passed }: DaysProps) {
   // What is moved only if it is ripe before the day on which it is eaten up has no day of its own.
   const dated = moves.filter(({ when }) => when !== "if ripe before");
   const movesOn = (date: string) => dated.filter((move) => move.date === date);
@@ -25,6 +27,7 @@ export const Days = memo(function Days({ heading, eating, moves, wishes, today }
     <section className="words day-line" aria-labelledby="days-heading">
       <h3 id="days-heading">{heading}</h3>
       <ol className="days">
+        {passed}
         {days.map((day) => (
           <Day key={day.date} day={day} moves={movesOn(day.date)} today={today} />
         ))}

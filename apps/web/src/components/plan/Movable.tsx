@@ -23,7 +23,7 @@ export function Movable({ moving, context, children }: MovableProps) {
     placeOf: (part) => lotOf(part)?.stays[0]?.place,
     onDrop(part, place) {
       const lot = lotOf(part);
-      if (lot) moving.attempt({ lot: lot.lot, at: { place, wrap: lot.stays[0]?.wrap ?? "none" } });
+      if (lot) moving.attempt(part, { place, wrap: lot.stays[0]?.wrap ?? "none" });
     },
   });
   const forParts = useMemo(() => ({ ...carrying, openMenu: setMenu }), [carrying]);

@@ -63,8 +63,7 @@ export function MoveMenu({ lot, name, kitchen, places, context, onClose }: MoveM
       <form
         method="dialog"
         onSubmit={() => {
-          if (place !== first?.place || wrap !== first?.wrap)
-            moved?.attempt({ lot: lot.lot, at: { place, wrap } });
+          if (place !== first?.place || wrap !== first?.wrap) moved?.attempt(lot.id, { place, wrap });
         }}
       >
         <h2 id="move-heading">{say("move.heading", { name })}</h2>

@@ -4,7 +4,7 @@ import { useDesk } from "../../behaviour/desk.js";
 import type { MadePlan } from "../../behaviour/usePlan.js";
 import { useToday } from "../../behaviour/useToday.js";
 import { lineKeys } from "../../state/lineKeys.js";
-import { nowTasks } from "../../state/nowTasks.js";
+import { liesAlready, nowTasks } from "../../state/nowTasks.js";
 import { useWords } from "../../words/words.js";
 import { Cautions } from "../Cautions.js";
 import { Days } from "./Days.js";
@@ -12,7 +12,9 @@ import { DoNow, LeaveAsItIs } from "./DoNow.js";
 import { KitchenDrawing } from "./KitchenDrawing.js";
 import { LifeList } from "./LifeList.js";
 import { type Marks, marksOf } from "./marks.js";
+import { PassedDays } from "./PassedDays.js";
 import { partsOf } from "./partsOf.js";
+import { SinceThen } from "./SinceThen.js";
 
 interface PlanSectionsProps {
   readonly made: MadePlan;
@@ -37,12 +39,13 @@ export function PlanSections({ made, context, children }: PlanSectionsProps) {
       <p className="plan-title">{parts.title()}.</p>
       <Cautions heading={say("plan.pressing")} lines={parts.pressing()} pressing />
       {children}
+      <SinceThen made={made} />
       <div className="now-and-where">
-        <Now parts={parts} lots={lots} kitchen={kitchen} marks={marks} />
+        <Now parts={parts} plan={plan} asked={asked} marks={marks} />
         <Where parts={parts} plan={plan} kitchen={kitchen} marks={marks} context={context} />
         <Leave parts={parts} context={context} />
       </div>
-      <DayLine parts={parts} />
+      <DayLine parts={parts} past={made.past} context={context} />
       <Lives parts={parts} context={context} />
       <LaterCautions parts={parts} context={context} />
       <Worth parts={parts} plan={plan} context={context} />
@@ -61,14 +64,19 @@ interface MarkedPartProps extends PartProps {
   readonly marks: Marks;
 }
 
-type NowProps = MarkedPartProps & Pick<MadePlan["plan"], "lots">;
+type NowProps = PartProps &
+  Pick<MadePlan, "asked"> & {
+    readonly plan: Pick<MadePlan["plan"], "lots" | "vents">;
+    readonly marks: Marks;
+  };
 
-const Now = memo(function Now({ parts, lots, kitchen, marks }: NowProps) {
+const Now = memo(function Now({ parts, plan, asked, marks }: NowProps) {
   const lines = useDesk().worked?.lines;
   const tasks = useMemo(() => {
     const view = { places: parts.places(), preparation: parts.preparation() };
-    return nowTasks({ view, kitchen, lineOf: lineKeys({ lots }, lines ?? []) });
-  }, [parts, lots, kitchen, lines]);
+    const lineOf = lineKeys(plan, lines ?? [], asked.lines);
+    return nowTasks({ view, kitchen: asked.kitchen, lineOf, done: liesAlready(plan, asked) });
+  }, [parts, plan.lots, asked, lines]);
   return <DoNow tasks={tasks} marks={marks} />;
 });
 
@@ -92,7 +100,9 @@ const Leave = memo(function Leave({ parts, context }: SpokenPartProps) {
   return <LeaveAsItIs heading={context.speaker.say("heading.leave")} tasks={parts.preparation()} />;
 });
 
-const DayLine = memo(function DayLine({ parts }: PartProps) {
+type DayLineProps = SpokenPartProps & Pick<MadePlan, "past">;
+
+const DayLine = memo(function DayLine({ parts, past, context }: DayLineProps) {
   const say = useWords();
   const today = useToday();
   const wishes = parts.wishes().map(({ line }) => line);
@@ -103,6 +113,7 @@ const DayLine = memo(function DayLine({ parts }: PartProps) {
       moves={parts.moves()}
       wishes={wishes}
       today={today}
+      passed={past && <PassedDays past={past} on={today} context={context} />}
     />
   );
 });

@@ -57,7 +57,9 @@ interface MadePlanViewProps {
 
 /** The plan that was made, or what the person made of it by putting lots elsewhere. */
 const MadePlanView = memo(function MadePlanView({ made, context }: MadePlanViewProps) {
+  const say = useWords();
   const moving = useMoving(made);
+  if (moving.waiting) return <p role="status">{say("trial.working")}</p>;
   return (
     <MovingProvider value={moving}>
       <Movable moving={moving} context={context}>

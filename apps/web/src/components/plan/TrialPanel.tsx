@@ -3,6 +3,7 @@ import type { Judgement } from "@keepwright/planner";
 import { useEffect, useRef } from "react";
 import type { Carried } from "../../behaviour/useCarrying.js";
 import type { Moving } from "../../behaviour/useMoving.js";
+import type { Chosen } from "../../state/chosenArrangement.js";
 import { useWords } from "../../words/words.js";
 
 interface TrialPanelProps {
@@ -16,7 +17,7 @@ export function TrialPanel({ moving, carried, context }: TrialPanelProps) {
   const say = useWords();
   const { trial, judgement, shown } = moving;
   const panel = useRef<HTMLElement>(null);
-  const lot = trial?.lot;
+  const lot = trial?.parts[0];
   useEffect(() => {
     if (lot === undefined) return;
     panel.current?.focus({ preventScroll: true });
@@ -29,10 +30,9 @@ export function TrialPanel({ moving, carried, context }: TrialPanelProps) {
   }, [lot]);
   if (!trial && !carried) return null;
   const places = placeNames(context, shown.plan);
-  const whole = wholeLotNames(context, shown.plan);
   const heading = trial
     ? say("trial.heading", {
-        name: context.speaker.capital(whole.get(trial.lot) ?? trial.lot),
+        name: context.speaker.capital(chosenName(context, moving, trial)),
         place: places.get(trial.at.place) ?? trial.at.place,
       })
     : "";
@@ -68,6 +68,13 @@ export function TrialPanel({ moving, carried, context }: TrialPanelProps) {
       )}
     </section>
   );
+}
+
+/** What a person calls what they put elsewhere: the lot, or the one part of it. */
+function chosenName(context: HandoutContext, { made }: Moving, { lot, parts }: Chosen): string {
+  const all = made.plan.lots.filter((part) => part.lot === lot).length;
+  const names = parts.length < all ? lotNames(context, made.plan) : wholeLotNames(context, made.plan);
+  return names.get(parts.length < all ? (parts[0] ?? lot) : lot) ?? lot;
 }
 
 interface CarriedWordsProps {
@@ -123,13 +130,14 @@ interface KeptProps {
 export function Kept({ moving, context }: KeptProps) {
   const say = useWords();
   const { kept, judgement, shown, trial } = moving;
-  if (kept.size === 0) return null;
-  const names = wholeLotNames(context, shown.plan);
+  if (kept.length === 0) return null;
   const places = placeNames(context, shown.plan);
   return (
     <section className="kept" aria-labelledby="kept-heading">
       <h3 id="kept-heading">{say("kept.heading")}</h3>
-      {judgement && !trial && <JudgedWords judgement={judgement} lots={[...kept.keys()]} context={context} />}
+      {judgement && !trial && (
+        <JudgedWords judgement={judgement} lots={kept.map(({ lot }) => lot)} context={context} />
+      )}
       {!judgement && (
         <p role="status">
           {moving.problem === undefined
@@ -138,11 +146,11 @@ export function Kept({ moving, context }: KeptProps) {
         </p>
       )}
       <p className="kept-buttons">
-        {[...kept].map(([lot, at]) => (
-          <button key={lot} type="button" onClick={() => moving.release(lot)}>
+        {kept.map((one) => (
+          <button key={one.key} type="button" onClick={() => moving.release(one.key)}>
             {say("kept.release", {
-              name: names.get(lot) ?? lot,
-              place: places.get(at.place) ?? at.place,
+              name: chosenName(context, moving, one),
+              place: places.get(one.at.place) ?? one.at.place,
             })}
           </button>
         ))}

@@ -34,6 +34,9 @@ export const plainSteps = [
   "file",
   "recovered",
   "went back",
+  "from",
+  "missed",
+  "not missed",
   "other",
 ] as const;
 
@@ -92,6 +95,8 @@ export function changeName(change: PlannerChange, before: PlannerState, after: P
       return about("own kitchen", change.own.kitchen.name);
     case "forget kitchen":
       return about("forget kitchen", kitchenName(before, change.key));
+    case "missed":
+      return plain(change.missed ? "missed" : "not missed");
     case "done":
       return plain(change.done ? "done" : "not done");
     case "chosen":

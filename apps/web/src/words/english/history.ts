@@ -42,6 +42,9 @@ export const historyEnglish = {
   "step.file": "saved file opened",
   "step.recovered": "other copy brought in",
   "step.went back": "going back",
+  "step.from": "the day it came home changed",
+  "step.missed": "a passed day marked as not done",
+  "step.not missed": "a passed day marked as done",
   "step.other": "last change",
   "step.forgotten": "everything forgotten",
 } as const;

@@ -16,6 +16,14 @@ export const planEnglish = {
   "now.putAway": "Put away: {place}",
   "now.atPlace": "{place}: {what}",
   "day.today": "Today, {date}",
+  "day.notDone": "Not done.",
+  "since.carried":
+    "{count, plural, one {This came home yesterday, on {date}. What was planned for that day is taken as done: untick below what was not.} other {This came home # days ago, on {date}. What was planned since is taken as done: untick below what was not.}}",
+  "since.over":
+    "{count, plural, one {This plan began yesterday, on {date}, and is over.} other {This plan began # days ago, on {date}, and is over.}} Look at and smell what is left before you eat it.",
+  "since.nothingLeft":
+    "{count, plural, one {This came home yesterday, on {date}.} other {This came home # days ago, on {date}.}} If all went as planned, nothing is left.",
+  "since.anew": "All of it came home today",
   "day.passed": "{date} (passed)",
   "move.short": "Move",
   "move.named": "Move {name}",

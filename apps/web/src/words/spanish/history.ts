@@ -42,6 +42,9 @@ export const historySpanish = {
   "step.file": "abrir un archivo guardado",
   "step.recovered": "traer otra copia",
   "step.went back": "volver atrás",
+  "step.from": "cambio del día en que llegó a casa",
+  "step.missed": "marca de algo que no se hizo",
+  "step.not missed": "marca de algo que sí se hizo",
   "step.other": "el último cambio",
   "step.forgotten": "olvidar todo",
 } as const;

@@ -16,6 +16,14 @@ export const planSpanish = {
   "now.putAway": "Guardar: {place}",
   "now.atPlace": "{place}: {what}",
   "day.today": "Hoy, {date}",
+  "day.notDone": "No se hizo.",
+  "since.carried":
+    "{count, plural, one {Esto llegó a casa ayer, {date}. Lo planeado para ese día se da por hecho: quita abajo la marca de lo que no se hizo.} other {Esto llegó a casa hace # días, el {date}. Lo planeado desde entonces se da por hecho: quita abajo la marca de lo que no se hizo.}}",
+  "since.over":
+    "{count, plural, one {Este plan empezó ayer, {date}, y ya terminó.} other {Este plan empezó hace # días, el {date}, y ya terminó.}} Mira y huele lo que queda antes de comerlo.",
+  "since.nothingLeft":
+    "{count, plural, one {Esto llegó a casa ayer, {date}.} other {Esto llegó a casa hace # días, el {date}.}} Si todo salió como se planeó, ya no queda nada.",
+  "since.anew": "Todo llegó a casa hoy",
   "day.passed": "{date} (ya pasó)",
   "move.short": "Mover",
   "move.named": "Mover {name}",
