@@ -12,15 +12,19 @@ export interface LineChanges {
 
 interface LotLineProps extends LineChanges {
   readonly line: ReadLine;
+  /** Its number among lines of the same words, where there are several. */
+  readonly nth?: number | undefined;
   readonly context: HandoutContext;
 }
 
 /** One thing that was read: what it is taken to be, with one touch to change it and one to put back what was read. */
-export const LotLine = memo(function LotLine({ line, context, onCorrect, onAsRead }: LotLineProps) {
+export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, onAsRead }: LotLineProps) {
   const say = useWords();
   const id = useId();
   const [open, setOpen] = useState(() => waits(line));
   const typed = shortText(line.item.typed);
+  const read = line.lot ? lotLine(context, line.lot) : say("line.notUnderstood");
+  const named = nth === undefined ? typed : say("line.nth", { typed, nth, read });
   const leftOut = line.correction?.leftOut === true;
   const tooMany = line.item.questions.some(({ ask }) => ask === "too many lots");
   const asked = waits(line);
@@ -36,7 +40,7 @@ export const LotLine = memo(function LotLine({ line, context, onCorrect, onAsRea
         {line.correction && (
           <button
             type="button"
-            aria-label={say("line.undoNamed", { typed })}
+            aria-label={say("line.undoNamed", { typed: named })}
             onClick={() => onAsRead(line.key)}
           >
             {say("line.undo")}
@@ -47,7 +51,7 @@ export const LotLine = memo(function LotLine({ line, context, onCorrect, onAsRea
             type="button"
             aria-expanded={shown}
             aria-controls={id}
-            aria-label={say(shown ? "line.doneNamed" : "line.changeNamed", { typed })}
+            aria-label={say(shown ? "line.doneNamed" : "line.changeNamed", { typed: named })}
             onClick={() => setOpen(!open)}
           >
             {say(shown ? "line.done" : "line.change")}

@@ -25,9 +25,13 @@ function splice(value: unknown): Splice | undefined {
 }
 
 function name(value: unknown): StepName {
-  const { what, words } = isRecord(value) ? value : {};
+  const { what, words, more } = isRecord(value) ? value : {};
   const known = [...namedSteps, ...plainSteps].find((each) => each === what) ?? "other";
-  return { what: known, words: typeof words === "string" ? words : "" };
+  return {
+    what: known,
+    words: typeof words === "string" ? words : "",
+    ...(Number.isSafeInteger(more) && { more: more as number }),
+  };
 }
 
 /** A step of the history as it was kept; nothing where it cannot be undone by any longer. */

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { boxOf, unitsPerLitre } from "../../src/drawing/kitchenScale.js";
 import { letterOf } from "../../src/drawing/letters.js";
-import { packBlocks } from "../../src/drawing/packBlocks.js";
+import { packBlocks, widthFor } from "../../src/drawing/packBlocks.js";
 
 type Place = Plan["places"][number];
 const place: fc.Arbitrary<Place> = fc.record({
@@ -44,13 +44,31 @@ describe("lots in a box", () => {
         blocks.forEach((block, index) => {
           expect(block.x).toBeGreaterThanOrEqual(-1e-9);
           expect(block.x + block.width).toBeLessThanOrEqual(box.width + 1e-6);
-          expect(block.y + block.height).toBeCloseTo(box.height, 6);
-          expect(block.y).toBeGreaterThanOrEqual(-1e-9);
+          expect(block.y + block.height).toBeLessThanOrEqual(box.height + 1e-6);
+          expect(block.y).toBeGreaterThanOrEqual(-1e-6);
           const next = blocks[index + 1];
-          if (next) expect(next.x).toBeCloseTo(block.x + block.width, 6);
+          // Beside it, or at the beginning of the row above.
+          if (next && Math.abs(next.y - block.y) < 1e-6) expect(next.x).toBeCloseTo(block.x + block.width, 6);
+          else if (next) expect([next.x, next.y]).toEqual([0, expect.closeTo(block.y - block.height, 6)]);
         });
       }),
     );
+  });
+
+  it("stand in rows where their letters would not fit beside one another, and each letter fits", () => {
+    const letters = Array.from({ length: 14 }, (_, index) => letterOf(index + 20));
+    const least = letters.map(widthFor);
+    const box = { width: 136, height: 80 };
+    const blocks = packBlocks(
+      letters.map(() => 0.3),
+      box,
+      500,
+      least,
+    );
+    expect(new Set(blocks.map(({ y }) => Math.round(y))).size).toBeGreaterThan(1);
+    blocks.forEach(({ width }, index) => {
+      expect(width).toBeGreaterThanOrEqual(least[index]! - 1e-9);
+    });
   });
 
   it("that are large enough to see have areas to scale", () => {

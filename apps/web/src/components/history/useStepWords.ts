@@ -10,8 +10,8 @@ export function useStepWords(): (step: StepName | "forgotten") => string {
   const say = useWords();
   return (step) => {
     if (step === "forgotten") return say("step.forgotten");
-    const { what, words } = step;
+    const { what, words, more = 0 } = step;
     if (!isNamed(what)) return say(`step.${what}`);
-    return words === "" ? say("step.other") : say(`step.${what}`, { words });
+    return words === "" ? say("step.other") : say(`step.${what}`, { words, lines: more + 1 });
   };
 }

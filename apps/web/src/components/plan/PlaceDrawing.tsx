@@ -1,6 +1,6 @@
 import { useCarried } from "../../behaviour/useCarrying.js";
 import type { Box } from "../../drawing/kitchenScale.js";
-import { packBlocks } from "../../drawing/packBlocks.js";
+import { letterWidth, packBlocks, widthFor } from "../../drawing/packBlocks.js";
 import { whyAddress } from "../../state/route.js";
 import { patternFor } from "../Swatch.js";
 
@@ -21,12 +21,11 @@ interface PlaceDrawingProps {
 
 /** Room for the rim of the box [drawing units]. */
 const rim = 2;
-/** Width of a letter in the drawing's lettering, on the generous side [drawing units]. */
-const letterWidth = 8.2;
-
-/** The name where it fits in the block, otherwise only the letter. */
-const label = ({ letter, name }: DrawnLot, width: number): string =>
-  width > (name.length + 3) * letterWidth ? `${letter} ${name}` : letter;
+/** The name where it fits in the block, otherwise only the letter; nothing where that would run into its neighbours: the list beside has it. */
+function label({ letter, name }: DrawnLot, width: number): string {
+  if (width > (name.length + 3) * letterWidth) return `${letter} ${name}`;
+  return width >= letter.length * letterWidth ? letter : "";
+}
 
 /** A place as a box whose area is its room, with its lots lying in it, all to the page's one scale. */
 export function PlaceDrawing({ box, perLitre, lots, words }: PlaceDrawingProps) {
@@ -34,6 +33,7 @@ export function PlaceDrawing({ box, perLitre, lots, words }: PlaceDrawingProps) 
     lots.map(({ litres }) => litres),
     box,
     perLitre,
+    lots.map(({ letter }) => widthFor(letter)),
   );
   const width = box.width + 2 * rim;
   const height = box.height + 2 * rim;

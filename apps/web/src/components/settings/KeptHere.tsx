@@ -4,6 +4,10 @@ import { useSettingsWords } from "../../words/settingsWords.js";
 /** Steps kept for undoing, as the database keeps them. */
 const mostSteps = 500;
 
+/** Tasks, each as it stands in the list: what goes into one place, or is done to several things, is one. */
+const tasksTicked = (keys: readonly string[]): number =>
+  new Set(keys.map((key) => (key.startsWith("vent|") ? key : key.split("|").slice(0, 2).join("|")))).size;
+
 /** What lies on this device, in counts. */
 export function KeptHere() {
   const say = useSettingsWords();
@@ -13,7 +17,7 @@ export function KeptHere() {
     "kept.corrections": Object.keys(state.corrections).length,
     "kept.kitchens": state.kitchens.length,
     "kept.lying": Object.keys(state.lying).length,
-    "kept.done": state.done.length,
+    "kept.done": tasksTicked(state.done),
   } as const;
   const kinds = Object.keys(counts) as (keyof typeof counts)[];
   return (

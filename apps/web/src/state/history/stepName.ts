@@ -45,6 +45,8 @@ export interface StepName {
   readonly what: (typeof namedSteps)[number] | (typeof plainSteps)[number];
   /** The person's own words that it is about; empty where the kind says it all. */
   readonly words: string;
+  /** How many lines more it is about. */
+  readonly more?: number;
 }
 
 /** Longest words kept for a name; the text itself is kept whole elsewhere. */
@@ -70,6 +72,14 @@ export function textStepName(before: string, after: string): StepName {
 }
 
 function spliceName(before: string, after: string, { start, removed, inserted }: Splice): StepName {
+  const name = firstLineName(before, after, { start, removed, inserted });
+  const more = wordedLines(inserted === "" ? removed : inserted) - 1;
+  return more > 0 ? { ...name, more } : name;
+}
+
+const wordedLines = (text: string): number => text.split("\n").filter((line) => line.trim() !== "").length;
+
+function firstLineName(before: string, after: string, { start, removed, inserted }: Splice): StepName {
   const now = lineAt(after, start, start + inserted.length);
   const then = lineAt(before, start, start + removed.length);
   if (inserted === "") return about("erased", removed.includes("\n") || now === "" ? then : removed);

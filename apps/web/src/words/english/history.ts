@@ -15,10 +15,13 @@ export const historyEnglish = {
   "history.asides":
     "{count, plural, one {A record on this device could not be used in full. It was set aside as it was.} other {# records on this device could not be used in full. They were set aside as they were.}}",
   "history.toAsides": "See what was set aside",
-  "step.typed": "“{words}” typed",
-  "step.erased": "“{words}” taken out",
-  "step.rewritten": "“{words}” written anew",
-  "step.over another tab": "“{words}” written over another tab",
+  "step.typed": "{lines, plural, one {“{words}” typed} other {“{words}” and more, # lines in all, typed}}",
+  "step.erased":
+    "{lines, plural, one {“{words}” taken out} other {“{words}” and more, # lines in all, taken out}}",
+  "step.rewritten":
+    "{lines, plural, one {“{words}” written anew} other {“{words}” and more, # lines in all, written anew}}",
+  "step.over another tab":
+    "{lines, plural, one {“{words}” written over another tab} other {“{words}” and more, # lines in all, written over another tab}}",
   "step.corrected": "{words} changed",
   "step.left out": "{words} left out",
   "step.as read": "{words} put back as read",

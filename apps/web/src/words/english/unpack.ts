@@ -19,6 +19,7 @@ export const unpackEnglish = {
   "understood.count": "{count, plural, one {# thing.} other {# things.}}",
   "understood.waiting": "{count, plural, one {One needs an answer.} other {# need an answer.}}",
   "understood.toPlan": "Go to the plan",
+  "line.nth": "{typed}, number {nth}: {read}",
   "line.change": "Change",
   "line.changeNamed": "Change {typed}",
   "line.done": "Done",

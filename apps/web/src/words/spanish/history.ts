@@ -15,10 +15,13 @@ export const historySpanish = {
   "history.asides":
     "{count, plural, one {Un registro de este aparato no se pudo usar entero. Se apartó tal como estaba.} other {# registros de este aparato no se pudieron usar enteros. Se apartaron tal como estaban.}}",
   "history.toAsides": "Ver lo que se apartó",
-  "step.typed": "escribir “{words}”",
-  "step.erased": "quitar “{words}”",
-  "step.rewritten": "reescribir “{words}”",
-  "step.over another tab": "escribir “{words}” sobre otra pestaña",
+  "step.typed":
+    "{lines, plural, one {escribir “{words}”} other {escribir “{words}” y más, # líneas en total}}",
+  "step.erased": "{lines, plural, one {quitar “{words}”} other {quitar “{words}” y más, # líneas en total}}",
+  "step.rewritten":
+    "{lines, plural, one {reescribir “{words}”} other {reescribir “{words}” y más, # líneas en total}}",
+  "step.over another tab":
+    "{lines, plural, one {escribir “{words}” sobre otra pestaña} other {escribir “{words}” y más, # líneas en total, sobre otra pestaña}}",
   "step.corrected": "cambiar {words}",
   "step.left out": "dejar fuera {words}",
   "step.as read": "volver a lo leído en {words}",

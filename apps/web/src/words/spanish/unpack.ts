@@ -20,6 +20,7 @@ export const unpackSpanish = {
   "understood.count": "{count, plural, one {# cosa.} other {# cosas.}}",
   "understood.waiting": "{count, plural, one {Una necesita respuesta.} other {# necesitan respuesta.}}",
   "understood.toPlan": "Ir al plan",
+  "line.nth": "{typed}, número {nth}: {read}",
   "line.change": "Cambiar",
   "line.changeNamed": "Cambiar {typed}",
   "line.done": "Listo",
