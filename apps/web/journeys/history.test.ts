@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { picture, useBrowser, visit } from "./support/browser.js";
 import { atRest } from "./support/kept.js";
-import { haulBox, planFor, redoButton, sideways, tabTo, undoButton } from "./support/steps.js";
+import { haulBox, paste, planFor, redoButton, sideways, tabTo, undoButton } from "./support/steps.js";
 
 const browser = useBrowser();
 
@@ -10,6 +10,20 @@ const browser = useBrowser();
 const says = (page: Page, name: string) => page.getByRole("button", { name, exact: true }).waitFor();
 
 describe("undo", () => {
+  it("of a paste tells how many lines it is about; lines of the same words have buttons of their own names", async () => {
+    const { page, close } = await visit(browser());
+    await paste(page, "3 avocados, 1 ripe\n2 kg apples\n2 kg apples\n1 cucumber");
+    await says(page, "Undo: “3 avocados, 1 ripe” and more, 4 lines in all, written anew");
+    await planFor(page, 5);
+    const buttons = page.locator(".understood .line-buttons button");
+    const names = await buttons.evaluateAll((all) => all.map((button) => button.getAttribute("aria-label")));
+    expect(names).toHaveLength(5);
+    expect(new Set(names).size).toBe(5);
+    expect(names[0]).toMatch(/^Change 3 avocados, 1 ripe, number 1: .+/);
+    expect(names[4]).toBe("Change 1 cucumber");
+    await close();
+  });
+
   it("is named by what it would undo, letters typed in one go together, and survives a reload", async () => {
     const { page, faults, close } = await visit(browser());
     await planFor(page, 17);

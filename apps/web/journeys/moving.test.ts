@@ -170,6 +170,53 @@ describe("putting a lot elsewhere", () => {
     await close();
   });
 
+  it("one part of a lot that the plan parts, by keyboard; it stays there while another plan is made, and after a reload", async () => {
+    const { page, faults, close } = await visit(browser());
+    await haulBox(page).fill("9 kg carrots\n3 kg kale");
+    await planFor(page, 2);
+    const { keyboard } = page;
+    const second = () => planRegion(page).getByRole("button", { name: "Move Carrots, part 2 of 2" });
+    const first = await lies(page, /^Move Carrots, part 1 of 2/);
+    await tabTo(page, second());
+    await keyboard.press("Space");
+    const over = () => page.getByRole("status").filter({ hasText: "over “Counter”" }).count();
+    for (let step = 0; step < 8 && (await over()) === 0; step++) await keyboard.press("ArrowDown");
+    await keyboard.press("Space");
+    await trial(page, /^Carrots, part 2 of 2: “Counter” instead/).waitFor();
+    await keep(page).waitFor(judging);
+    await tabTo(page, keep(page));
+    await keyboard.press("Enter");
+    const kept = page.getByRole("region", { name: "This plan is changed by you" });
+    await kept.getByRole("button", { name: /part 2 of 2/ }).waitFor();
+    expect(await lies(page, /^Move Carrots, part 2 of 2/)).toBe("Counter");
+    expect(await lies(page, /^Move Carrots, part 1 of 2/)).toBe(first);
+
+    // Wherever it is drawn from now on, it is on the counter.
+    await page.evaluate(() => {
+      const seen = new Set<string>();
+      Object.assign(window, { seen });
+      new MutationObserver(() => {
+        const button = document.querySelector('[aria-label="Move Carrots, part 2 of 2"]');
+        const place = button?.closest("article")?.querySelector("h5")?.textContent;
+        if (place) seen.add(place);
+      }).observe(document.body, { childList: true, subtree: true, attributes: true });
+    });
+    await page.getByLabel("Days to plan").fill("9");
+    await planRegion(page).getByRole("status").filter({ hasText: "Working it out" }).waitFor();
+    await planFor(page, 2);
+    await kept
+      .getByText(/in the plan/)
+      .first()
+      .waitFor(judging);
+    const seen = await page.evaluate(() => [...(window as unknown as { seen: Set<string> }).seen]);
+    expect(seen.filter((where) => where !== "Counter")).toEqual([]);
+    await page.reload();
+    await kept.getByRole("button", { name: /part 2 of 2/ }).click({ timeout: 90_000 });
+    await kept.waitFor({ state: "detached" });
+    expect(faults).toEqual([]);
+    await close();
+  });
+
   it.each([
     [768, "es", "light"],
     [1920, "en", "dark"],
