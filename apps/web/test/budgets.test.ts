@@ -48,7 +48,7 @@ const budgets: readonly (readonly [string, () => readonly string[], number])[] =
   [
     "everything, kept for use without a network",
     () => files.filter((file) => statSync(join(dist, file)).isFile()),
-    2600,
+    2650,
   ],
 ];
 
