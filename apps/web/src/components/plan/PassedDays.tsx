@@ -29,7 +29,7 @@ export const PassedDays = memo(function PassedDays({ past, on, context }: Passed
     const keyOf = lineKeys(past, lines ?? []);
     const lotKey = (part: string) => keyOf(part).replace(/\/\d+$/, "");
     const parts = planParts(context, past);
-    const moves = parts.moves().filter(({ date }) => date <= on);
+    const moves = parts.moves().filter(({ date, when }) => date <= on && when !== "if ripe before");
     return parts
       .eating()
       .days.filter(({ date }) => date < on)
