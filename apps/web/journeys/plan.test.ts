@@ -109,6 +109,69 @@ describe("on paper", () => {
   });
 });
 
+const large = `${haul}
+1 bunch of cilantro
+6 bananas
+1 bunch of basil
+500 g cherry tomatoes
+1.5 kg potatoes
+1 kg onions
+2 bulbs of garlic
+1 bunch of carrots
+2 broccoli
+500 g strawberries
+4 lemons
+1 cucumber
+3 sweet peppers
+1 kg spinach
+1 bunch of kale
+400 g mushrooms
+1 cauliflower
+500 g green beans
+1 bunch of parsley
+1 eggplant
+2 zucchini
+4 oranges
+1 kg grapes
+2 mangoes
+300 g raspberries
+1 kg beets
+500 g asparagus`;
+
+describe("a haul of 31 lots", () => {
+  it.each([
+    [360, "en"],
+    [1280, "es"],
+  ] as const)(
+    "at %i px in %s: is one page of A4 and of Letter; how long each lasts is one touch away",
+    async (width, locale) => {
+      const { page, faults, close } = await visit(browser(), { viewport: { width, height: 900 }, locale });
+      await page.getByRole("textbox").first().fill(large);
+      await page.waitForFunction(() => document.querySelectorAll(".lives > li").length >= 31, undefined, {
+        timeout: 120_000,
+      });
+      const folded = page.locator(".lives summary");
+      expect(await folded.count()).toBeGreaterThan(20);
+      for (const summary of (await folded.all()).slice(0, 5))
+        expect((await summary.boundingBox())!.height).toBeGreaterThanOrEqual(44);
+      // What has a last safe day says it without a touch.
+      expect(await page.locator(".lives > .limited .life-foot").first().isVisible()).toBe(true);
+      await folded.first().focus();
+      await page.keyboard.press("Enter");
+      expect(await page.locator(".lives details[open] .why-link").first().isVisible()).toBe(true);
+      expect(await sideways(page)).toBe(0);
+      await picture(page, `large-${width}-${locale}`);
+      await page.emulateMedia({ media: "print" });
+      for (const format of ["A4", "Letter"]) {
+        const pdf = await page.pdf({ format });
+        expect(pdf.toString("latin1").match(/\/Type\s*\/Page(?!s)/g), format).toHaveLength(1);
+      }
+      expect(faults).toEqual([]);
+      await close();
+    },
+  );
+});
+
 describe("the plan is pictured", () => {
   it.each([
     [360, "en", "light"],

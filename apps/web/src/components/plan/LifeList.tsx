@@ -15,21 +15,48 @@ export const LifeList = memo(function LifeList({ heading, lives }: LifeListProps
       <h3>{heading}</h3>
       <ul className="lives">
         {lives.map((life) => (
-          <Life key={life.lot} life={life} />
+          <Life key={life.lot} life={life} closed={lives.length > mostOpen} />
         ))}
       </ul>
     </section>
   );
 });
 
-function Life({ life }: { readonly life: LifeView }) {
-  const say = useWords();
+/** So many are told one below the other; of more the first line of each is there, and the rest of it one touch away. Declared preference, no source. */
+const mostOpen = 20;
+
+function Life({ life, closed }: { readonly life: LifeView; readonly closed: boolean }) {
+  const line = <LifeLine life={life} />;
+  if (closed && !life.limited)
+    return (
+      <li className="folded">
+        <details>
+          <summary className="life-line">{line}</summary>
+          <LifeRest life={life} />
+        </details>
+      </li>
+    );
   return (
     <li className={life.limited ? "limited" : undefined}>
-      <p className="life-line">
-        <strong>{life.name}</strong>{" "}
-        <span>{say("life.span", { span: life.span, ending: life.endedBy })}</span>
-      </p>
+      <p className="life-line">{line}</p>
+      <LifeRest life={life} />
+    </li>
+  );
+}
+
+function LifeLine({ life }: { readonly life: LifeView }) {
+  const say = useWords();
+  return (
+    <>
+      <strong>{life.name}</strong> <span>{say("life.span", { span: life.span, ending: life.endedBy })}</span>
+    </>
+  );
+}
+
+function LifeRest({ life }: { readonly life: LifeView }) {
+  const say = useWords();
+  return (
+    <>
       <p>{life.lead}</p>
       <p className="life-foot">
         <span className="soft">{life.lookByLine}</span>{" "}
@@ -41,6 +68,6 @@ function Life({ life }: { readonly life: LifeView }) {
           {say("life.why")}
         </a>
       </p>
-    </li>
+    </>
   );
 }
