@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig, type Plugin } from "vite";
 import { offlineFiles } from "./build/offlineFiles.js";
+import { paperFiles } from "./build/paperFiles.js";
 
 const file = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const rooms = ["quantities", "catalogue", "physics", "planner", "handout"];
@@ -35,11 +36,15 @@ function noSchemas(): Plugin {
 export default defineConfig({
   // Relative addresses, so that the built folder works from any path.
   base: "./",
-  plugins: [react(), workedExample(), noSchemas(), offlineFiles()],
+  plugins: [react(), workedExample(), noSchemas(), paperFiles(), offlineFiles()],
   resolve: {
-    alias: Object.fromEntries(
-      rooms.map((room) => [`@keepwright/${room}`, file(`../../packages/${room}/src/index.ts`)]),
-    ),
+    alias: {
+      ...Object.fromEntries(
+        rooms.map((room) => [`@keepwright/${room}`, file(`../../packages/${room}/src/index.ts`)]),
+      ),
+      "@keepwright/paper/browser": file("../../packages/paper/src/browser/index.ts"),
+      "@keepwright/paper/typst": file("../../packages/paper/typst"),
+    },
   },
   worker: { format: "es" },
   build: {

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type Plugin } from "vite";
+import { packed } from "./paperFiles.js";
 
 const worker = fileURLToPath(new URL("../src/offline/serviceWorker.ts", import.meta.url));
 const name = "serviceWorker.js";
@@ -17,7 +18,7 @@ export function filesOf(folder: string): { url: string; revision: string | null 
         .slice(folder.length + 1)
         .replaceAll("\\", "/"),
     )
-    .filter((url) => url !== name)
+    .filter((url) => url !== name && !url.endsWith(packed))
     .sort()
     .map((url) => {
       const hashed = url.startsWith("assets/");
@@ -29,6 +30,13 @@ export function filesOf(folder: string): { url: string; revision: string | null 
       return { url, revision: hashed ? null : revision() };
     });
 }
+
+/** What pages are printed with: kept apart from the rest, since it is four times as large and not everybody prints. */
+const paperFilesOf = (folder: string): string[] =>
+  readdirSync(join(folder, "assets"))
+    .filter((file) => file.endsWith(packed))
+    .sort()
+    .map((file) => `assets/${file}`);
 
 /** Builds the service worker after everything else, with the list of all files of the page written into it. */
 export function offlineFiles(): Plugin {
@@ -47,6 +55,7 @@ export function offlineFiles(): Plugin {
         logLevel: "error",
         define: {
           pageFiles: JSON.stringify(filesOf(folder)),
+          paperFiles: JSON.stringify(paperFilesOf(folder)),
           "process.env.NODE_ENV": '"production"',
         },
         build: {

@@ -1,4 +1,6 @@
 export * from "./node/pdfs.js";
+export * from "./setting/kitOptions.js";
+export type { PageWords, SetPages } from "./setting/numbered.js";
 export * from "./setting/paperError.js";
 export * from "./setting/paperSizes.js";
 export * from "./setting/setDocument.js";

@@ -1,5 +1,5 @@
-import { type ClassDocument, type ClassKit, classSayer } from "@keepwright/handout";
-import { type DocumentPdf, documentPdf } from "@keepwright/paper";
+import type { ClassDocument, ClassKit } from "@keepwright/handout";
+import { type DocumentPdf, documentPdf, kitOptions } from "@keepwright/paper";
 import { unprintable } from "../output/unprintable.js";
 import { UserError } from "../userError.js";
 
@@ -8,17 +8,9 @@ export const fileOf = ({ id }: Pick<ClassDocument, "id">): string => `${id}.pdf`
 
 /** A document as PDF. Throws UserError where a name has a character that cannot be printed. */
 export function printedDocument(kit: ClassKit, document: ClassDocument): DocumentPdf {
-  const { language, paper, print } = kit.request.audience;
-  const say = classSayer(language, kit.language);
+  const { title, language } = kit;
   try {
-    return documentPdf(document, {
-      paper,
-      print,
-      language: kit.language,
-      sourcesHeading: say("kit.sources"),
-      kit: say("kit.foot", { title: kit.title }),
-      pageWords: (page, pages) => say("kit.page", { page, pages }),
-    });
+    return documentPdf(document, kitOptions({ audience: kit.request.audience, title, language }));
   } catch (error) {
     const problem = unprintable(
       "class",

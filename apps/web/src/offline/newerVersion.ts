@@ -1,3 +1,5 @@
+import { keepPaperInTime } from "./paperInTime.js";
+
 /** What is known of a newer version: none, one that waits, or one that another window has taken already. */
 export type NewerVersion = "none" | "waiting" | "taken";
 
@@ -37,6 +39,7 @@ export async function keepOnDevice(): Promise<void> {
   });
   try {
     watch(await navigator.serviceWorker.register(new URL("serviceWorker.js", document.baseURI)));
+    keepPaperInTime();
   } catch {
     // Without leave to keep files there is no offline page, and nothing else is lost.
   }

@@ -1,3 +1,5 @@
+export * from "../setting/kitOptions.js";
+export type { PageWords, SetPages } from "../setting/numbered.js";
 export * from "../setting/paperError.js";
 export * from "../setting/paperSizes.js";
 export * from "../setting/setDocument.js";

@@ -10,8 +10,11 @@ const nothing = () => {
  */
 export function withoutMakingCode<Result>(work: () => Result): Result {
   const { Function: made } = globalThis;
+  const readyMade = (words: readonly unknown[]) => parts[String(words.at(-1))] ?? nothing;
+  // With “new” or without: what makes scripts smaller leaves it out.
   const standIn = new Proxy(made, {
-    construct: (_, words: readonly unknown[]) => parts[String(words.at(-1))] ?? nothing,
+    construct: (_, words) => readyMade(words),
+    apply: (_, __, words) => readyMade(words),
   });
   Object.assign(globalThis, { Function: standIn });
   try {

@@ -3,6 +3,7 @@ import { memo } from "react";
 import { MovingProvider, useMoving } from "../../behaviour/useMoving.js";
 import type { MadePlan, PlanState } from "../../behaviour/usePlan.js";
 import { useWords } from "../../words/words.js";
+import { TakeAlong } from "../paper/TakeAlong.js";
 import { WhyOverPlan } from "../why/WhyOverPlan.js";
 import { Movable } from "./Movable.js";
 import { PlanSections } from "./PlanSections.js";
@@ -31,11 +32,6 @@ export function PlanView({ state, context, onAgain }: PlanViewProps) {
                 ? say("plan.done", { count: made.asked.lots.length })
                 : say("plan.waitingForHaul")}
         </p>
-        {made && (
-          <button type="button" className="print-button" onClick={() => print()}>
-            {say("plan.print")}
-          </button>
-        )}
       </div>
       {problem !== undefined && (
         <div role="alert" className="wrong-box">
@@ -62,6 +58,7 @@ const MadePlanView = memo(function MadePlanView({ made, context }: MadePlanViewP
   if (moving.waiting) return <p role="status">{say("trial.working")}</p>;
   return (
     <MovingProvider value={moving}>
+      <TakeAlong made={moving.shown} context={context} />
       <Movable moving={moving} context={context}>
         <PlanSections made={moving.shown} context={context}>
           <Kept moving={moving} context={context} />

@@ -1,6 +1,10 @@
-/** Hands a text to the browser to keep as a file. Nothing is sent anywhere. */
-export function saveFile(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+/** Hands a text or bytes to the browser to keep as a file. Nothing is sent anywhere. */
+export function saveFile(
+  name: string,
+  content: string | Uint8Array<ArrayBuffer>,
+  type = "application/json",
+): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement("a");
   link.href = address;
   link.download = name;

@@ -8,7 +8,7 @@ export const planEnglish = {
   "plan.stopped": "the planner stopped before it was done.",
   "plan.again": "Try again",
   "plan.pressing": "Before anything else",
-  "plan.print": "Print one page",
+  "plan.takeAlong": "Print, labels, calendar",
   "plan.days": "Day by day",
   "now.heading": "Do now",
   "now.left": "{count, plural, one {# thing left to do.} other {# things left to do.}}",

@@ -8,7 +8,7 @@ export const planSpanish = {
   "plan.stopped": "el cálculo se detuvo antes de terminar.",
   "plan.again": "Probar otra vez",
   "plan.pressing": "Antes que nada",
-  "plan.print": "Imprimir en una página",
+  "plan.takeAlong": "Imprimir, etiquetas, calendario",
   "plan.days": "Día por día",
   "now.heading": "Hacer ahora",
   "now.left": "{count, plural, one {Falta # cosa por hacer.} other {Faltan # cosas por hacer.}}",

@@ -1,0 +1,55 @@
+import type { HandoutContext } from "@keepwright/handout";
+import { type PaperSize, paperSizes } from "@keepwright/paper/browser";
+import { useState } from "react";
+import { useDesk } from "../../behaviour/desk.js";
+import { usePaper } from "../../behaviour/paper/usePaper.js";
+import type { MadePlan } from "../../behaviour/usePlan.js";
+import { usePaperWords } from "../../words/paperWords.js";
+import { Choice } from "../settings/Choice.js";
+import { PaperStatus } from "./PaperStatus.js";
+import { sheetAsked } from "./takeAlong.js";
+
+export interface TakeAlongProps {
+  readonly made: MadePlan;
+  readonly context: HandoutContext;
+}
+
+/** The sheet for the refrigerator door: paper, print, and the file. */
+export function SheetPart({ made, context }: TakeAlongProps) {
+  const say = usePaperWords();
+  const { language } = useDesk();
+  const [paper, setPaper] = useState<PaperSize>(context.units.mass === "us" ? "letter" : "a4");
+  const [large, setLarge] = useState(false);
+  const { state, make } = usePaper();
+  return (
+    <section aria-labelledby="paper-sheet">
+      <h3 id="paper-sheet">{say("paper.sheet")}</h3>
+      <p>{say("paper.sheetAbout")}</p>
+      <div className="fields">
+        <Choice
+          label={say("paper.size")}
+          value={paper}
+          choices={paperSizes.map((size) => [size, say(`paper.size.${size}`)])}
+          onChange={setPaper}
+        />
+      </div>
+      <label className="tick">
+        <input type="checkbox" checked={large} onChange={({ target }) => setLarge(target.checked)} />
+        <span>{say("paper.large")}</span>
+      </label>
+      <button
+        type="button"
+        className="main-button"
+        onClick={() =>
+          make(
+            sheetAsked(context, made, { paper, large, language }),
+            say("paper.file.sheet", { date: made.plan.from }),
+          )
+        }
+      >
+        {say("paper.makeSheet")}
+      </button>
+      <PaperStatus state={state} />
+    </section>
+  );
+}

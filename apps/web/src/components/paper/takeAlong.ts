@@ -1,0 +1,50 @@
+import {
+  calendarEvents,
+  calendarText,
+  type HandoutContext,
+  type LabelSheet,
+  type LanguageName,
+  labelRows,
+  type Reminder,
+  sheetView,
+} from "@keepwright/handout";
+import type { PaperSize } from "@keepwright/paper/browser";
+import type { PaperAsked } from "../../behaviour/paper/paperMessages.js";
+import type { MadePlan } from "../../behaviour/usePlan.js";
+
+const counted = ({ asked }: MadePlan) => new Map(asked.lots.map((lot) => [lot.id, lot]));
+
+/** What the sheet for the door is set from. */
+export const sheetAsked = (
+  context: HandoutContext,
+  made: MadePlan,
+  how: { readonly paper: PaperSize; readonly large: boolean; readonly language: LanguageName },
+): PaperAsked => ({ sort: "sheet", view: sheetView(context, made.plan, counted(made)), ...how });
+
+/** What labels are set from. */
+export const labelsAsked = (
+  context: HandoutContext,
+  made: MadePlan,
+  how: { readonly grid: LabelSheet; readonly start: number; readonly outlines: boolean },
+): PaperAsked => ({
+  sort: "labels",
+  rows: labelRows(context, made.plan, counted(made)),
+  title: context.speaker.say("label.title"),
+  language: context.speaker.tag,
+  ...how,
+});
+
+/** The days of a plan as an iCalendar file, made at a moment in UTC. */
+export function calendarOf(
+  context: HandoutContext,
+  { plan }: MadePlan,
+  reminder: Reminder | undefined,
+  made: string,
+): string {
+  const succession = { began: plan.from, name: "" };
+  const events = calendarEvents(context, plan, succession);
+  return calendarText(context, succession, events, plan.from, {
+    made,
+    reminders: reminder ? [reminder] : [],
+  });
+}
