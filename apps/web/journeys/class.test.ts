@@ -1,8 +1,11 @@
+import { readFileSync } from "node:fs";
 import { catalogue } from "@keepwright/catalogue";
-import { classTopics, makeKit } from "@keepwright/handout";
+import { type ClassDocument, classTopics, makeKit } from "@keepwright/handout";
+import { documentPdf, kitOptions } from "@keepwright/paper";
 import { ordinaryKitchens } from "@keepwright/planner";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { readPdf } from "../../../packages/paper/test/support/readPdf.js";
 import { picture, useBrowser, visit } from "./support/browser.js";
 import { sideways, tabTo } from "./support/steps.js";
 import { violations } from "./support/violations.js";
@@ -28,6 +31,22 @@ function notePrinting(): void {
 async function openClass(page: Page, word = "For a class"): Promise<void> {
   await page.getByRole("link", { name: word }).click();
   await page.locator("#class-kinds").waitFor();
+}
+
+/** A document without tables has the very bytes that the command line writes; one with a table the same words in the same order. */
+async function savesAsThePrintedKit(page: Page, kit: ReturnType<typeof makeKit>): Promise<void> {
+  const { title, language } = kit;
+  const hasTable = ({ blocks }: ClassDocument) => blocks.some(({ block }) => block === "table");
+  const asked = [kit.documents.find((one) => !hasTable(one))!, kit.documents.find(hasTable)!];
+  for (const document of asked) {
+    const button = page.getByRole("button", { name: `Save as PDF: ${document.title}`, exact: true });
+    const [download] = await Promise.all([page.waitForEvent("download"), button.click()]);
+    expect(download.suggestedFilename()).toBe(`${document.id}.pdf`);
+    const bytes = new Uint8Array(readFileSync(await download.path()));
+    const wanted = documentPdf(document, kitOptions({ audience: kit.request.audience, title, language }));
+    if (hasTable(document)) expect(await readPdf(bytes)).toEqual(await readPdf(wanted.bytes));
+    else expect(Buffer.from(bytes).equals(Buffer.from(wanted.bytes))).toBe(true);
+  }
 }
 
 const made = (page: Page) => page.locator(".class-page").first().waitFor({ timeout: 90_000 });
@@ -64,6 +83,7 @@ describe("pages for a class", () => {
     await page.getByRole("button", { name: "Print: Kale" }).click();
     await page.waitForFunction(() => window.printed?.length === 2);
     expect(await page.evaluate(() => window.printed)).toEqual([titles, ["Kale"]]);
+    await savesAsThePrintedKit(page, kit);
     await page.emulateMedia({ media: "print" });
     expect(await page.locator(".class button:visible, .masthead:visible").count()).toBe(0);
     const pdf = await page.pdf({ format: "A4" });

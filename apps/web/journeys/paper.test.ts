@@ -186,26 +186,26 @@ async function ownServer() {
 const controlled = (page: Page) =>
   page.waitForFunction(() => navigator.serviceWorker.controller !== null, undefined, { timeout: 120_000 });
 
+/** Until all that pages are set with is on the device. */
+async function paperKept(page: Page): Promise<void> {
+  const kept = () => page.evaluate(async () => (await (await caches.open("keepwright-paper")).keys()).length);
+  while ((await kept()) < 3) await page.waitForTimeout(500);
+}
+
 describe("without a network", () => {
   it("after one visit the sheet is set, in Spanish too, with nobody having asked for it before", async () => {
     const { address, end } = await ownServer();
     const { page, faults, close } = await plannedPage({ address, serviceWorkers: "allow" });
     await controlled(page);
-    await page.waitForFunction(
-      async () => (await (await caches.open("keepwright-paper")).keys()).length === 3,
-      undefined,
-      { timeout: 120_000 },
-    );
+    await paperKept(page);
     await end();
     await page.reload();
     await planFor(page, 5);
     await page.getByRole("link", { name: "Settings" }).click();
     await page.getByLabel("Language").selectOption("es");
-    await page
-      .getByRole("link", { name: "Guardar lo que llegó" })
-      .or(page.locator(".masthead a").first())
-      .first()
-      .click();
+    await page.evaluate(() => {
+      location.hash = "#/unpack";
+    });
     await page.getByRole("button", { name: "Imprimir, etiquetas, calendario" }).click({ timeout: 60_000 });
     const { name, bytes } = await fileFrom(page, () =>
       page.getByRole("button", { name: "Guardar la hoja" }).click(),
@@ -251,14 +251,14 @@ describe("how it looks", () => {
       expect(await violations(page)).toEqual([]);
       expect(await sideways(page)).toBe(0);
       const small = await page
-        .locator("dialog button, dialog select")
+        .locator("dialog.take-along button, dialog.take-along select")
         .evaluateAll((all) =>
           all.filter((each) => each.getBoundingClientRect().height < 43.9).map((each) => each.textContent),
         );
       expect(small).toEqual([]);
       // The dialog scrolls by itself: a picture of all of it needs a window as high as it is.
       await page.setViewportSize({ width, height: 1500 });
-      await picture(page, `paper-${width}-${locale.slice(0, 2)}-${colorScheme}`);
+      await picture(page, `paper-${width}-${locale.slice(0, 2)}-${colorScheme}`, "dialog.take-along");
       await close();
     },
   );

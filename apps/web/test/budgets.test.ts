@@ -35,6 +35,8 @@ const firstScripts = [
   ),
 ];
 
+const packed = () => named("").filter((file) => file.endsWith(".packed"));
+
 /** Declared preferences, no source, but for the first: it is the page's agreed limit. In kilobytes as gzip makes them. */
 const budgets: readonly (readonly [string, () => readonly string[], number])[] = [
   ["the first screen's script", () => firstScripts, 170],
@@ -45,10 +47,13 @@ const budgets: readonly (readonly [string, () => readonly string[], number])[] =
   ["what is told in one language", () => [...named("guidance.generated"), ...named("guidanceEnglish")], 110],
   ["the sources of the figures", () => named("bundled"), 150],
   ["the solver", () => named("highs"), 1300],
+  ["what is printed and taken along, when it is opened", () => named("TakeAlong"), 20],
+  ["the worker that sets pages", () => named("paperWorker"), 70],
+  ["what it sets them with, packed", () => packed(), 12_000],
   [
-    "everything, kept for use without a network",
-    () => files.filter((file) => statSync(join(dist, file)).isFile()),
-    2650,
+    "everything else, kept for use without a network",
+    () => files.filter((file) => statSync(join(dist, file)).isFile() && !packed().includes(file)),
+    2720,
   ],
 ];
 
@@ -69,7 +74,7 @@ describe("the built page keeps to its budgets", () => {
   });
 
   it("neither the page nor its first script begins with the solver, the worker or what is told", () => {
-    const later = /highs|planWorker|guidance|bundled|AskPage/;
+    const later = /highs|planWorker|paperWorker|TakeAlongDialog|guidance|bundled|AskPage/;
     expect(firstScripts.filter((file) => later.test(file))).toEqual([]);
     expect(page).not.toMatch(later);
   });
@@ -78,6 +83,12 @@ describe("the built page keeps to its budgets", () => {
     const [worker] = named("planWorker").filter((file) => file.endsWith(".js"));
     expect([...withImports(worker!)].filter((file) => /highs/.test(file))).toEqual([]);
     expect(text(worker!)).toMatch(/highs-[\w-]+\.js/);
+  });
+
+  it("what pages are set with is fetched by no script before it is asked for", () => {
+    expect(packed()).toHaveLength(3);
+    expect(firstScripts.filter((file) => /\.packed/.test(text(file)))).toEqual([]);
+    expect(page).not.toMatch(/\.packed/);
   });
 
   it("every file is on the list that is kept on the device, but the list's own", () => {

@@ -74,8 +74,12 @@ export async function visit(
   return { page, ...watched, close: () => context.close() };
 }
 
-/** Keeps a picture of the whole page for people to look at. */
-export async function picture(page: Page, name: string): Promise<void> {
+/** Keeps a picture of the whole page, or of a part of it, for people to look at. */
+export async function picture(page: Page, name: string, part?: string): Promise<void> {
   mkdirSync(pictures, { recursive: true });
+  if (part !== undefined) {
+    await page.locator(part).screenshot({ path: join(pictures, `${name}.png`) });
+    return;
+  }
   await page.screenshot({ path: join(pictures, `${name}.png`), fullPage: true });
 }

@@ -1,4 +1,4 @@
-import type { ClassDocument, ClassRequest } from "@keepwright/handout";
+import type { ClassAudience, ClassDocument, ClassRequest } from "@keepwright/handout";
 
 /** The pages of a class, or what was wrong with what was asked. */
 export type ClassAnswer =
@@ -6,6 +6,8 @@ export type ClassAnswer =
       readonly kind: "pages";
       readonly title: string;
       readonly language: string;
+      /** For whom they were asked for: paper and print. */
+      readonly audience: ClassAudience;
       readonly pages: readonly ClassDocument[];
     }
   | { readonly kind: "wrong"; readonly message: string };

@@ -9,7 +9,7 @@ const answer = (given: ClassAnswer) => postMessage(given);
 addEventListener("message", ({ data }: MessageEvent<ClassAsked>) => {
   try {
     const { title, language, documents } = makeKit(data, catalogue());
-    answer({ kind: "pages", title, language, pages: documents });
+    answer({ kind: "pages", title, language, audience: data.audience, pages: documents });
   } catch (error) {
     const message =
       error instanceof InputError

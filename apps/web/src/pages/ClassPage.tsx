@@ -2,8 +2,10 @@ import "../styles/class.css";
 import { type ClassRequest, classTopics, kindName, type PrintSize } from "@keepwright/handout";
 import { useEffect, useRef, useState } from "react";
 import { type Desk, useDesk } from "../behaviour/desk.js";
+import { usePaper } from "../behaviour/paper/usePaper.js";
 import { useClass } from "../behaviour/useClass.js";
 import { PageView } from "../components/class/PageView.js";
+import { PaperStatus } from "../components/paper/PaperStatus.js";
 import { kitchenOf } from "../state/kitchenOf.js";
 import { lotsToPlan } from "../state/readLots.js";
 import { useWords } from "../words/words.js";
@@ -89,21 +91,24 @@ export default function ClassPage() {
           {say("class.wrong", { problem: answer.message || say("class.stopped") })}
         </p>
       )}
-      {answer?.kind === "pages" && <Pages pages={answer.pages} language={answer.language} />}
+      {answer?.kind === "pages" && <Pages {...answer} />}
     </section>
   );
 }
 
-interface PagesProps {
-  readonly pages: Extract<NonNullable<ReturnType<typeof useClass>["answer"]>, { kind: "pages" }>["pages"];
-  readonly language: string;
-}
+type PagesProps = Extract<NonNullable<ReturnType<typeof useClass>["answer"]>, { kind: "pages" }>;
 
-function Pages({ pages, language }: PagesProps) {
+function Pages({ pages, title: kitTitle, language, audience }: PagesProps) {
   const say = useWords();
   /** The page to be printed alone; empty: all of them. */
   const [only, setOnly] = useState<string>();
   const printed = useRef(false);
+  const { state, make } = usePaper();
+  const [saved, setSaved] = useState<string>();
+  const save = (document: PagesProps["pages"][number]) => {
+    setSaved(document.id);
+    make({ sort: "document", document, kit: { audience, title: kitTitle, language } }, `${document.id}.pdf`);
+  };
   useEffect(() => {
     if (only === undefined || printed.current) return;
     printed.current = true;
@@ -133,7 +138,10 @@ function Pages({ pages, language }: PagesProps) {
           page={page}
           kept={only !== undefined && only !== "" && only !== page.id}
           onPrint={() => setOnly(page.id)}
-        />
+          onSave={() => save(page)}
+        >
+          {saved === page.id && <PaperStatus state={state} />}
+        </PageView>
       ))}
     </div>
   );

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { messageHoles } from "../../../../packages/handout/test/support/messageParts.js";
+import { paperEnglish } from "../../src/words/english/paper.js";
 import { settingsEnglish } from "../../src/words/english/settings.js";
 import { englishPage } from "../../src/words/english.js";
+import { paperSpanish } from "../../src/words/spanish/paper.js";
 import { settingsSpanish } from "../../src/words/spanish/settings.js";
 import { spanishPage } from "../../src/words/spanish.js";
 
@@ -12,6 +14,10 @@ describe("the page in Spanish", () => {
 
   it.each(Object.entries(settingsEnglish))("has the same placeholders in %s", (key, message) => {
     expect(messageHoles(settingsSpanish[key as keyof typeof settingsEnglish])).toEqual(messageHoles(message));
+  });
+
+  it.each(Object.entries(paperEnglish))("has the same placeholders in %s", (key, message) => {
+    expect(messageHoles(paperSpanish[key as keyof typeof paperEnglish])).toEqual(messageHoles(message));
   });
 
   it.each(Object.entries(englishPage))("has the same placeholders in %s", (key, message) => {

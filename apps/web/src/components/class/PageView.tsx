@@ -1,4 +1,6 @@
 import type { ClassDocument } from "@keepwright/handout";
+import type { ReactNode } from "react";
+import { usePaperWords } from "../../words/paperWords.js";
 import { useWords } from "../../words/words.js";
 import { BlockView, SourcesView } from "./BlockView.js";
 
@@ -7,11 +9,15 @@ interface PageViewProps {
   /** Not on paper, since another page alone is printed. */
   readonly kept: boolean;
   readonly onPrint: () => void;
+  readonly onSave: () => void;
+  /** What became of the last file that was asked for here. */
+  readonly children?: ReactNode;
 }
 
 /** One page of a class: to be looked at here, and printed alone or with the others. */
-export function PageView({ page, kept, onPrint }: PageViewProps) {
+export function PageView({ page, kept, onPrint, onSave, children }: PageViewProps) {
   const say = useWords();
+  const sayPaper = usePaperWords();
   const { title, subtitle, blocks, sources } = page;
   return (
     <article className={kept ? "class-page class-kept" : "class-page"} id={`class-${page.id}`}>
@@ -19,8 +25,12 @@ export function PageView({ page, kept, onPrint }: PageViewProps) {
       <p className="class-controls">
         <button type="button" onClick={onPrint}>
           {say("class.printOne", { title })}
+        </button>{" "}
+        <button type="button" onClick={onSave}>
+          {sayPaper("paper.saveDocument", { title })}
         </button>
       </p>
+      <div className="class-controls">{children}</div>
       {subtitle !== undefined && <p className="soft">{subtitle}</p>}
       {blocks.map((block, index) => (
         <BlockView key={index} block={block} />
