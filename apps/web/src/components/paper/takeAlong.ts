@@ -5,10 +5,13 @@ import {
   type LabelSheet,
   type LanguageName,
   labelRows,
+  lyingLots,
+  madeMoves,
   type Reminder,
   sheetView,
 } from "@keepwright/handout";
 import type { PaperSize } from "@keepwright/paper/browser";
+import { calendarDate } from "@keepwright/quantities";
 import type { PaperAsked } from "../../behaviour/paper/paperMessages.js";
 import type { MadePlan } from "../../behaviour/usePlan.js";
 
@@ -28,7 +31,7 @@ export const labelsAsked = (
   how: { readonly grid: LabelSheet; readonly start: number; readonly outlines: boolean },
 ): PaperAsked => ({
   sort: "labels",
-  rows: labelRows(context, made.plan, counted(made)),
+  rows: labelRows(context, made.plan, counted(made), lyingLots(made.asked.lots)),
   title: context.speaker.say("label.title"),
   language: context.speaker.tag,
   ...how,
@@ -37,14 +40,17 @@ export const labelsAsked = (
 /** The days of a plan as an iCalendar file, made at a moment in UTC. */
 export function calendarOf(
   context: HandoutContext,
-  { plan }: MadePlan,
+  { plan, asked }: MadePlan,
   reminder: Reminder | undefined,
   made: string,
 ): string {
-  const succession = { began: plan.from, name: "" };
-  const events = calendarEvents(context, plan, succession);
+  // Of a plan carried on, the days of the one before are told anew, not beside them.
+  const succession = { began: calendarDate(asked.standing?.began ?? plan.from), name: "" };
+  const lies = lyingLots(asked.lots);
+  const events = calendarEvents(context, plan, succession, lies);
   return calendarText(context, succession, events, plan.from, {
     made,
     reminders: reminder ? [reminder] : [],
+    madeMoves: madeMoves(plan, succession, lies),
   });
 }
