@@ -45,7 +45,12 @@ export type BatchRow = z.infer<typeof batchRowSchema>;
 
 export type RowCheck =
   | { readonly ok: true; readonly row: BatchRow; readonly id: string }
-  | { readonly ok: false; readonly problems: readonly Finding[] };
+  | {
+      readonly ok: false;
+      readonly problems: readonly Finding[];
+      /** Its id, where at least that can be read. */
+      readonly id?: string;
+    };
 
 const notJson = (text: string, why: string): RowCheck => ({
   ok: false,
@@ -67,6 +72,10 @@ export function checkRow(text: string, line: number): RowCheck {
     return notJson(text, error instanceof Error ? error.message : String(error));
   }
   const parsed = batchRowSchema.safeParse(given);
-  if (!parsed.success) return { ok: false, problems: schemaFindings(given, "row", parsed.error) };
+  if (!parsed.success) {
+    const problems = schemaFindings(given, "row", parsed.error);
+    const id = z.object({ id: batchRowSchema.shape.id.unwrap() }).safeParse(given);
+    return { ok: false, problems, ...(id.success && { id: id.data.id }) };
+  }
   return { ok: true, row: parsed.data, id: parsed.data.id ?? `row-${line}` };
 }

@@ -45,7 +45,7 @@ interface Rows {
 /** What is to be done with a line: a task; or its outcome at once, where it is wrong or its files are there already. */
 function sorted({ line, text }: NumberedLine, rows: Rows): RowTask | RowOutcome {
   const check = checkRow(text, line);
-  if (!check.ok) return { line, id: `row-${line}`, outcome: "failed", problems: check.problems };
+  if (!check.ok) return { line, id: check.id ?? `row-${line}`, outcome: "failed", problems: check.problems };
   const { id, row } = check;
   const first = rows.seen.get(sameName(id));
   if (first !== undefined) return { line, id, outcome: "failed", problems: [doubled(id, first)] };

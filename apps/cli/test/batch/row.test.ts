@@ -11,6 +11,8 @@ const problems = (text: string): string => {
 
 describe("a row of a batch", () => {
   it("needs its haul only, and is named by its line where it has no id", () => {
+    expect(checkRow('{"id":"box-4","haul":5}', 4)).toMatchObject({ ok: false, id: "box-4" });
+    expect(checkRow('{"id":"../box","haul":5}', 4)).not.toHaveProperty("id");
     expect(checkRow('{"haul":"2 apples"}', 7)).toEqual({ ok: true, id: "row-7", row: { haul: "2 apples" } });
     expect(checkRow('{"id":"caja-ñ.2","haul":"2 apples"}', 1)).toMatchObject({ ok: true, id: "caja-ñ.2" });
   });

@@ -12,7 +12,7 @@ import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
 import { safetySpan } from "./judgedLots.js";
 import { lotNames, placeNames } from "./names.js";
-import { harmLines, togetherLines } from "./neighbourLines.js";
+import { harmLines, togetherLines, worstAloneLines } from "./neighbourLines.js";
 
 /** What goes worst with one lot: the line, then why and what the plan does instead. */
 export interface ConflictView {
@@ -75,16 +75,9 @@ function blameLines(context: HandoutContext, conflict: Conflict, names: Names): 
   const { speaker } = context;
   if (conflict.cause !== "life") return [];
   if (conflict.neighbours.length === 0) return [speaker.say("judge.why.place")];
-  const { lifeAlone, joint } = conflict;
-  const [worst] = joint ? conflict.neighbours : [];
-  const only = (neighbour: Conflict["neighbours"][number]): string =>
-    speaker.say("judge.why.onlyNeighbour", {
-      name: names.get(neighbour.lot) ?? plainText(neighbour.lot),
-      span: about(context, lifeAlone.value - neighbour.daysLostBesideItAlone.value),
-    });
   return [
     ...harmLines(context, conflict, conflict.life.value, names),
-    ...(worst ? [only(worst)] : []),
+    ...worstAloneLines(context, conflict, names),
     ...togetherLines(context, conflict, conflict.life.value),
   ];
 }

@@ -154,6 +154,9 @@ function howLines({ speaker, units }: HandoutContext, { rule, changes }: Improve
     speaker.say("improve.how.one"),
     speaker.say("improve.how.range", { noise: mass(Math.max(1, Math.ceil(rule.plannerNoise))) }),
     speaker.say("improve.how.rule", { least: mass(rule.leastGain) }),
+    ...(changes.some(({ change, matters }) => matters && change.name === "lot fewer")
+      ? [speaker.say("improve.how.fewer")]
+      : []),
     ...(changes.some(({ change }) => change.name === "shopping twice")
       ? [speaker.say("improve.how.twice")]
       : []),

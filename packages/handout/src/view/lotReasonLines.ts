@@ -1,7 +1,7 @@
 import type { LotReason, Plan } from "@keepwright/planner";
 import type { HandoutContext } from "./context.js";
 import { placeNames, wholeLotNames } from "./names.js";
-import { harmLines, helpLines, type LotNames, togetherLines } from "./neighbourLines.js";
+import { harmLines, helpLines, type LotNames, togetherLines, worstAloneLines } from "./neighbourLines.js";
 import { rivalLine } from "./rivalLines.js";
 
 /** Most other places and wraps that are spoken of: the nearest rivals say enough. */
@@ -14,6 +14,7 @@ export function neighbourLines(context: HandoutContext, { here }: LotReason, nam
   const lines = [
     ...harmLines(context, neighbourhood, life.middle, names),
     ...helpLines(context, neighbourhood, life.middle, names),
+    ...worstAloneLines(context, neighbourhood, names),
     ...togetherLines(context, neighbourhood, life.middle),
   ];
   return lines.length > 0 ? lines : [context.speaker.say("why.nobody")];

@@ -62,6 +62,19 @@ export function helpLines(
   });
 }
 
+/** Where neighbours act together, what the worst of them does by itself: somebody is named. */
+export function worstAloneLines(
+  context: HandoutContext,
+  { neighbours, lifeAlone, joint }: Pick<Neighbourhood, "neighbours" | "lifeAlone" | "joint">,
+  names: LotNames,
+): string[] {
+  const [worst] = joint ? neighbours : [];
+  if (!worst) return [];
+  const name = names.get(worst.lot) ?? plainText(worst.lot);
+  const span = about(context, lifeAlone.value - worst.daysLostBesideItAlone.value);
+  return [context.speaker.say("judge.why.onlyNeighbour", { name, span })];
+}
+
 /** What all neighbours do together, and that they act together where that is so. */
 export function togetherLines(
   context: HandoutContext,

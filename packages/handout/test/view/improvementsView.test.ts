@@ -71,7 +71,7 @@ describe("what would help most, in words", () => {
   it("tells what counts with its range, and no low end nobody can tell from nothing", () => {
     expect(plain(view(changes).helps)).toEqual([
       "Buy one thing fewer, best of all: carrots with leaves on, about 450 g: about 300 g less waste (120 g to 480 g).",
-      "Set the refrigerator to 3.4 °C instead of 4.4 °C: about 90 g less waste (up to 180 g).",
+      "Set the refrigerator to 3.4 °C instead of 4.4 °C: about 90 g less waste (from next to nothing to 180 g).",
       "Close the vent of “Left drawer”: about 60 g less waste (30 g to 90 g).",
       "Shop twice, and buy this only on Thu 18 June: 450 g of carrots with leaves on and 3 bananas: about 50 g less waste (30 g to 70 g).",
     ]);
@@ -118,6 +118,7 @@ describe("what would help most, in words", () => {
     const text = improvementsText(handoutContext(catalogue()), view(changes)).replaceAll(/\s+/g, " ");
     expect(text).toContain("saves at least 25 g and even the low end of its range saves something");
     expect(text).toContain("lie apart (up to 1 g here)");
+    expect(text).toContain("What is not bought is not eaten either.");
     expect(text).toContain("as two plans, one after the other");
     expect(text).toContain("The refrigerator is warmer than");
     expect(text).not.toContain("mould");

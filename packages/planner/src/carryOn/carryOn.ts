@@ -16,6 +16,7 @@ import { type Past, pastOf } from "./past.js";
 import { type Previous, type PreviousRequest, previousFrom } from "./previous.js";
 import { type Remaining, remainingParts } from "./remaining.js";
 import { withBegunCut } from "./takenAsCut.js";
+import { refuseStateOfGone } from "./takenAsGone.js";
 
 /** What is asked: a plan with what it was made for, what happened since, and the day it is now. */
 export interface CarryOnRequest extends PreviousRequest {
@@ -101,6 +102,7 @@ function carrying(request: CarryOnRequest): Carrying {
   const day = elapsedDays(previous, request.on);
   const asTold = bindHappened(previous, request.on, happened);
   const remaining = remainingParts(previous, asTold, day);
+  refuseStateOfGone(asTold, remaining);
   const bound = withBegunCut(previous, asTold, remaining, day);
   const past = pastOf(previous, bound, day);
   const now = carriedHaul(previous, past, remaining, bound, happened, day);

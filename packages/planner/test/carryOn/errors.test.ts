@@ -9,6 +9,34 @@ const begun = begin(
 );
 const said = (of: object) => ({ lots: [of] });
 
+describe("what is told of something that the plan takes to be eaten", () => {
+  const eaten = begin(
+    request(
+      [lot("strawberry", 100), lot("cantaloupe", 400, { form: "cut" }), lot("apple", 2000)],
+      smallKitchen(),
+    ),
+  );
+  const gone = (id: string) => later(eaten, 3).haul.lots.every((one) => one.id !== id);
+  const id = eaten.request.haul.lots.find(({ commodity }) => commodity === "cantaloupe")!.id;
+
+  it.each<[string, object]>([
+    ["where it lies", { place: "counter" }],
+    ["how long it was out", { hoursOut: 3 }],
+    ["that it is still good", { seenGood: true }],
+    ["what is around it", { wrap: "none" }],
+  ])("is not passed over: %s", (_, told) => {
+    expect(gone(id)).toBe(true);
+    expect(() => later(eaten, 3, { lots: [{ lot: id, ...told }] })).toThrow(
+      /all of it is eaten by now.*how much is left/,
+    );
+  });
+  it("counts where it is told how much is left, and is no matter where all of it is gone", () => {
+    const left = later(eaten, 3, { lots: [{ lot: id, left: { grams: 200 }, hoursOut: 3 }] });
+    expect(left.haul.lots.some((one) => one.id === id)).toBe(true);
+    expect(() => later(eaten, 3, { lots: [{ lot: id, eaten: "all", hoursOut: 3 }] })).not.toThrow();
+  });
+});
+
 describe("what cannot have happened", () => {
   it.each<[string, number, object, RegExp]>([
     [

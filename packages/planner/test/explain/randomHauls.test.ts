@@ -93,15 +93,15 @@ describe("why here, in any haul", () => {
     }
   });
 
-  /** What is left of 0102's local optima: measured 2 % of alternatives in 40 hauls of 6 to 14 lots, one by 5 %, the rest by less than 2 % of the objective. */
+  /** What is left of 0102's local optima: measured 2 % of alternatives in 40 hauls of 6 to 14 lots, one by 5 %, the rest by less than 2 % of the objective; in those here 1.9 %, by at most 0.1 %. */
   it("little is better than the plan of a larger one, and is marked", () => {
     const told = cases.middling.flatMap(({ plan, reasons }) =>
       reasons.flatMap(rivals).map((one) => ({ one, total: plan.objective.total })),
     );
     const better = told.filter(({ one }) => one.worseBy.value < -1e-6);
-    expect(better.length).toBeLessThan(0.1 * told.length);
+    expect(better.length).toBeLessThan(0.04 * told.length);
     for (const { one, total } of better) {
-      expect(-one.worseBy.value).toBeLessThan(0.13 * total);
+      expect(-one.worseBy.value).toBeLessThan(0.05 * total);
       expect(one.grounds.includes("better")).toBe(one.worseBy.value <= -1);
     }
   });

@@ -37,7 +37,7 @@ export const carryOnWords = {
   "carryOn.gone.given away": "given away",
 
   "carryOn.because.came home": "It came home since.",
-  "carryOn.because.moved by hand": "It lay elsewhere than planned.",
+  "carryOn.because.moved by hand": "It was put elsewhere than planned.",
   "carryOn.because.cut since": "It has been cut since.",
   "carryOn.because.ripe sooner": "{count, plural, one {Ripe # day sooner.} other {Ripe # days sooner.}}",
   "carryOn.because.ripe later": "{count, plural, one {Ripe # day later.} other {Ripe # days later.}}",

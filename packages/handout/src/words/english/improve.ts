@@ -11,7 +11,7 @@ export const improveWords = {
   "heading.improveHow": "How this was worked out",
   "improve.noneMatters": "None of the changes tried matters for this haul.",
   "improve.gain": "{change}: about {gain} less waste ({low} to {high}).",
-  "improve.gainUpTo": "{change}: about {gain} less waste (up to {high}).",
+  "improve.gainUpTo": "{change}: about {gain} less waste (from next to nothing to {high}).",
   "improve.mayGain": "{change}: perhaps {gain} less waste, perhaps none.",
   "improve.worse": "{change}: about {loss} more waste.",
   "improve.noGain": "{change}.",
@@ -39,6 +39,8 @@ export const improveWords = {
     "The figures in brackets hold in about 8 cases of 10: they count how far plans from different starts lie apart (up to {noise} here) and what is not known about how long each kind lasts.",
   "improve.how.rule":
     "A change counts when it saves at least {least} and even the low end of its range saves something.",
+  "improve.how.fewer":
+    "What is not bought is not eaten either. Buying one thing fewer saves waste and takes the rest of it off the table.",
   "improve.how.twice":
     "Shopping twice was worked out as two plans, one after the other. What is left of the first goes into the second about as old as it is by then.",
 } as const satisfies Messages;

@@ -11,7 +11,7 @@ export const improveSpanish = {
   "heading.improveHow": "Cómo se calculó",
   "improve.noneMatters": "Ninguno de estos cambios importa para esta compra.",
   "improve.gain": "{change}: se pierden cerca de {gain} menos (de {low} a {high}).",
-  "improve.gainUpTo": "{change}: se pierden cerca de {gain} menos (hasta {high}).",
+  "improve.gainUpTo": "{change}: se pierden cerca de {gain} menos (de casi nada a {high}).",
   "improve.mayGain": "{change}: quizá se pierdan {gain} menos, quizá nada.",
   "improve.worse": "{change}: se pierden cerca de {loss} más.",
   "improve.noGain": "{change}.",
@@ -37,6 +37,8 @@ export const improveSpanish = {
   "improve.how.range":
     "Las cifras entre paréntesis valen en cerca de 8 de cada 10 casos. Cuentan cuánto cambia el plan según cómo empieza (aquí hasta {noise}) y lo que no se sabe de cuánto dura cada cosa.",
   "improve.how.rule": "Un cambio cuenta si salva al menos {least} y si hasta su cifra más baja salva algo.",
+  "improve.how.fewer":
+    "Lo que no se compra tampoco se come. Con una cosa menos se pierde menos, y también se come menos.",
   "improve.how.twice":
     "Para comprar en dos veces se hicieron dos planes, uno tras otro. Lo que queda del primero pasa al segundo con la edad que tiene entonces.",
 } as const satisfies Messages;
