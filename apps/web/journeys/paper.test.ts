@@ -230,13 +230,10 @@ describe("without a network", () => {
     const { page, close } = await plannedPage({ address, serviceWorkers: "allow", ...look });
     await controlled(page);
     await openTakeAlong(page);
-    await page
-      .getByText("The first time, what it is set with has to come from the network (12 MB)")
-      .first()
-      .waitFor();
+    await page.getByText("The first time this needs the network (12 MB)").first().waitFor();
     await end();
     await page.getByRole("button", { name: "Save the sheet" }).click();
-    await page.getByRole("alert").filter({ hasText: "Connect to it once (12 MB) and try again" }).waitFor();
+    await page.getByRole("alert").filter({ hasText: "Connect once (12 MB) and try again" }).waitFor();
     await close();
   });
 });

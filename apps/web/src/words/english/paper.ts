@@ -13,7 +13,7 @@ export const paperEnglish = {
   "paper.labelsAbout":
     "What it is, until when it is good, where it goes. Print at true size (100 %). Measure your label sheet first.",
   "paper.grid": "Label sheet",
-  "paper.gridName": "{page}, {columns} across and {rows} down, labels of {width} × {height} mm",
+  "paper.gridName": "{page}: {width} × {height} mm, {columns} × {rows}",
   "paper.start": "First free label",
   "paper.outlines": "Draw the edges, to try on plain paper",
   "paper.makeLabels": "Save the labels",
@@ -25,17 +25,16 @@ export const paperEnglish = {
   "paper.remind.same": "On the day at 8:00",
   "paper.remind.before": "The evening before at 18:00",
   "paper.makeCalendar": "Save the days",
-  "paper.print": "Print this plan as it is on the screen",
-  "paper.working": "Setting the page …",
-  "paper.first":
-    "The first time, what it is set with has to come from the network ({size} MB). After that it is on this device.",
+  "paper.print": "Print with the browser (looks different)",
+  "paper.working": "Making the page …",
+  "paper.first": "The first time this needs the network ({size} MB). After that it does not.",
   "paper.saved": "{count, plural, one {Saved: {name} (# page).} other {Saved: {name} (# pages).}}",
   "paper.savedDays": "Saved: {name}.",
   "paper.unreachable":
-    "What pages are set with is not on this device yet, and there is no network. Connect to it once ({size} MB) and try again, or print with your browser.",
+    "What makes the page is not on this device yet, and there is no network. Connect once ({size} MB) and try again, or print with your browser.",
   "paper.unprintable":
     "There are no letters to print {characters}. Name the kitchen and its places in Latin or Cyrillic letters.",
-  "paper.wrong": "The page could not be set: {problem}",
+  "paper.wrong": "The page could not be made: {problem}",
   "paper.saveDocument": "Save as PDF: {title}",
   "paper.file.sheet": "door-sheet-{date}.pdf",
   "paper.file.labels": "labels-{date}.pdf",

@@ -13,7 +13,7 @@ export const paperSpanish = {
   "paper.labelsAbout":
     "Qué es, hasta cuándo está bien, dónde va. Imprime a tamaño real (100 %). Mide antes tu hoja de etiquetas.",
   "paper.grid": "Hoja de etiquetas",
-  "paper.gridName": "{page}, {columns} a lo ancho y {rows} a lo largo, etiquetas de {width} × {height} mm",
+  "paper.gridName": "{page}: {width} × {height} mm, {columns} × {rows}",
   "paper.start": "Primera etiqueta libre",
   "paper.outlines": "Dibujar los bordes, para probar en papel común",
   "paper.makeLabels": "Guardar las etiquetas",
@@ -25,18 +25,17 @@ export const paperSpanish = {
   "paper.remind.same": "El mismo día a las 8:00",
   "paper.remind.before": "La tarde anterior a las 18:00",
   "paper.makeCalendar": "Guardar los días",
-  "paper.print": "Imprimir este plan como está en la pantalla",
-  "paper.working": "Componiendo la página…",
-  "paper.first":
-    "La primera vez, lo que la compone tiene que venir de la red ({size} MB). Después queda en este aparato.",
+  "paper.print": "Imprimir con el navegador (se ve distinto)",
+  "paper.working": "Haciendo la página…",
+  "paper.first": "La primera vez hace falta la red ({size} MB). Después ya no.",
   "paper.saved":
     "{count, plural, one {Se guardó: {name} (# página).} other {Se guardó: {name} (# páginas).}}",
   "paper.savedDays": "Se guardó: {name}.",
   "paper.unreachable":
-    "Lo que compone las páginas todavía no está en este aparato, y no hay red. Conéctate una vez ({size} MB) y prueba de nuevo, o imprime con tu navegador.",
+    "Lo que hace la página todavía no está en este aparato, y no hay red. Conéctate una vez ({size} MB) y prueba de nuevo, o imprime con tu navegador.",
   "paper.unprintable":
     "No hay letras para imprimir {characters}. Nombra la cocina y sus lugares con letras latinas o cirílicas.",
-  "paper.wrong": "No se pudo componer la página: {problem}",
+  "paper.wrong": "No se pudo hacer la página: {problem}",
   "paper.saveDocument": "Guardar como PDF: {title}",
   "paper.file.sheet": "hoja-para-la-puerta-{date}.pdf",
   "paper.file.labels": "etiquetas-{date}.pdf",
