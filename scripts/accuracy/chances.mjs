@@ -75,7 +75,7 @@ export function chancesSection(record) {
   const { draws, examples, generated } = record;
   return (
     "## Chances the planner claims\n\n" +
-    `For every meal the planner claims a chance of being eaten in time, from a log-normal life about one simulation at middle values. Here ${examples} worked examples and ${generated} generated hauls, each planned and ` +
+    `For every meal the planner claims a chance of being eaten in time (not past its best by then; whether it is ripe by then is told apart, and not counted here), from a log-normal life about one simulation at middle values. Here ${examples} worked examples and ${generated} generated hauls, each planned and ` +
     `each left unsorted, were carried out ${draws} times with temperatures, ages on arrival, biology and late meals drawn, the whole kitchen simulated each time ` +
     "([uncertainty](model/uncertainty.md), [decision](decisions/0108-draws.md)). **This checks the planner’s arithmetic of chance against its own model: the spreads are the same in both. It says nothing of real kitchens**; " +
     "for how often lives hold against publications, see Uncertainty.\n\n" +
