@@ -1,11 +1,12 @@
 import type { Page } from "playwright-core";
+import { expect } from "vitest";
 
 /** Key of the copy, and of what was all there was until version 2. */
 export const copyKey = "keepwright.haul";
 
-/** Until everything done on the page is in the database: then the copy's number is the database's. */
-export async function atRest(page: Page): Promise<void> {
-  await page.waitForFunction(async (key) => {
+/** Whether everything done on the page is in the database: then the copy's number is the database's. */
+const isAtRest = (page: Page): Promise<boolean> =>
+  page.evaluate(async (key) => {
     const { kept } = JSON.parse(localStorage.getItem(key) ?? "{}");
     if (!kept) return false;
     if (!(await indexedDB.databases()).some(({ name }) => name === "keepwright")) return false;
@@ -22,7 +23,10 @@ export async function atRest(page: Page): Promise<void> {
     database.close();
     return (row?.seen?.[kept.by] ?? 0) >= kept.number;
   }, copyKey);
-}
+
+/** Until everything done on the page is in the database. Asked again and again: `waitForFunction` does not wait for a promise's answer. */
+export const atRest = (page: Page): Promise<void> =>
+  expect.poll(() => isAtRest(page), { timeout: 30_000 }).toBe(true);
 
 /** Puts a record into the copy's place. */
 export const putCopy = (page: Page, value: string): Promise<void> =>
