@@ -1,4 +1,5 @@
 import type { Plan, PlannedLot } from "@keepwright/planner";
+import { calendarDate, daysBetween } from "@keepwright/quantities";
 import { type CountedLots, lotAmount } from "../view/amount.js";
 import { cautionLines } from "../view/cautions.js";
 import { laterStays } from "../view/laterStays.js";
@@ -43,7 +44,8 @@ function lotLines(
   const places = placeNames(handout, plan);
   const moves = laterStays(lot).map(({ stay, when }) =>
     say(moveKeys[when], {
-      day: Math.floor(stay.fromDay) + 1,
+      // By the calendar, as meals are counted: fromDay counts from an hour of the first day, not from midnight.
+      day: daysBetween(calendarDate(plan.from), calendarDate(stay.from)) + 1,
       place: places.get(stay.place) ?? stay.place,
       wrap: speaker.say(`wrap.${stay.wrap}`),
     }),

@@ -10,6 +10,7 @@ import {
 import { planFrom } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { englishGrade, spanishEase } from "../../../../scripts/lib/readingLevel.mjs";
+import { laterStays } from "../../src/view/laterStays.js";
 import { documentSentences } from "./documentSentences.js";
 import { classRequest, contextOf, spanish } from "./support.js";
 
@@ -77,6 +78,18 @@ describe("a kit", () => {
     expect(planFrom(household.plan)).toEqual(household.plan);
     expect(documentLines(document(kits.en, "household"))).toContain("Made up for this class: no real home.");
     expect(new Set(household.plan.lots.map(({ commodity }) => commodity))).toEqual(new Set(items));
+  });
+
+  it("tells moves of the worked household by the calendar's days, as meals are", () => {
+    const { plan } = kits.en.household;
+    const told = documentLines(document(kits.en, "household"))
+      .flatMap((line) => [...line.matchAll(/(?:about|before|On) day (\d+)/g)])
+      .map(([, day]) => Number(day));
+    const moved = plan.lots
+      .flatMap(laterStays)
+      .map(({ stay }) => 1 + (Date.parse(stay.from) - Date.parse(plan.from)) / 86_400_000);
+    expect(moved.length).toBeGreaterThan(0);
+    expect(told.sort()).toEqual(moved.sort());
   });
 
   it("names no day of anybody's calendar", () => {

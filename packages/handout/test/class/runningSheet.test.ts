@@ -1,7 +1,7 @@
 import { type ClassTopic, classParts, classTopics, heldParts } from "@keepwright/handout";
 import { describe, expect, it } from "vitest";
 import { runningSheet } from "../../src/class/running/runningSheet.js";
-import { contextOf } from "./support.js";
+import { contextOf, spanish } from "./support.js";
 
 const topicSets: readonly (readonly ClassTopic[])[] = [
   [...classTopics],
@@ -38,6 +38,17 @@ describe("the parts of a class", () => {
     expect(priorities.length).toBeGreaterThan(3);
     expect(heldParts(60, classTopics).dropped).toEqual([]);
     expect(new Set(classParts.map(({ priority }) => priority)).size).toBe(classParts.length);
+  });
+
+  it.each([
+    ["English", {}, "Ask about allergies before"],
+    ["Spanish", { audience: spanish }, "pregunta por alergias"],
+  ] as const)("in %s ask about allergies above the parts and in the welcome", (_, changes, asked) => {
+    const { blocks } = runningSheet(contextOf(["apple", "kale"], { ...changes, minutes: 10 }), []);
+    const table = blocks.findIndex(({ block }) => block === "table");
+    expect(JSON.stringify(blocks.slice(0, table))).toContain(asked);
+    const [welcome] = (blocks[table] as { readonly rows: readonly (readonly string[])[] }).rows;
+    expect(welcome?.join(" ")).toContain(asked);
   });
 
   it("the sheet names what was dropped, and its rows run from the first minute to the last", () => {

@@ -52,6 +52,8 @@ export function runningSheet(context: ClassContext, documents: readonly ClassDoc
     subtitle: say("running.subtitle", { minutes: request.minutes }),
     blocks: [
       { block: "text", text: say("running.about", { names: speaker.list(items.map(context.name)) }) },
+      // Before the parts: whoever reads it at the end has handed round food already.
+      { block: "caution", lines: [say("running.allergies")] },
       { block: "heading", text: say("running.bring") },
       {
         block: "list",
@@ -71,7 +73,6 @@ export function runningSheet(context: ClassContext, documents: readonly ClassDoc
       {
         block: "caution",
         lines: [
-          say("running.allergies"),
           speaker.say("caution.wash"),
           speaker.say("caution.cut-produce"),
           speaker.say("caution.local"),

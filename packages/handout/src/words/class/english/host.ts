@@ -75,7 +75,8 @@ export const hostEnglish = {
   "running.paper.running sheet": "this sheet",
 
   "running.part.welcome": "Welcome",
-  "running.do.welcome": "Ask: what did you throw out last week? No blame.",
+  "running.do.welcome":
+    "Ask about allergies before anyone eats or touches food. Then ask: what did you throw out last week? No blame.",
   "running.part.places": "Where it goes",
   "running.do.places": "Go through the places one by one. Say where, how, and how long.",
   "running.part.cards": "Sort it",

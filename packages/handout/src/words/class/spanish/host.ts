@@ -7,9 +7,9 @@ export const hostSpanish = {
   "household.together":
     "Todo esto está a la vez en una cocina. Por eso algo va en otro lugar que si está solo.",
   "household.lot": "{name}, {amount}: {wrap}.",
-  "household.move.ripe": "Cuando madure, hacia el día {day}, pásalo a “{place}”: {wrap}.",
-  "household.move.sooner": "Si madura antes del día {day}, pásalo a “{place}”: {wrap}.",
-  "household.move.day": "El día {day}, pásalo a “{place}”: {wrap}.",
+  "household.move.ripe": "Cuando todo madure, hacia el día {day}, pásalo a “{place}”: {wrap}.",
+  "household.move.sooner": "Si todo madura antes del día {day}, pásalo a “{place}”: {wrap}.",
+  "household.move.day": "El día {day}, pasa todo a “{place}”: {wrap}.",
   "household.eat": "Hasta el día {day}: {names}.",
   "household.left": "Sobra al final: {names}. Guarda, congela o comparte.",
   "household.source":
@@ -74,7 +74,8 @@ export const hostSpanish = {
   "running.paper.running sheet": "esta hoja",
 
   "running.part.welcome": "Saludo",
-  "running.do.welcome": "Pregunta: ¿qué tiraste la semana pasada? Sin culpas.",
+  "running.do.welcome":
+    "Antes de comer o tocar algo, pregunta por alergias. Luego: ¿qué tiraste la semana pasada? Sin culpas.",
   "running.part.places": "Dónde va",
   "running.do.places": "Ve lugar por lugar. Di dónde, cómo y cuánto dura.",
   "running.part.cards": "A su lugar",

@@ -23,7 +23,7 @@ export const kitSpanish = {
   "places.subtitle": "Una hoja para colgar",
   "places.heading": "{place} ({temperature})",
   "places.first": "{name}: {wrap}. {span}.",
-  "places.ripening": "{name}: {wrap}, hasta que madure. Luego “{next}”, {nextWrap}. {span} en total.",
+  "places.ripening": "{name}: {wrap}, hasta madurar. Luego “{next}”, {nextWrap}. {span} en total.",
   "places.alone":
     "Aquí se mira cada cosa por sí sola. En una cocina llena, puede que algo tenga que ir en otro sitio.",
 } as const satisfies Messages;

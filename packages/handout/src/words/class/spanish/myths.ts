@@ -14,7 +14,7 @@ export const mythsSpanish = {
 
   "myth.cold-tomato.said": "El tomate va en el refrigerador.",
   "myth.cold-tomato.true":
-    "{count, plural, one {{names}: a menos de unos {degrees} pierden sabor. Basta con # día. Deja fuera los enteros. Lo cortado sí va al frío.} other {{names}: a menos de unos {degrees} pierden sabor. Bastan # días. Deja fuera los enteros. Lo cortado sí va al frío.}}",
+    "{count, plural, one {{names}: a menos de unos {degrees} pierden sabor. Basta con # día. Deja fuera lo entero. Lo cortado sí va al frío.} other {{names}: a menos de unos {degrees} pierden sabor. Bastan # días. Deja fuera lo entero. Lo cortado sí va al frío.}}",
   "myth.cold-tomato.why": "El frío frena el moho. Para casi todo lo demás, va bien.",
 
   "myth.cold-for-all.said": "Todo dura más en el refrigerador.",
@@ -35,17 +35,17 @@ export const mythsSpanish = {
 
   "myth.ripens-later.said": "Toda fruta madura si esperas.",
   "myth.ripens-later.true":
-    "{names}: después del corte, ya no maduran más. Se ponen blandas, pero no dulces. Compra las que ya están a punto.",
+    "{names}: después del corte, esto ya no madura. Se pone blando, pero no dulce. Compra las que ya están a punto.",
   "myth.ripens-later.why": "La pera y el durazno sí maduran en casa. Es fácil creer que toda fruta lo hace.",
 
   "myth.cold-ripens.said": "La fruta dura madura en el refrigerador, solo que más lento.",
   "myth.cold-ripens.true":
-    "{names}: en el frío se paran. Deja fuera lo que está duro. Al frío va cuando ya está a punto.",
+    "{names}: en el frío, esto deja de madurar. Deja fuera lo que está duro. Al frío va cuando ya está a punto.",
   "myth.cold-ripens.why": "El frío guarda bien la fruta madura. Parece que también sirve para la dura.",
 
   "myth.gas.said": "La fruta madura puede ir junto a todo.",
   "myth.gas.true":
-    "{givers}: sueltan etileno, un gas que madura. En casas con manzanas en el refrigerador había unas {times} veces más de ese gas. Les quita días a: {takers}.",
+    "{givers}: sueltan etileno, un gas que madura. En casas con manzanas en el refrigerador había unas {times} veces más de ese gas. Quita días a: {takers}.",
   "myth.gas.why": "El gas no se ve ni se huele.",
 
   "myth.wash-first.said": "Lava todo en cuanto llegas a casa.",
@@ -58,17 +58,17 @@ export const mythsSpanish = {
 
   "myth.mould-soft.said": "Quita el moho y come el resto.",
   "myth.mould-soft.true":
-    "{names}: son blandos. Tira la pieza entera, aunque sea poca la mancha. No la huelas. Mira las de al lado.",
+    "{names}: esto es blando. Tira la pieza entera, aunque sea poca la mancha. No la huelas. Mira las de al lado.",
   "myth.mould-soft.why": "Solo se ve una mancha, y a nadie le gusta tirar comida.",
 
   "myth.mould-firm.said": "Una mancha de moho, y hay que tirar todo.",
   "myth.mould-firm.true":
-    "{names}: son firmes. Si la pieza está entera y la mancha es chica, corta al menos {size} a su lado y debajo. Que el cuchillo no toque el moho.",
+    "{names}: esto es firme. Si la pieza está entera y la mancha es chica, corta al menos {size} a su lado y debajo. Que el cuchillo no toque el moho.",
   "myth.mould-firm.why": "Para lo blando sí es así.",
 
   "myth.looks-fine.said": "Si se ve bien y huele bien, no hay peligro.",
   "myth.looks-fine.true":
-    "{count, plural, one {{names}: una vez cortado, crecen gérmenes que no se ven. Tapa, y guarda a {degrees} o menos. Come todo ese día.} other {{names}: una vez cortado, crecen gérmenes que no se ven. Tapa, y guarda a {degrees} o menos. Come todo en # días a lo más. El día del corte es el día 1.}}",
+    "{count, plural, one {{names}: en lo ya cortado crecen gérmenes que no se ven. Tapa, y guarda a {degrees} o menos. Come todo ese día.} other {{names}: en lo ya cortado crecen gérmenes que no se ven. Tapa, y guarda a {degrees} o menos. Come todo en # días a lo más. El día del corte es el día 1.}}",
   "myth.looks-fine.why": "Lo viejo casi siempre se ve mal. Los gérmenes no se ven.",
 
   "myth.fridge-cold.said": "Mi refrigerador se siente frío: ya basta.",
@@ -83,7 +83,7 @@ export const mythsSpanish = {
 
   "myth.green-potato.said": "Una papa verde, si se pela, está bien.",
   "myth.green-potato.true":
-    "La verde tiene más de un veneno. Quita lo verde y los brotes. Si está toda verde o sabe amarga, tírala.",
+    "La verde tiene más cantidad de un veneno. Quita lo verde y los brotes. Si está toda verde o sabe amarga, tírala.",
   "myth.green-potato.why": "Parece que lo verde solo está en la cáscara.",
 
   "myth.onion-potato.said": "La cebolla hace brotar la papa.",
