@@ -82,6 +82,7 @@ const blockSchema = z.discriminatedUnion("block", [
     question: z.string(),
     choices: lines,
     answer: z.int().min(0).optional().describe("Place of the right choice, counted from 0"),
+    right: z.string().optional().describe("The right choice with its letter, told as such"),
     why: z.string().optional(),
   }),
   z.strictObject({ block: z.literal("sources"), sources: z.array(source) }),

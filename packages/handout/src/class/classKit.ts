@@ -40,6 +40,8 @@ export type Block =
       readonly choices: readonly string[];
       /** Place of the right choice among them; absent on a sheet for those who are asked. */
       readonly answer?: number | undefined;
+      /** The right choice with its letter, told in words as the right one. */
+      readonly right?: string | undefined;
       readonly why?: string | undefined;
     }
   /** Where what stands just before comes from. */

@@ -21,7 +21,7 @@ export function blockLines(block: Block): string[] {
     case "choice":
       return [
         `${block.number}. ${block.question}`,
-        ...block.choices.map((choice, index) => (index === block.answer ? `→ ${choice}` : choice)),
+        ...block.choices.map((choice, index) => (index === block.answer ? (block.right ?? choice) : choice)),
         ...(block.why === undefined ? [] : [block.why]),
       ];
     case "sources":

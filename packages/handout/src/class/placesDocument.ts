@@ -1,67 +1,75 @@
+import type { Kitchen } from "@keepwright/planner";
 import { kitchenTitle, kitchenWords } from "../view/ordinaryNames.js";
 import { temperatureWords } from "../words/amounts.js";
 import { spanWords } from "../words/spans.js";
+import { apartGroups } from "./apartGroups.js";
 import type { ClassContext } from "./classContext.js";
 import type { Block, ClassDocument } from "./classKit.js";
 
-/** One kind in a line: how it lies in its first place, where it goes when ripe, and how long it lasts. */
-function placeLine(context: ClassContext, id: string): string {
+type Place = Kitchen["places"][number];
+
+/** What is told of a kind in a place: how it lies there first, and when it moves on; or that it comes there once it is ripe. */
+function placeLines(context: ClassContext, { id: place }: Place, id: string): string[] {
   const { handout, say } = context;
   const { speaker } = handout;
   const { stays, life } = context.answer(id).belongs;
-  const [stay, later] = stays;
-  const values = {
-    name: context.title(id),
-    wrap: speaker.say(`wrap.${stay?.wrap ?? "none"}`),
-    span: speaker.capital(spanWords(speaker, life.early, life.late)),
-  };
-  if (!later) return say("places.first", values);
-  return say("places.ripening", {
-    ...values,
-    next: kitchenWords(handout, later.name),
-    nextWrap: speaker.say(`wrap.${later.wrap}`),
+  const name = context.title(id);
+  return stays.flatMap((stay, index) => {
+    if (stay.place !== place) return [];
+    const wrap = speaker.say(`wrap.${stay.wrap}`);
+    if (index > 0) return [say("places.ripe", { name, wrap })];
+    const span = speaker.capital(spanWords(speaker, life.early, life.late));
+    const next = stays[1];
+    if (!next) return [say("places.first", { name, wrap, span })];
+    return [say("places.ripening", { name, wrap, span, next: kitchenWords(handout, next.name) })];
   });
 }
 
-/** All kinds on one page, place by place, as their answer sheets say. */
+const dotted = (items: readonly string[]): Block[] =>
+  items.length > 0 ? [{ block: "list", mark: "dot", items }] : [];
+
+function placeBlocks(context: ClassContext, place: Place): Block[] {
+  const { handout, say, items } = context;
+  const answers = items.map((id) => context.answer(id).belongs);
+  const here = items.filter((_, index) => answers[index]?.stays.some((stay) => stay.place === place.id));
+  if (here.length === 0) return [];
+  const settings = answers.flatMap(({ vents }) =>
+    vents.flatMap((vent) => (vent.place === place.id ? [vent.setting] : [])),
+  );
+  const groups = apartGroups(context, here);
+  const temperature = temperatureWords(handout.speaker, handout.units, place.temperature);
+  return [
+    {
+      block: "heading",
+      text: say("places.heading", { place: kitchenTitle(handout, place.name), temperature }),
+    },
+    ...dotted([...new Set(settings)].map((setting) => handout.speaker.say(`vent.${setting}`))),
+    ...groups.flatMap((group, index): Block[] => [
+      ...(groups.length > 1
+        ? [{ block: "text" as const, text: say("places.group", { number: index + 1 }) }]
+        : []),
+      ...dotted(group.flatMap((id) => placeLines(context, place, id))),
+    ]),
+  ];
+}
+
+/** All kinds, place by place, as their answer sheets say; what had better not lie side by side stands in groups apart. */
 export function placesDocument(context: ClassContext): ClassDocument {
   const { handout, say, items, kitchen } = context;
-  const units = handout.units;
-  const blocks = kitchen.places.flatMap((place): Block[] => {
-    const here = items.filter((id) => context.answer(id).belongs.stays[0]?.place === place.id);
-    if (here.length === 0) return [];
-    const settings = here.flatMap((id) =>
-      context.answer(id).belongs.vents.flatMap((vent) => (vent.place === place.id ? [vent.setting] : [])),
-    );
-    const temperature = temperatureWords(handout.speaker, units, place.temperature);
-    return [
-      {
-        block: "heading",
-        text: say("places.heading", { place: kitchenTitle(handout, place.name), temperature }),
-      },
-      {
-        block: "list",
-        mark: "dot",
-        items: [
-          ...[...new Set(settings)].map((setting) => handout.speaker.say(`vent.${setting}`)),
-          ...here.map((id) => placeLine(context, id)),
-        ],
-      },
-    ];
-  });
   return {
     id: "places",
     sort: "places",
     reader: "group",
     title: say("places.title"),
     subtitle: say("places.subtitle"),
+    // Cautions first: at the end they might stand alone on a second page, which nobody hangs up.
     blocks: [
-      ...blocks,
-      { block: "text", text: `${say("places.alone")} ${say("answer.range")}` },
       {
         block: "caution",
         lines: [handout.speaker.say("caution.cut-produce"), handout.speaker.say("caution.local")],
       },
+      { block: "text", text: `${say("places.alone")} ${say("places.groups")} ${say("answer.range")}` },
+      ...kitchen.places.flatMap((place) => placeBlocks(context, place)),
     ],
     sources: [],
     items,

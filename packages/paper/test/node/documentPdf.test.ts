@@ -20,13 +20,26 @@ describe("a document of a class kit as PDF", () => {
     expect([found.marked, found.title, found.language]).toEqual([true, "Everything", "en-GB"]);
     expect(new TextDecoder("latin1").decode(bytes)).toContain("<pdfuaid:part>1</pdfuaid:part>");
     expect([pages, found.pages, textSize]).toEqual([2, 2, 12]);
-    expect(found.headings).toEqual(["H1 First part", "H1 Second part", "H1 Where this comes from"]);
+    expect(found.headings).toEqual([
+      "H1 First part",
+      "H2 Kale",
+      "H2 1. Asked?",
+      "H2 2. Told?",
+      "H1 Second part",
+      "H1 Where this comes from",
+    ]);
     const order =
-      /Everything.*Below it.*First part.*5 kg.*dotted.*ticked.*numbered.*Where.*Drawer.*Food.*Room.*Kale.*3 L.*Careful.*Kale.*Where\?.*Cold.*Bag.*1\. Asked\?.*A\. yes.*B\. no.*2\. Told\?.*A\. left.*B\. right.*Because.*A book.*Second part.*A paper.*Invented kit/;
+      /Everything.*Below it.*First part.*5 kg.*dotted.*ticked.*numbered.*Where.*Drawer.*Food.*Room.*Kale.*3 L.*Careful.*Kale.*Where\?.*Cold.*Bag.*1\. Asked\?.*A\. yes.*B\. no.*2\. Told\?.*A\. left.*Right: B\. right.*Because.*A book.*Second part.*A paper.*Invented kit/;
     expect(found.spoken).toMatch(order);
     expect(found.farthest).toBeLessThan(0.99);
     expect([...new Set(found.colours)].sort()).toEqual(["#000000", "#ffffff"]);
     expect(found.drawn).toMatch(/Page 1 of 2.*Page 2 of 2/);
+  });
+
+  it("has its questions at the first level where it has no other headings", async () => {
+    const blocks = all.blocks.filter(({ block }) => block === "choice" || block === "cards");
+    const { headings } = await readPdf(documentPdf({ ...all, blocks, sources: [] }, options).bytes);
+    expect(headings).toEqual(["H1 Kale", "H1 1. Asked?", "H1 2. Told?"]);
   });
 
   it("is never below 18 pt in large print, the number of the page aside", async () => {

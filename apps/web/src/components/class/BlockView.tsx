@@ -99,9 +99,10 @@ function CardsView({ block: { cards } }: { readonly block: Of<"cards"> }) {
   );
 }
 
-const letters = "abcdefghij";
+const letters = "ABCDEFGHIJ";
 
-function ChoiceView({ block: { number, question, choices, answer, why } }: { readonly block: Of<"choice"> }) {
+function ChoiceView({ block }: { readonly block: Of<"choice"> }) {
+  const { number, question, choices, answer, right, why } = block;
   return (
     <div className="class-choice">
       <p>
@@ -112,7 +113,7 @@ function ChoiceView({ block: { number, question, choices, answer, why } }: { rea
       <ul>
         {choices.map((choice, index) => (
           <li key={choice}>
-            {letters[index]}) {index === answer ? <strong>{choice} ✓</strong> : choice}
+            {index === answer ? <strong>{right ?? choice}</strong> : `${letters[index]}. ${choice}`}
           </li>
         ))}
       </ul>

@@ -18,6 +18,19 @@ const choiceBlock = ({ question, choices }: Question, index: number): Block => (
   choices: choices.map(({ text }) => text),
 });
 
+const letters = "ABCDEFGHIJ";
+
+/** A question with its answer: told in words, since an arrow and bold letters say nothing to whoever hears them. */
+const answeredBlock = ({ say }: ClassContext, asked: Question, index: number): Block => ({
+  ...(choiceBlock(asked, index) as Extract<Block, { block: "choice" }>),
+  answer: asked.answer,
+  right: say("quiz.right", {
+    letter: letters[asked.answer] ?? "",
+    choice: asked.choices[asked.answer]?.text ?? "",
+  }),
+  why: asked.why,
+});
+
 /** Sources of questions, each told by the number of its question. */
 const sourcesOf = (context: ClassContext, questions: readonly Question[]) =>
   kitSources(
@@ -56,16 +69,7 @@ export function quizDocuments(context: ClassContext, questions: readonly Questio
       reader: "host",
       title: say("quiz.answers"),
       subtitle: say("kit.host"),
-      blocks: [
-        ...questions.map(
-          (question, index): Block => ({
-            ...(choiceBlock(question, index) as Extract<Block, { block: "choice" }>),
-            answer: question.answer,
-            why: question.why,
-          }),
-        ),
-        care,
-      ],
+      blocks: [...questions.map((question, index) => answeredBlock(context, question, index)), care],
       sources: sourcesOf(context, questions),
       items,
     },

@@ -20,9 +20,13 @@ export const kitEnglish = {
   "size.cut": "{centimetres} cm (1 inch)",
 
   "places.title": "Where it all goes",
-  "places.subtitle": "One page to hang up",
+  "places.subtitle": "To hang up on a wall",
   "places.heading": "{place} ({temperature})",
   "places.first": "{name}: {wrap}. {span}.",
-  "places.ripening": "{name}: {wrap}, until ripe. Then “{next}”, {nextWrap}. {span} in all.",
+  "places.ripening": "{name}: {wrap}, until ripe. Then “{next}”. {span} in all.",
+  "places.ripe": "{name}, once ripe: {wrap}.",
+  "places.group": "Group {number}, apart from the others here:",
+  "places.groups":
+    "Groups lie apart: gas or smell from one harms another. Give each its own drawer or shelf where you can.",
   "places.alone": "Each thing is looked at by itself here. In a full kitchen some may have to lie elsewhere.",
 } as const satisfies Messages;

@@ -5,6 +5,7 @@ export const quizEnglish = {
   "quiz.title": "What do you think?",
   "quiz.subtitle": "Tick one box for each.",
   "quiz.answers": "Answers to the questions",
+  "quiz.right": "Right: {letter}. {choice}",
   "quiz.figure": "question {number}",
 
   "cards.title": "Cards to ask each other",

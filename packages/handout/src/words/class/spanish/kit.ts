@@ -20,10 +20,14 @@ export const kitSpanish = {
   "size.cut": "{centimetres} cm (1 pulgada)",
 
   "places.title": "Dónde va cada cosa",
-  "places.subtitle": "Una hoja para colgar",
+  "places.subtitle": "Para colgar en la pared",
   "places.heading": "{place} ({temperature})",
   "places.first": "{name}: {wrap}. {span}.",
-  "places.ripening": "{name}: {wrap}, hasta madurar. Luego “{next}”, {nextWrap}. {span} en total.",
+  "places.ripening": "{name}: {wrap}, hasta madurar. Luego “{next}”. {span} en total.",
+  "places.ripe": "{name}, ya a punto: {wrap}.",
+  "places.group": "Grupo {number}, lejos de los otros de aquí:",
+  "places.groups":
+    "Los grupos van lejos: el gas o el olor de uno daña a otro. Si puedes, un cajón o una repisa para cada uno.",
   "places.alone":
     "Aquí se mira cada cosa por sí sola. En una cocina llena, puede que algo tenga que ir en otro sitio.",
 } as const satisfies Messages;

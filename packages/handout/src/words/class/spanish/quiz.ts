@@ -5,6 +5,7 @@ export const quizSpanish = {
   "quiz.title": "¿Tú qué crees?",
   "quiz.subtitle": "Marca una casilla en cada una.",
   "quiz.answers": "Respuestas a las preguntas",
+  "quiz.right": "Correcta: {letter}. {choice}",
   "quiz.figure": "pregunta {number}",
 
   "cards.title": "Tarjetas para preguntar",
