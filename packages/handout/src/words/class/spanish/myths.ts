@@ -35,7 +35,7 @@ export const mythsSpanish = {
 
   "myth.ripens-later.said": "Toda fruta madura si esperas.",
   "myth.ripens-later.true":
-    "{names}: después del corte, esto ya no madura. Se pone blando, pero no dulce. Compra las que ya están a punto.",
+    "{names}: después del corte, esto ya no madura. Se pone blando, pero no dulce. Compra lo que ya está a punto.",
   "myth.ripens-later.why": "La pera y el durazno sí maduran en casa. Es fácil creer que toda fruta lo hace.",
 
   "myth.cold-ripens.said": "La fruta dura madura en el refrigerador, solo que más lento.",
