@@ -8,11 +8,12 @@ import { messageHoles, messageTexts } from "../support/messageParts.js";
 const { en, es } = classWords as { en: Record<string, string>; es: Record<string, string> };
 const folder = fileURLToPath(new URL("../../src/class/", import.meta.url));
 const command = fileURLToPath(new URL("../../../../apps/cli/src/", import.meta.url));
+const paper = fileURLToPath(new URL("../../../paper/src/", import.meta.url));
 const filesIn = (path: string) =>
   (readdirSync(path, { recursive: true }) as string[])
     .filter((file) => file.endsWith(".ts"))
     .map((file) => readFileSync(path + file, "utf8"));
-const code = [...filesIn(folder), ...filesIn(command)].join("\n");
+const code = [...filesIn(folder), ...filesIn(command), ...filesIn(paper)].join("\n");
 
 describe("the words of class kits", () => {
   it("have the same keys and want the same values in both languages", () => {

@@ -60,6 +60,19 @@ describe("a document of a class kit as PDF", () => {
     expect(long.textSize).toBeLessThan(short.textSize);
   });
 
+  it("never has the credit alone on a page after a list, in large print", async () => {
+    for (let count = 14; count <= 40; count += 1) {
+      const items = Array.from({ length: count }, (_, index) => `Line ${index + 1}.`);
+      const blocks = [{ block: "list" as const, mark: "dot" as const, items }];
+      const document: ClassDocument = { ...all, sort: "places", blocks, sources: [] };
+      const { drawn } = await readPdf(documentPdf(document, { ...options, print: "large" }).bytes);
+      // The foot of a page comes last on it; a single page has none.
+      const last = drawn.split(/Page \d+ of \d+/).findLast((text) => text.trim() !== "");
+      expect(last, `${count} lines`).toContain(`Line ${count}.`);
+      expect(last, `${count} lines`).toContain("Invented kit.");
+    }
+  });
+
   it("is the same to the byte when it is made again", () => {
     const [one, other] = [documentPdf(all, options).bytes, documentPdf(all, options).bytes];
     expect(Buffer.from(one).equals(Buffer.from(other))).toBe(true);
