@@ -215,6 +215,8 @@ export const commoditySchema = z.strictObject({
     /** Time and temperature control for safety: cut melon, cut tomato, cut leafy greens, sprouts, peeled or cooked produce. */
     timeTemperatureControl: z.strictObject({ value: z.boolean(), ...evidence }),
   }),
+  /** Sold as it is under time and temperature control, before anybody cuts it at home: ready-washed cut leaves, seed sprouts. */
+  controlledAsSold: z.strictObject({ value: z.literal(true), ...evidence }).optional(),
   /** Raw it can make people ill: whoever gets a plan with it is told to cook it through. */
   mustBeCooked: z.strictObject({ value: z.literal(true), ...evidence }).optional(),
   /** Does it keep with its stems in a glass of water? */

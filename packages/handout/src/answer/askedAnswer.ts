@@ -46,12 +46,16 @@ function tooWarm({ refrigerators }: Kitchen, { safety }: Catalogue): boolean {
   return limit !== undefined && refrigerators.some(({ temperature }) => temperature > limit);
 }
 
-function cautionsIn(cautions: readonly string[], form: AskedState["form"], kitchen: Kitchen): string[] {
+function cautionsIn(
+  cautions: readonly string[],
+  { form, limited }: Pick<AskedState, "form"> & { readonly limited: boolean },
+  kitchen: Kitchen,
+): string[] {
   const cut = cautions.filter((name) => isOfCut(name));
   // A small spot may be cut away from what is firm and whole only.
   const rest = cautions.filter((name) => !isOfCut(name) && !(form === "cut" && name === "mould-firm"));
-  const none = form === "cut" && !inRefrigerator(kitchen) ? ["no-refrigerator-for-cut-produce"] : [];
-  return form === "cut" ? [...none, ...cut, ...rest] : [...rest, ...cut];
+  const none = limited && !inRefrigerator(kitchen) ? ["no-refrigerator-for-cut-produce"] : [];
+  return limited ? [...none, ...cut, ...rest] : [...rest, ...cut];
 }
 
 const ripenessAsked = (catalogue: Catalogue, id: string, { form, ripeness }: AskedState): number => {
@@ -80,6 +84,7 @@ export function askedBeforehand(
   { form, ripeness }: AskedState,
 ): AskedBeforehand {
   const commodity = commodityOf(catalogue, id);
+  const limited = form === "cut" || commodity.controlledAsSold !== undefined;
   return {
     commodity: id,
     form,
@@ -88,7 +93,7 @@ export function askedBeforehand(
     preparation: form === "cut" ? [] : commodity.preparation.map((step) => step.do),
     cautions: [
       ...(tooWarm(kitchen, catalogue) ? ["refrigerator-too-warm"] : []),
-      ...cautionsIn(cautionsOf(commodity, produceFromCommodity(commodity)), form, kitchen),
+      ...cautionsIn(cautionsOf(commodity, produceFromCommodity(commodity)), { form, limited }, kitchen),
     ],
   };
 }

@@ -4,7 +4,9 @@ import {
   endings,
   lifeRange,
   lifeSpread,
+  lifeWithin,
   type Produce,
+  produceAtTemperature,
   simulate,
   usualSpentSpread,
 } from "@keepwright/physics";
@@ -56,8 +58,10 @@ export function lifeAt(
     spentSpread: usualSpentSpread,
     carried: carriedFrom(outcome.endDay, produce.storageLifeDays),
   });
+  const { safetyRate } = produceAtTemperature(produce, whole, temperature);
+  const safeDays = safetyRate > 0 ? 1 / safetyRate : Number.POSITIVE_INFINITY;
   const life = {
-    ...lifeRange({ median: outcome.endDay, spread }),
+    ...lifeWithin(lifeRange({ median: outcome.endDay, spread }), safeDays),
     unit: "d" as const,
     endedBy: outcome.endedBy,
   };

@@ -156,6 +156,10 @@ function sproutingOf({ sprouting }: Produce, form: LotForm, celsius: number): nu
   return 1 / interpolateLogarithm(sprouting, celsius, { outside: "hold" });
 }
 
+/** The safe time of what is cut, or is sold under the same control. */
+const safetyOf = (produce: Produce, form: LotForm, celsius: number): number =>
+  form.cut || produce.controlledAsSold ? cutSafetyRate(celsius, produce.timeTemperatureControl) : 0;
+
 function ethyleneOf(produce: Produce, form: LotForm, celsius: number) {
   const wound = form.cut ? Math.log(woundEthyleneFactor) : 0;
   return {
@@ -202,7 +206,7 @@ export function produceAtTemperature(produce: Produce, form: LotForm, celsius: n
     injuries: injuriesOf(produce, celsius),
     harmRate: harm.harmRate,
     harmMost: harm.harmMost,
-    safetyRate: form.cut ? cutSafetyRate(celsius, produce.timeTemperatureControl) : 0,
+    safetyRate: safetyOf(produce, form, celsius),
     greeningRate: produce.greensInLightDays ? 1 / produce.greensInLightDays : 0,
     logEthyleneUnripe: ethylene.logEthyleneUnripe,
     logEthyleneRipe: ethylene.logEthyleneRipe,

@@ -95,7 +95,7 @@ function ethyleneOf({ ethylene }: Commodity) {
  * end where the lower is 0), the recommended temperature at its middle (or its coldest safe part), the humidity at its upper end; a fall of respiration on warming is held level.
  */
 export function produceFromCommodity(commodity: Commodity): Produce {
-  const { storage, decay, cut, greensInLight, sprouting } = commodity;
+  const { storage, decay, cut, controlledAsSold, greensInLight, sprouting } = commodity;
   return {
     id: commodity.id,
     respiration: withoutDips(temperatureTable(commodity.respiration)),
@@ -117,5 +117,6 @@ export function produceFromCommodity(commodity: Commodity): Produce {
     eatingEffects: eatingEffectsOf(commodity),
     cutLifeDaysAt5: cut.life.value,
     timeTemperatureControl: cut.timeTemperatureControl.value,
+    ...(controlledAsSold && { controlledAsSold: controlledAsSold.value }),
   };
 }

@@ -52,4 +52,6 @@ export interface Produce {
   readonly eatingEffects: readonly EatingEffect[];
   readonly cutLifeDaysAt5: number;
   readonly timeTemperatureControl: boolean;
+  /** Under that control as it is sold, not only once it is cut. */
+  readonly controlledAsSold?: true;
 }

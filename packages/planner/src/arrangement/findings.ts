@@ -3,6 +3,7 @@ import type { BoundPlace } from "../problem/bindKitchen.js";
 import type { Problem } from "../problem/problem.js";
 import type { Part } from "../problem/programme.js";
 import { isCover, suitableWraps } from "../rules/suitableWraps.js";
+import { hasSafeTime } from "../rules/underControl.js";
 import type { Evaluation } from "../search/evaluate.js";
 import type { ArrangementFinding } from "./judgement.js";
 
@@ -16,9 +17,9 @@ interface Laid {
 /** What can make people ill: told before anything else. The rules and their sources: rules/cutInRefrigerator, safeTime, suitableWraps. */
 function safetyFindings({ part, lot, places }: Laid): ArrangementFinding[] {
   const { id } = lot.lot;
-  if (lot.form.cut) {
+  if (hasSafeTime(lot)) {
     const warm = places.find(({ cold }) => !cold);
-    const bare = part.programme.stays.some(({ wrap }) => !isCover(wrap));
+    const bare = lot.form.cut && part.programme.stays.some(({ wrap }) => !isCover(wrap));
     return [
       ...(warm ? [{ finding: "cut out of refrigerator" as const, lot: id, place: warm.place.id }] : []),
       ...(bare ? [{ finding: "cut uncovered" as const, lot: id }] : []),

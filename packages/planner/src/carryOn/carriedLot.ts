@@ -5,6 +5,7 @@ import { type Lot, ripenessOfWord } from "../problem/lot.js";
 import { wantedThen } from "../problem/wish.js";
 import { dailyLimit } from "../rules/portionsADay.js";
 import { safeTimeUsed, usedOutOfRefrigerator } from "../rules/safeTime.js";
+import { hasSafeTime } from "../rules/underControl.js";
 import type { BoundHappening } from "./bindHappened.js";
 import type { Past } from "./past.js";
 import type { Previous } from "./previous.js";
@@ -42,7 +43,7 @@ function safeTime(carried: CarriedPart, cutDay: number | undefined): number {
   const hours = said.reduce((sum, one) => sum + (one.said.hoursOut ?? 0), 0);
   const out = usedOutOfRefrigerator(previous.problem, hours);
   if (cutDay === undefined)
-    return (lot.form.cut ? out : 0) + safeTimeUsed(previous.problem, lot, programme, stayStarts, day);
+    return (hasSafeTime(lot) ? out : 0) + safeTimeUsed(previous.problem, lot, programme, stayStarts, day);
   const cut = { ...lot, form: { ...lot.form, cut: true } };
   const used = (until: number) => safeTimeUsed(previous.problem, cut, programme, stayStarts, until);
   return out + used(day) - used(cutDay);
@@ -62,7 +63,7 @@ function stateNow(carried: CarriedPart, cutDay: number | undefined, safeUsed: nu
     const share = (day - cutDay) / lot.produce.cutLifeDaysAt5;
     state.senescence = Math.max(state.senescence, share);
   }
-  if (lot.form.cut || cutDay !== undefined) state.safety = Math.max(state.safety, safeUsed);
+  if (hasSafeTime(lot) || cutDay !== undefined) state.safety = Math.max(state.safety, safeUsed);
   return state;
 }
 

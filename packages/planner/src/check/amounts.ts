@@ -1,5 +1,6 @@
 import type { Lot } from "../problem/lot.js";
 import { alike, type PlanFault, sum, unless } from "./fault.js";
+import { comesWet } from "./replay.js";
 import { kindOf, lotOf, partsOf, portionsOf, type Subject } from "./subject.js";
 
 /** Pieces that are portions of their own (or several) are not cut to split a lot: grams of one, or nothing where that does not bind. */
@@ -114,13 +115,7 @@ export const stateOnArrival = (subject: Subject): PlanFault[] =>
     const again = lot.carried ? part.preparation.filter((name) => !stillToDo.includes(name)) : [];
     return [
       ...unless(again.length === 0, "preparation", part.id, again.join(", "), "nothing done before"),
-      ...unless(
-        (lot.washed && !lot.carried?.dry) || !dried,
-        "preparation",
-        part.id,
-        "dry well",
-        "nothing wet to dry",
-      ),
+      ...unless(comesWet(subject, part) || !dried, "preparation", part.id, "dry well", "nothing wet to dry"),
       ...unless(part.form === lot.form, "state on arrival", part.id, part.form, lot.form),
       ...unless(
         part.washed === lot.washed,

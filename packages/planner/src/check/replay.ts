@@ -72,6 +72,13 @@ function stayAgain(
   };
 }
 
+/** Washed and not dried since; the packer has spun leaves dry that are sold under time and temperature control. */
+export function comesWet(subject: Subject, part: PlannedLot): boolean {
+  const { organ, controlledAsSold } = kindOf(subject, part);
+  const { washed, carried } = lotOf(subject, part);
+  return washed && !carried?.dry && !(organ === "leaf" && controlledAsSold);
+}
+
 function partAgain(subject: Subject, air: Airs, part: PlannedLot): SimulatedLot {
   const produce = produceFromCommodity(kindOf(subject, part));
   const { extraDays, carried } = lotOf(subject, part);
@@ -83,7 +90,7 @@ function partAgain(subject: Subject, air: Airs, part: PlannedLot): SimulatedLot 
     form: {
       cut: part.form === "cut",
       tops: part.tops,
-      wet: part.washed && !carried?.dry && !part.preparation.includes("dry well"),
+      wet: comesWet(subject, part) && !part.preparation.includes("dry well"),
     },
     ripeness: part.ripeness,
     spent: Math.min(mostSpent, extraDays / wholeLife),

@@ -50,12 +50,16 @@ function timeUsed(subject: Subject, part: PlannedLot, day: number): number {
   );
 }
 
+/** Cut, or of a kind sold under time and temperature control as it is. */
+const isLimited = (subject: Subject, part: PlannedLot): boolean =>
+  lotOf(subject, part).form === "cut" || kindOf(subject, part).controlledAsSold !== undefined;
+
 /**
- * Cut produce lies in a refrigerator from the first day where there is one. Otherwise the plan must carry the caution that
+ * Such produce lies in a refrigerator from the first day where there is one. Otherwise the plan must carry the caution that
  * there is none.
  */
 export const cutInRefrigerator = (subject: Subject): PlanFault[] => {
-  const cut = subject.plan.lots.filter((part) => lotOf(subject, part).form === "cut");
+  const cut = subject.plan.lots.filter((part) => isLimited(subject, part));
   if (!subject.kitchen.places.some((place) => place.refrigerator !== undefined)) {
     const name = "no-refrigerator-for-cut-produce";
     return cut.flatMap((part) =>
@@ -77,7 +81,7 @@ export const cutInRefrigerator = (subject: Subject): PlanFault[] => {
 
 /** Whether a part may no longer be eaten on a day. Rounding of the sum of stays is forgiven, nothing else. */
 export const pastSafe = (subject: Subject, part: PlannedLot, day: number): boolean =>
-  lotOf(subject, part).form === "cut" && timeUsed(subject, part, day) > 1 + 1e-9;
+  isLimited(subject, part) && timeUsed(subject, part, day) > 1 + 1e-9;
 
 /** No cut produce is planned to be eaten once its safe time is over. */
 export const safetyLimit = (subject: Subject): PlanFault[] =>
@@ -111,7 +115,12 @@ export const cautionsGiven = ({ plan, haul, kitchen, catalogue }: Subject): Plan
   const limitOf = catalogue.safety.get("refrigerator-at-most")?.value ?? Number.NEGATIVE_INFINITY;
   const needed = [
     "local",
-    ...(haul.lots.some((lot) => lot.form === "cut") ? ["cut-produce"] : []),
+    ...(haul.lots.some(
+      ({ form, commodity }) =>
+        form === "cut" || catalogue.commodities.get(commodity)?.controlledAsSold !== undefined,
+    )
+      ? ["cut-produce"]
+      : []),
     ...(kitchen.refrigerators.some(({ temperature }) => temperature > limitOf)
       ? ["refrigerator-too-warm"]
       : []),

@@ -2,6 +2,7 @@ import type { LotOutcome } from "@keepwright/physics";
 import { keyedUniform } from "@keepwright/quantities";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
+import { hasSafeTime } from "../rules/underControl.js";
 import { eatingHabits } from "../rules/weights.js";
 import type { Occasion, PlannedMeals } from "./meals.js";
 import type { Repeated } from "./simulateDraw.js";
@@ -24,7 +25,7 @@ export function firstPortions({ choice, occasions }: PlannedMeals): number[][] {
 /** Good and safe on a day. The safe time is the household's rule, so an end by it is left to the rule. */
 export function isGood(lot: BoundLot, outcome: LotOutcome, lastSafe: number, day: number): boolean {
   if (day > lastSafe) return false;
-  return (lot.form.cut && outcome.endedBy === "safety") || outcome.endDay > day;
+  return (hasSafeTime(lot) && outcome.endedBy === "safety") || outcome.endDay > day;
 }
 
 /** The day a portion is eaten on in a draw: as planned, or late [d from the first]. What is left over has no day to be missed. */

@@ -65,6 +65,10 @@ function portioning({ grams, pieces, form, carried }: Lot, portion: number) {
   return { portions: Math.max(1, Math.round(grams / portion)), splitUnit: 1 };
 }
 
+/** Leaves sold under time and temperature control were spun dry after washing (common practice, no source); all else that came washed is wet until dried. */
+const comesWet = ({ washed, carried }: Lot, { controlledAsSold }: Produce, { organ }: Commodity): boolean =>
+  washed && !carried?.dry && !(controlledAsSold && organ === "leaf");
+
 const produceOf = new WeakMap<Commodity, Produce>();
 
 /** The constants of a kind, the same object each time: what is worked out about them is kept by it. */
@@ -84,7 +88,7 @@ function bindLot(
 ): BoundLot {
   const commodity = catalogue.commodities.get(lot.commodity)!;
   const produce = produceFrom(commodity);
-  const form = { cut: lot.form === "cut", tops: lot.tops, wet: lot.washed && !lot.carried?.dry };
+  const form = { cut: lot.form === "cut", tops: lot.tops, wet: comesWet(lot, produce, commodity) };
   const { portions, splitUnit } = portioning(lot, commodity.household.portion.value);
   return {
     index,

@@ -2,6 +2,7 @@ import type { BoundLot } from "../problem/bindHaul.js";
 import { warmestSafeRefrigerator } from "../problem/kitchenWarnings.js";
 import type { PlannedLot } from "../problem/plan.js";
 import type { Problem } from "../problem/problem.js";
+import { hasSafeTime } from "./underControl.js";
 
 const anyLot = (problem: Problem, holds: (lot: BoundLot) => boolean): boolean => problem.lots.some(holds);
 
@@ -9,6 +10,10 @@ function refrigeratorTooWarm({ kitchen, catalogue }: Problem): boolean {
   const limit = catalogue.safety.get("refrigerator-at-most")?.value ?? warmestSafeRefrigerator;
   return kitchen.refrigerators.some(({ temperature }) => temperature > limit);
 }
+
+/** Leaves said to be washed, or sold so. */
+const isWashedGreen = ({ lot, produce, commodity }: BoundLot): boolean =>
+  commodity.organ === "leaf" && (lot.washed || produce.controlledAsSold === true);
 
 /**
  * Safety cautions that hold for a haul in a kitchen, by name; their words are made in handout. Always ends with the
@@ -18,19 +23,21 @@ function refrigeratorTooWarm({ kitchen, catalogue }: Problem): boolean {
  */
 export function cautions(problem: Problem, planned: readonly Pick<PlannedLot, "cutOpen">[] = []): string[] {
   const open = planned.flatMap(({ cutOpen = [] }) => cutOpen);
-  const cut = (lot: BoundLot): boolean => lot.form.cut;
   const whole = (lot: BoundLot): boolean => !lot.form.cut;
   const holds: readonly (readonly [string, boolean])[] = [
     ["wild-mushrooms", anyLot(problem, (lot) => lot.commodity.id === "wild-mushroom")],
     ["refrigerator-too-warm", refrigeratorTooWarm(problem)],
-    ["no-refrigerator-for-cut-produce", anyLot(problem, cut) && !problem.places.some(({ cold }) => cold)],
-    ["cut-produce", anyLot(problem, cut) || open.length > 0],
+    [
+      "no-refrigerator-for-cut-produce",
+      anyLot(problem, hasSafeTime) && !problem.places.some(({ cold }) => cold),
+    ],
+    ["cut-produce", anyLot(problem, hasSafeTime) || open.length > 0],
     [
       "cut-ready-to-eat",
-      anyLot(problem, (lot) => lot.form.cut && lot.produce.timeTemperatureControl) ||
+      anyLot(problem, (lot) => hasSafeTime(lot) && lot.produce.timeTemperatureControl) ||
         open.some(({ safeUntil }) => safeUntil !== undefined),
     ],
-    ["washed-greens", anyLot(problem, (lot) => lot.lot.washed && lot.commodity.organ === "leaf")],
+    ["washed-greens", anyLot(problem, isWashedGreen)],
     ["green-potatoes", anyLot(problem, (lot) => lot.produce.greensInLightDays !== undefined)],
     ["garlic-in-oil", anyLot(problem, (lot) => lot.commodity.id === "garlic")],
     ["mould-soft", anyLot(problem, (lot) => lot.form.cut || lot.produce.soft)],

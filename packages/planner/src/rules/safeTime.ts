@@ -3,6 +3,7 @@ import type { BoundLot } from "../problem/bindHaul.js";
 import type { BoundPlace } from "../problem/bindKitchen.js";
 import type { Problem } from "../problem/problem.js";
 import type { Programme } from "../problem/programme.js";
+import { hasSafeTime } from "./underControl.js";
 
 const hoursPerDay = 24;
 
@@ -53,7 +54,7 @@ export function safeDaysLeft(
   programme: Programme,
   stayStarts: readonly number[],
 ): number {
-  if (!lot.form.cut) return Number.POSITIVE_INFINITY;
+  if (!hasSafeTime(lot)) return Number.POSITIVE_INFINITY;
   let used = usedBefore(problem, lot);
   if (used > 1 + rounding) return -1;
   for (const [index, stay] of programme.stays.entries()) {
@@ -78,7 +79,7 @@ export function safeTimeUsed(
   stayStarts: readonly number[],
   day: number,
 ): number {
-  if (!lot.form.cut) return 0;
+  if (!hasSafeTime(lot)) return 0;
   return programme.stays.reduce(
     (used, stay, index) => {
       const end = Math.min(day, stayStarts[index + 1] ?? Number.POSITIVE_INFINITY);
