@@ -217,6 +217,8 @@ export const commoditySchema = z.strictObject({
   }),
   /** Sold as it is under time and temperature control, before anybody cuts it at home: ready-washed cut leaves, seed sprouts. */
   controlledAsSold: z.strictObject({ value: z.literal(true), ...evidence }).optional(),
+  /** Bulbs cured and kept dry, told to be kept out of home refrigerators, which are usually too humid for them. */
+  dryOutOfRefrigerator: z.strictObject({ value: z.literal(true), ...evidence }).optional(),
   /** Raw it can make people ill: whoever gets a plan with it is told to cook it through. */
   mustBeCooked: z.strictObject({ value: z.literal(true), ...evidence }).optional(),
   /** Does it keep with its stems in a glass of water? */

@@ -7,6 +7,7 @@ import {
   lifeWithin,
   type Produce,
   produceAtTemperature,
+  publishedTime,
   simulate,
   usualSpentSpread,
 } from "@keepwright/physics";
@@ -56,7 +57,7 @@ export function lifeAt(
     temperatureSlope: 0,
     spent: 0,
     spentSpread: usualSpentSpread,
-    carried: carriedFrom(outcome.endDay, produce.storageLifeDays),
+    carried: carriedFrom(outcome.endDay, publishedTime(produce, whole, outcome.endedBy, temperature)),
   });
   const { safetyRate } = produceAtTemperature(produce, whole, temperature);
   const safeDays = safetyRate > 0 ? 1 / safetyRate : Number.POSITIVE_INFINITY;

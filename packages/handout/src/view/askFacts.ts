@@ -3,6 +3,7 @@ import { isAirtight, type Kitchen, mustBreathe, type VentSetting } from "@keepwr
 import type { AskedAnswer, AskedBeforehand } from "../answer/askedAnswer.js";
 import { spanWords } from "../words/spans.js";
 import { commodityIn, type HandoutContext } from "./context.js";
+import { endingWords } from "./endingWords.js";
 import { kitchenWords } from "./ordinaryNames.js";
 import { isCommonPractice, toldTasks } from "./preparation.js";
 
@@ -42,7 +43,7 @@ function endsLines(context: HandoutContext, { commodity, form, belongs }: AskedA
         ? speaker.say("ask.readyNow")
         : speaker.say("ask.ready", { span: spanWords(speaker, readyOnDay, readyOnDay) });
   return [
-    speaker.say("ask.ends", { ending: speaker.say(`ending.${belongs.life.endedBy}`) }),
+    speaker.say("ask.ends", { ending: endingWords(context, { commodity, form }, belongs.life.endedBy) }),
     ...(ripens ? [ready] : []),
   ];
 }

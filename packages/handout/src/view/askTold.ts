@@ -63,7 +63,9 @@ function cookLines(context: HandoutContext, { commodity }: AskedBeforehand): str
 
 /** What can harm this very day in the state asked about. What matters only once it is cut does not press while it is whole. */
 function pressingOf(context: HandoutContext, known: AskedBeforehand): string[] {
-  const named = known.form === "cut" ? known.cautions : known.cautions.filter((name) => !isOfCut(name));
+  const limited =
+    known.form === "cut" || commodityIn(context, known.commodity)?.controlledAsSold !== undefined;
+  const named = limited ? known.cautions : known.cautions.filter((name) => !isOfCut(name));
   return [...new Set([...cookLines(context, known), ...pressingLines(context, named)])];
 }
 

@@ -10,6 +10,7 @@ import { dayNumberWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
 import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
+import { endingWords } from "./endingWords.js";
 import { safetySpan } from "./judgedLots.js";
 import { lotNames, placeNames } from "./names.js";
 import { harmLines, togetherLines, worstAloneLines } from "./neighbourLines.js";
@@ -41,7 +42,11 @@ function lifeLine(context: HandoutContext, judgement: Judgement, conflict: Confl
     name,
     span: safetySpan(context, judgement.yours, lot) ?? about(context, life.value),
     planned: safetySpan(context, judgement.plan, lot) ?? about(context, plannedLife.value),
-    ending: speaker.say(`ending.${endedBy}`),
+    ending: endingWords(
+      context,
+      judgement.yours.lots.find((part) => part.lot === lot),
+      endedBy,
+    ),
   };
   return speaker.say(values.span === values.planned ? "judge.worst.lifeLittle" : "judge.worst.life", values);
 }

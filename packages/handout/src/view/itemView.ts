@@ -4,6 +4,7 @@ import { percentWords, temperatureWords } from "../words/amounts.js";
 import { spanWords } from "../words/spans.js";
 import { namedCautionLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
+import { endingWords } from "./endingWords.js";
 import { guidanceLines } from "./guidanceLines.js";
 import { alsoCalled, kindName } from "./kindNames.js";
 import { kitchenWords } from "./ordinaryNames.js";
@@ -36,7 +37,7 @@ export interface ItemView {
   readonly season: readonly string[];
 }
 
-function placeValues(context: HandoutContext, { stays, life }: AnsweredPlace) {
+function placeValues(context: HandoutContext, commodity: string, { stays, life }: AnsweredPlace) {
   const { speaker } = context;
   const [first, next] = stays;
   return {
@@ -45,7 +46,7 @@ function placeValues(context: HandoutContext, { stays, life }: AnsweredPlace) {
     next: kitchenWords(context, next?.name ?? ""),
     nextWrap: speaker.say(`wrap.${next?.wrap ?? "none"}`),
     span: spanWords(speaker, life.early, life.late),
-    ending: speaker.say(`ending.${life.endedBy}`),
+    ending: endingWords(context, { commodity, form: "whole" }, life.endedBy),
   };
 }
 
@@ -56,8 +57,8 @@ const isEffect = (name: string): name is Effect => (eatingEffects as readonly st
 const effectWords = ({ speaker }: HandoutContext, { effects }: AnsweredPlace): string =>
   speaker.list(effects.filter(isEffect).map((effect) => speaker.say(`item.effect.${effect}`)));
 
-function elsewhereLine(context: HandoutContext, place: AnsweredPlace): string {
-  const values = placeValues(context, place);
+function elsewhereLine(context: HandoutContext, commodity: string, place: AnsweredPlace): string {
+  const values = placeValues(context, commodity, place);
   if (place.readyOnDay === null) return context.speaker.say("item.elsewhereNotRipe", values);
   const effects = effectWords(context, place);
   return effects
@@ -70,7 +71,7 @@ function belongsLines(context: HandoutContext, answer: ItemAnswer): string[] {
   const key = answer.belongs.stays.length > 1 ? "item.belongsRipe" : "item.belongs";
   const effects = effectWords(context, answer.belongs);
   return [
-    speaker.say(key, placeValues(context, answer.belongs)),
+    speaker.say(key, placeValues(context, answer.commodity, answer.belongs)),
     ...(effects ? [speaker.say("item.belongsSpoilt", { effects })] : []),
     ...answer.belongs.vents.map(({ setting }) => speaker.say(`vent.${setting}`)),
   ];
@@ -90,6 +91,7 @@ function whyLines(context: HandoutContext, answer: ItemAnswer): string[] {
   const ends = endsLine(context, {
     commodity,
     endedBy: life.endedBy,
+    form: "whole",
     conditions: air,
     ripeness: conditions.ripeness.value,
   });
@@ -98,7 +100,7 @@ function whyLines(context: HandoutContext, answer: ItemAnswer): string[] {
     ends,
     ...others.map(({ ending, share }) =>
       speaker.say("item.share", {
-        ending: speaker.capital(speaker.say(`ending.${ending}`)),
+        ending: speaker.capital(endingWords(context, { commodity, form: "whole" }, ending)),
         percent: percentWords(speaker, 100 * share),
       }),
     ),
@@ -154,7 +156,7 @@ export function itemView(context: HandoutContext, answer: ItemAnswer): ItemView 
     title,
     alsoCalled: also.length > 0 ? speaker.say("item.names", { names: speaker.list(also) }) : undefined,
     belongs: belongsLines(context, answer),
-    elsewhere: answer.places.map((place) => elsewhereLine(context, place)),
+    elsewhere: answer.places.map((place) => elsewhereLine(context, answer.commodity, place)),
     conditions: conditionsLine(context, answer, span),
     span,
     why: whyLines(context, answer),

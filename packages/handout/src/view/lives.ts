@@ -3,6 +3,7 @@ import { addDays, type CalendarDate } from "@keepwright/quantities";
 import { dayWords } from "../words/dates.js";
 import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
+import { endingWords } from "./endingWords.js";
 import { reasonLines } from "./reasons.js";
 import { isForHours, isPast } from "./safeTime.js";
 
@@ -72,7 +73,7 @@ export function lifeViews(
         lot: lot.id,
         name,
         span,
-        endedBy: speaker.say(`ending.${lot.endedBy}`),
+        endedBy: endingWords(context, lot, lot.endedBy),
         lookBy,
         limited: lot.safeUntil !== undefined,
         lookByLine: lookByLine(context, plan, lot, lookBy),

@@ -26,7 +26,11 @@ export const neighbourNames = (context: HandoutContext, plan: Plan, { lot }: Lot
 
 /** Why a lot lies where it lies, in few lines: beside the nearest other places and wraps, and what its neighbours do to it. */
 export function lotReasonLines(context: HandoutContext, plan: Plan, reason: LotReason): string[] {
-  const names = { lots: neighbourNames(context, plan, reason), places: placeNames(context, plan) };
+  const names = {
+    lots: neighbourNames(context, plan, reason),
+    places: placeNames(context, plan),
+    kind: plan.lots.find(({ id }) => id === reason.part),
+  };
   const { elsewhere, wraps } = reason;
   return [
     ...elsewhere

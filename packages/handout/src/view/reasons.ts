@@ -7,6 +7,7 @@ import { humidityWords, percentWords, temperatureWords } from "../words/amounts.
 import { dayWords } from "../words/dates.js";
 import { isCold } from "./coldPlaces.js";
 import { commodityIn, type HandoutContext } from "./context.js";
+import { endsGreen } from "./endingWords.js";
 import { kitchenWords } from "./ordinaryNames.js";
 
 type PlanPlace = Plan["places"][number];
@@ -43,7 +44,7 @@ export function lastsLine({ speaker, units }: HandoutContext, lot: PlannedLot): 
 /** What ends it first, with the figure that goes with it. */
 export function endsLine(
   context: HandoutContext,
-  lot: Pick<PlannedLot, "commodity" | "endedBy" | "conditions" | "ripeness">,
+  lot: Pick<PlannedLot, "commodity" | "form" | "endedBy" | "conditions" | "ripeness">,
 ): string {
   const { speaker, units } = context;
   const commodity = commodityIn(context, lot.commodity);
@@ -61,6 +62,7 @@ export function endsLine(
   if (ending === "water" || ending === "chilling") {
     return speaker.say("reason.ends.other", { ending: speaker.say(`ending.${ending}`) });
   }
+  if (endsGreen(context, lot, ending)) return speaker.say("reason.ends.greening");
   return speaker.say(`reason.ends.${ending}`);
 }
 

@@ -3,12 +3,15 @@ import { massWords } from "../words/amounts.js";
 import { plainText } from "../words/plainText.js";
 import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
+import { type EndedLot, endingWords } from "./endingWords.js";
 import type { LotNames } from "./neighbourLines.js";
 
 /** What a rival is told with: names of lots and places. */
 export interface RivalNames {
   readonly lots: LotNames;
   readonly places: ReadonlyMap<string, string>;
+  /** The lot that is told of. */
+  readonly kind: EndedLot | undefined;
 }
 
 /** Most other lots that are named as losing by it. */
@@ -22,14 +25,14 @@ const worthTelling = 0.02;
 
 const terms = ["waste", "qualityLost", "lifeLost", "effort"] as const satisfies readonly (keyof Objective)[];
 
-function placeLine(context: HandoutContext, rival: Alternative, { places }: RivalNames): string {
+function placeLine(context: HandoutContext, rival: Alternative, { places, kind }: RivalNames): string {
   const { speaker } = context;
   const name = (id: string): string => places.get(id) ?? plainText(id);
   const values = {
     place: name(rival.place),
     wrap: speaker.say(`wrap.${rival.wrap}`),
     span: spanWords(speaker, rival.life.early, rival.life.late),
-    ending: speaker.say(`ending.${rival.endedBy}`),
+    ending: endingWords(context, kind, rival.endedBy),
   };
   if (!rival.ripensIn) return speaker.say("why.elsewhere", values);
   const { place, wrap } = rival.ripensIn;
@@ -37,11 +40,12 @@ function placeLine(context: HandoutContext, rival: Alternative, { places }: Riva
   return speaker.say("why.elsewhereRipe", { ...values, ...first });
 }
 
-function wrapLine({ speaker }: HandoutContext, rival: Alternative): string {
+function wrapLine(context: HandoutContext, rival: Alternative, { kind }: RivalNames): string {
+  const { speaker } = context;
   const values = {
     wrap: speaker.say(`wrap.${rival.wrap}`),
     span: spanWords(speaker, rival.life.early, rival.life.late),
-    ending: speaker.say(`ending.${rival.endedBy}`),
+    ending: endingWords(context, kind, rival.endedBy),
   };
   return rival.ripensIn
     ? speaker.say("why.wrapRipe", { ...values, firstWrap: speaker.say(`wrap.${rival.ripensIn.wrap}`) })
@@ -113,7 +117,7 @@ export function rivalLine(
   names: RivalNames,
   { what, full }: { readonly what: "place" | "wrap"; readonly full: boolean },
 ): string {
-  const head = what === "place" ? placeLine(context, rival, names) : wrapLine(context, rival);
+  const head = what === "place" ? placeLine(context, rival, names) : wrapLine(context, rival, names);
   return [
     head,
     ...rival.grounds.map((ground) => groundLine(context, rival, ground, names)),

@@ -4,6 +4,7 @@ import { massWords } from "../words/amounts.js";
 import { dayWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
 import type { HandoutContext } from "./context.js";
+import { type EndedLot, endingWords } from "./endingWords.js";
 import { placeNames, wholeLotNames } from "./names.js";
 
 /** A mass in words, with its range where that is known, and as figures to draw [g]. */
@@ -101,11 +102,13 @@ const side = (context: HandoutContext, day: SideDay): TwoWaysSide => ({
 const stillLate = 0.05;
 
 function cell(
-  { speaker }: HandoutContext,
+  context: HandoutContext,
+  kind: EndedLot | undefined,
   { state, endedBy, places, eaten, lost, left }: LotDay,
   names: ReadonlyMap<string, string>,
 ): TwoWaysCell {
-  const ending = endedBy === undefined ? "" : speaker.say(`ending.${endedBy}`);
+  const { speaker } = context;
+  const ending = endedBy === undefined ? "" : endingWords(context, kind, endedBy);
   const words =
     state === "going" || state === "past its best"
       ? speaker.say(`twoWays.state.${state}`, { ending })
@@ -119,6 +122,7 @@ function cell(
 interface Names {
   readonly lots: ReadonlyMap<string, string>;
   readonly places: ReadonlyMap<string, string>;
+  readonly kinds: ReadonlyMap<string, EndedLot>;
   /** Lots in the order of their rows: which gain most by the plan first, whatever the evening. */
   readonly order: readonly string[];
 }
@@ -126,11 +130,12 @@ interface Names {
 function rows(context: HandoutContext, evening: TwoWays["evenings"][number], names: Names): TwoWaysRow[] {
   return names.order.map((id) => {
     const of = ({ lots }: SideDay): LotDay => lots.find(({ lot }) => lot === id)!;
+    const kind = names.kinds.get(id);
     return {
       lot: id,
       name: context.speaker.capital(names.lots.get(id) ?? plainText(id)),
-      unsorted: cell(context, of(evening.unsorted), names.places),
-      planned: cell(context, of(evening.planned), names.places),
+      unsorted: cell(context, kind, of(evening.unsorted), names.places),
+      planned: cell(context, kind, of(evening.planned), names.places),
     };
   });
 }
@@ -210,6 +215,7 @@ export function twoWaysView(context: HandoutContext, made: TwoWays, dated = true
   const names = {
     lots: wholeLotNames(context, made.planned),
     places: placeNames(context, made.planned),
+    kinds: new Map(made.planned.lots.map((part) => [part.lot, part])),
     order: orderOf(made),
   };
   const days = made.evenings.length - 1;

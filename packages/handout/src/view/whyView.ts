@@ -2,6 +2,7 @@ import type { LotReason, Plan } from "@keepwright/planner";
 import { plainText } from "../words/plainText.js";
 import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
+import { type EndedLot, endingWords } from "./endingWords.js";
 import { neighbourLines, neighbourNames } from "./lotReasonLines.js";
 import { lotNames, placeNames } from "./names.js";
 import { rivalLine } from "./rivalLines.js";
@@ -23,18 +24,20 @@ export interface WhyView {
 }
 
 function hereLine(
-  { speaker }: HandoutContext,
+  context: HandoutContext,
   { here }: LotReason,
+  kind: EndedLot | undefined,
   name: string,
   places: ReadonlyMap<string, string>,
 ): string {
+  const { speaker } = context;
   const place = (id: string): string => places.get(id) ?? plainText(id);
   const values = {
     name: speaker.capital(name),
     place: place(here.place),
     wrap: speaker.say(`wrap.${here.wrap}`),
     span: speaker.capital(spanWords(speaker, here.life.early, here.life.late)),
-    ending: speaker.say(`ending.${here.endedBy}`),
+    ending: endingWords(context, kind, here.endedBy),
   };
   if (!here.ripensIn) return speaker.say("why.here", values);
   const first = {
@@ -57,7 +60,8 @@ export function whyViews(
   const parts = lotNames(context, plan);
   const places = placeNames(context, plan);
   return reasons.map((reason) => {
-    const names = { lots: neighbourNames(context, plan, reason), places };
+    const kind = plan.lots.find(({ id }) => id === reason.part);
+    const names = { lots: neighbourNames(context, plan, reason), places, kind };
     const told = {
       neighbours: neighbourLines(context, reason, names.lots),
       elsewhere: reason.elsewhere.map((rival) => rivalLine(context, rival, names, { what: "place", full })),
@@ -66,7 +70,7 @@ export function whyViews(
     };
     return {
       part: reason.part,
-      line: hereLine(context, reason, parts.get(reason.part) ?? plainText(reason.part), places),
+      line: hereLine(context, reason, kind, parts.get(reason.part) ?? plainText(reason.part), places),
       ...told,
       reasons: [...told.neighbours, ...told.elsewhere, ...told.wraps, ...told.rules],
     };

@@ -1,2 +1,3 @@
 export * from "./lifeDistribution.js";
 export * from "./lifeSpread.js";
+export * from "./publishedTime.js";

@@ -9,7 +9,7 @@ export interface SpreadCauses {
   /** Share of life spent on arrival [1, below 1], and its standard deviation [1]. */
   readonly spent: number;
   readonly spentSpread: number;
-  /** How far the model has carried the life from the published one: |ln(life / published life)| [1, ≥ 0] (`carriedFrom`). */
+  /** How far the model has carried the life from the published one: |ln(life / published time)| [1, ≥ 0] (`carriedFrom`, `publishedTime`). */
   readonly carried: number;
 }
 
@@ -21,7 +21,7 @@ export const publicationSpread = {
   /** Between two publications on one kind at its recommended conditions: they mean different cultivars, ages and ends. */
   betweenReports: 0.47,
   /** For each factor of e by which the model carries a life away from the published one: its own error. */
-  perCarried: 0.47,
+  perCarried: 0.54,
 } as const;
 
 /** How far a life [d] lies from the published one [d] it was worked out from: |ln| of their ratio; 0 where either has no end. */

@@ -4,10 +4,11 @@ import {
   lifeRange,
   lifeSpread,
   produceFromCommodity,
+  publishedTime,
   usualSpentSpread,
 } from "../../src/index.js";
 import { constantLife } from "../fixtures/constantLife.js";
-import { air } from "../fixtures/kinds.js";
+import { air, whole } from "../fixtures/kinds.js";
 import { modelledLife, publishedLives } from "./livesModel.js";
 
 /** One published life set against the distribution the model gives for the same kind and conditions. */
@@ -20,7 +21,7 @@ export interface Report {
   /** The model's median life [d] and the standard deviation of ln(life) among lots [1], both without the age on arrival. */
   readonly median: number;
   readonly biology: number;
-  /** The published life the model starts from [d]. */
+  /** The published time the model starts from [d] (`publishedTime`). */
   readonly published: number;
 }
 
@@ -37,12 +38,13 @@ function toldOfAnotherTemperature(place: string, { storage: { temperature } }: C
   return celsius <= temperature.low - otherTemperature || celsius >= temperature.high + otherTemperature;
 }
 
-/** The model's life at the recommended conditions, from unripe where it ripens; water loss left out. */
-function recommendedLife(commodity: Commodity): number {
+/** The model's life at the recommended conditions, from unripe where it ripens, water loss left out; and the time it was worked out from. */
+function recommendedLife(commodity: Commodity): Pick<Report, "median" | "published"> {
   const produce = produceFromCommodity(commodity);
   const relativeHumidity = commodity.storage.relativeHumidity.high / 100;
   const conditions = air(produce.storageTemperature, { relativeHumidity });
-  return constantLife(produce, conditions, { ripeness: 0, leaveOut: ["water"] }).days;
+  const { days, endedBy } = constantLife(produce, conditions, { ripeness: 0, leaveOut: ["water"] });
+  return { median: days, published: publishedTime(produce, whole, endedBy, produce.storageTemperature) };
 }
 
 /**
@@ -56,16 +58,15 @@ export function rivalReports(): Report[] {
       ({ source, place }) => source !== life.source && !toldOfAnotherTemperature(place, commodity),
     );
     if (life.source === "keepwright-inference" || rivals.length === 0) return [];
-    const median = recommendedLife(commodity);
-    const { lifeSpread: biology, storageLifeDays: published } = produceFromCommodity(commodity);
+    const ours = recommendedLife(commodity);
+    const { lifeSpread: biology } = produceFromCommodity(commodity);
     return rivals.map((rival) => ({
       kind: commodity.id,
       room: "recommended conditions" as const,
       unwrapped: false,
       reported: middleOf(rival),
-      median,
       biology,
-      published,
+      ...ours,
     }));
   });
 }
@@ -75,17 +76,16 @@ export const lifeReports = (): Report[] =>
   publishedLives()
     .filter(({ use, low, high }) => use === "check" && low > 0 && Number.isFinite(high))
     .map((life) => {
-      const { lifeSpread: biology, storageLifeDays: published } = produceFromCommodity(
-        commodityOf(catalogue(), life.kind),
-      );
+      const produce = produceFromCommodity(commodityOf(catalogue(), life.kind));
+      const { days: median, endedBy } = modelledLife(life);
       return {
         kind: life.kind,
         room: "other temperatures" as const,
         unwrapped: life.relativeHumidity !== undefined,
         reported: middleOf(life),
-        median: modelledLife(life).days,
-        biology,
-        published,
+        median,
+        biology: produce.lifeSpread,
+        published: publishedTime(produce, whole, endedBy, life.celsius),
       };
     });
 

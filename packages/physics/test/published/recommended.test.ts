@@ -22,10 +22,14 @@ function recommendedLife(commodity: Commodity) {
   const produce = produceFromCommodity(commodity);
   const { low, high } = storage.relativeHumidity;
   const conditions = air(produce.storageTemperature, { relativeHumidity: (low + high) / 200 });
-  return constantLife(produce, conditions, { ripeness: ripening && ripening.arrives.value < 1 ? 0 : 1 });
+  // A storage life is told by quality; the safe time of what is sold under control is a rule beside it.
+  return constantLife(produce, conditions, {
+    leaveOut: ["safety"],
+    ripeness: ripening && ripening.arrives.value < 1 ? 0 : 1,
+  });
 }
 
-describe("published lives at the recommended conditions, every ending counted", () => {
+describe("published lives at the recommended conditions, every ending but safe time counted", () => {
   test.each(commodities.map((commodity) => [commodity.id, commodity] as const))("%s", (id, commodity) => {
     const { life, temperature, relativeHumidity } = commodity.storage;
     const { days, endedBy } = recommendedLife(commodity);

@@ -1,4 +1,11 @@
-import { lifeSpread, type Simulation, simulate, usualSpentSpread } from "@keepwright/physics";
+import {
+  type LotOutcome,
+  lifeSpread,
+  publishedTime,
+  type Simulation,
+  simulate,
+  usualSpentSpread,
+} from "@keepwright/physics";
 import type { PlannedLot } from "../problem/plan.js";
 import { type PlanFault, unless } from "./fault.js";
 import { qualityLife, spreadOf } from "./life.js";
@@ -20,14 +27,14 @@ export const untouched = (subject: Subject): Subject => {
   return { ...subject, plan: { ...subject.plan, vents } };
 };
 
-/** Days until a part alone in the kitchen ends when every place is so many spreads warmer, its safe time still counted by the temperature it is given. */
-function endDay(
+/** What becomes of a part alone in the kitchen when every place is so many spreads warmer, its safe time still counted by the temperature it is given. */
+function alone(
   subject: Subject,
   simulation: Simulation,
   part: PlannedLot,
   index: number,
   warmer: number,
-): number {
+): LotOutcome {
   const lot = simulation.lots[index]!;
   const stays = lot.stays.map((stay, number) => {
     const { temperatureSpread } = placeOf(subject, part.stays[number]!.place);
@@ -39,7 +46,7 @@ function endDay(
     };
   });
   return simulate({ ...simulation, lots: [{ ...lot, stays, kilograms: lotOf(subject, part).grams / 1000 }] })
-    .lots[0]!.endDay;
+    .lots[0]!;
 }
 
 /** The spread of each life is that of its causes: the biology, the temperature of its places, its age on arrival. */
@@ -48,10 +55,13 @@ export function spreads(subject: Subject): PlanFault[] {
   return subject.plan.lots.flatMap((part, index) => {
     if (qualityLife(part).early <= 0) return [];
     const { produce, spent, form } = simulation.lots[index]!;
-    const end = (warmer: number) => endDay(subject, simulation, part, index, warmer);
+    const end = (warmer: number) => alone(subject, simulation, part, index, warmer).endDay;
+    const { endDay, endedBy } = alone(subject, simulation, part, index, 0);
     const effect = Math.abs(Math.log(end(1) / end(-1)) / 2);
-    const middle = endAgain(subject, part, end(0));
-    const far = Math.abs(Math.log(middle / (form.cut ? produce.cutLifeDaysAt5 : produce.storageLifeDays)));
+    const middle = endAgain(subject, part, endDay);
+    const { temperature } = placeOf(subject, part.stays.at(-1)!.place);
+    const by = lotOf(subject, part).carried?.ended?.by ?? endedBy;
+    const far = Math.abs(Math.log(middle / publishedTime(produce, form, by, temperature)));
     const expected = lifeSpread({
       biology: produce.lifeSpread,
       temperatureSpread: 1,

@@ -1,8 +1,9 @@
 import type { LotPace } from "@keepwright/physics";
 import { keyedNormal } from "@keepwright/quantities";
-import { type BoundLot, mostSpent, publishedLife } from "../problem/bindHaul.js";
+import { type BoundLot, mostSpent } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import type { Programme } from "../problem/programme.js";
+import { startedFrom } from "../rules/lifeLeft.js";
 import { prepare } from "../search/prepare.js";
 import type { Spreads } from "./spreads.js";
 
@@ -21,7 +22,8 @@ const farthestCarried = Math.log(100);
  */
 export function carriedBy(problem: Problem, lot: BoundLot, programme: Programme): number {
   const { solos } = prepare(problem);
-  const carried = Math.log(solos.outcome(lot, programme).endDay / publishedLife(lot));
+  const { endDay, endedBy } = solos.outcome(lot, programme);
+  const carried = Math.log(endDay / startedFrom(problem, lot, programme, endedBy));
   return Math.min(farthestCarried, Math.max(-farthestCarried, carried));
 }
 

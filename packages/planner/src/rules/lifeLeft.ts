@@ -1,11 +1,15 @@
 import {
   chancePastBestGiven,
+  type Ending,
   type LifeDays,
   type LifeDistribution,
   type LotOutcome,
   lifeRange,
+  publishedTime,
 } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
+import type { Problem } from "../problem/problem.js";
+import type { Programme } from "../problem/programme.js";
 
 /** Days from which the life of a lot is counted to the first day: 0 for what has just come home. */
 export const daysBefore = ({ carried }: Pick<BoundLot, "carried">): number => carried?.daysBefore ?? 0;
@@ -16,6 +20,18 @@ export const daysBefore = ({ carried }: Pick<BoundLot, "carried">): number => ca
  */
 export const wholeLife = ({ carried }: Pick<BoundLot, "carried">, endDay: number): number =>
   carried === undefined ? endDay : carried.daysBefore + (carried.ended ? -carried.ended.daysBefore : endDay);
+
+/**
+ * The published time [d] that a lot's life with a programme was worked out from (`publishedTime`), in the place where it lies last. What an earlier simulation had
+ * ended keeps what ended it then.
+ */
+export const startedFrom = (
+  { places }: Pick<Problem, "places">,
+  { produce, form, carried }: BoundLot,
+  { stays }: Programme,
+  endedBy: Ending,
+): number =>
+  publishedTime(produce, form, carried?.ended?.by ?? endedBy, places[stays.at(-1)!.place]!.place.temperature);
 
 /** The life of a lot as a distribution, counted from the day its life is counted from. */
 export const wholeLifeOf = (

@@ -1,6 +1,6 @@
 import type { Catalogue, Commodity, WrapId } from "@keepwright/catalogue";
 import type { BoundLot } from "../problem/bindHaul.js";
-import type { Kitchen } from "../problem/kitchen.js";
+import type { Kitchen, PlaceKind } from "../problem/kitchen.js";
 import { isAirtight } from "./airtight.js";
 
 /**
@@ -20,6 +20,10 @@ export function suitableWraps(lot: BoundLot, kitchen: Kitchen, wrapsById: Catalo
   const covers = wraps.filter(isCover);
   return covers.length > 0 ? covers : wraps;
 }
+
+/** Whether a wrap can be had in a place: a glass of water does not stand in a drawer that is pulled out and pushed in. Common practice, no source. */
+export const standsThere = (wrap: WrapId, kind: PlaceKind): boolean =>
+  wrap !== "glass of water" || kind !== "crisper drawer";
 
 /**
  * Whole produce that is not shut in a closed bag, a lidded box or foil. Common practice, no source; the physics knows neither oxygen nor

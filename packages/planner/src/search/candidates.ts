@@ -4,7 +4,7 @@ import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
 import { allowedPlaces } from "../rules/cutInRefrigerator.js";
-import { suitableWraps } from "../rules/suitableWraps.js";
+import { standsThere, suitableWraps } from "../rules/suitableWraps.js";
 
 /** Ways to prepare a lot: leaves off or on, dried or wet; one way for most lots. */
 export type Preparation = Pick<Programme, "leavesOff" | "dried">;
@@ -18,8 +18,10 @@ export function preparations(lot: BoundLot): Preparation[] {
 /** Every place a lot may lie in, in every wrap it may have there, until it is eaten. */
 export function singleStays(problem: Problem, lot: BoundLot): ProgrammeStay[] {
   const wraps = suitableWraps(lot, problem.kitchen, problem.catalogue.wraps);
-  return allowedPlaces(lot, problem.places).flatMap(({ index }) =>
-    wraps.map((wrap): ProgrammeStay => ({ place: index, wrap, until: "never" })),
+  return allowedPlaces(lot, problem.places).flatMap(({ index, place }) =>
+    wraps
+      .filter((wrap) => standsThere(wrap, place.kind))
+      .map((wrap): ProgrammeStay => ({ place: index, wrap, until: "never" })),
   );
 }
 
@@ -34,6 +36,7 @@ export function mayLie(
 ): boolean {
   return (
     allowedPlaces(lot, problem.places).some(({ index }) => index === place) &&
+    standsThere(wrap, problem.places[place]!.place.kind) &&
     suitableWraps(lot, problem.kitchen, problem.catalogue.wraps).includes(wrap)
   );
 }

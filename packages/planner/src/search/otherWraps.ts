@@ -1,16 +1,21 @@
 import type { Problem } from "../problem/problem.js";
 import { type Part, type Programme, programmeKey } from "../problem/programme.js";
-import { suitableWraps } from "../rules/suitableWraps.js";
+import { standsThere, suitableWraps } from "../rules/suitableWraps.js";
 import { withProgramme } from "./moves.js";
 import { leastGain, type Search } from "./search.js";
 
 /** A part's programme with another suitable wrap in one of its places. */
-export function otherWrapsOf({ lots, kitchen, catalogue }: Problem, { lot, programme }: Part): Programme[] {
+export function otherWrapsOf(
+  { lots, places, kitchen, catalogue }: Problem,
+  { lot, programme }: Part,
+): Programme[] {
   const own = programmeKey(programme);
   const wraps = suitableWraps(lots[lot]!, kitchen, catalogue.wraps);
   return programme.stays
     .flatMap((stay, index) =>
-      wraps.map((wrap) => ({ ...programme, stays: programme.stays.with(index, { ...stay, wrap }) })),
+      wraps
+        .filter((wrap) => standsThere(wrap, places[stay.place]!.place.kind))
+        .map((wrap) => ({ ...programme, stays: programme.stays.with(index, { ...stay, wrap }) })),
     )
     .filter((other) => programmeKey(other) !== own);
 }

@@ -1,10 +1,10 @@
 import { dairy } from "@keepwright/catalogue";
 import { carriedFrom, lifeSpread, type Trajectory, trajectory, usualSpentSpread } from "@keepwright/physics";
-import { type BoundLot, publishedLife } from "../problem/bindHaul.js";
+import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
-import { wholeLife } from "../rules/lifeLeft.js";
+import { startedFrom, wholeLife } from "../rules/lifeLeft.js";
 import { pacePerDay, placesAtTable } from "../rules/portionsADay.js";
 import { lastSafeDay } from "../rules/safeTime.js";
 import { weights } from "../rules/weights.js";
@@ -65,14 +65,15 @@ function longestLife(options: readonly Option[]): number {
  */
 function spreadOf(solos: Solos, lot: BoundLot, programme: Programme): number {
   const { produce, spent } = lot;
-  const life = (warmer: number): number => solos.outcome(lot, programme, solos.ownAir, warmer).endDay;
+  const outcome = (warmer: number) => solos.outcome(lot, programme, solos.ownAir, warmer);
+  const { endDay, endedBy } = outcome(0);
   return lifeSpread({
     biology: produce.lifeSpread,
     temperatureSpread: 1,
-    temperatureSlope: carriedFrom(life(1), life(-1)) / 2,
+    temperatureSlope: carriedFrom(outcome(1).endDay, outcome(-1).endDay) / 2,
     spent,
     spentSpread: usualSpentSpread,
-    carried: carriedFrom(wholeLife(lot, life(0)), publishedLife(lot)),
+    carried: carriedFrom(wholeLife(lot, endDay), startedFrom(solos.problem, lot, programme, endedBy)),
   });
 }
 

@@ -19,6 +19,8 @@ export const reasonsWords = {
   "reason.ends.sprouting": "What sets the limit is sprouting.",
   "reason.ends.ethylene injury": "What sets the limit is ethylene, the ripening gas, in the air here.",
   "reason.ends.safety": "What sets the limit is food safety: keep no longer, even if all looks fine.",
+  "reason.ends.greening":
+    "What sets the limit is light: it turns the skin green and bitter. In the dark it keeps far longer.",
   "reason.ends.other": "What sets the limit is {ending}.",
   "reason.slower": "At {temperature} ageing is about {times} times slower than at {room}.",
   "reason.tooCold": "Cold does harm: below {threshold} is too cold (“{place}”: {temperature}).",
@@ -43,4 +45,5 @@ export const reasonsWords = {
   "ending.sprouting": "sprouting",
   "ending.ethylene injury": "harm from ethylene",
   "ending.safety": "food safety",
+  "ending.greening": "turning green in light",
 } as const satisfies Messages;

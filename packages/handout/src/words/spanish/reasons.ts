@@ -18,6 +18,8 @@ export const reasonsSpanish = {
   "reason.ends.sprouting": "Lo que pone el límite son los brotes.",
   "reason.ends.ethylene injury": "Lo que pone el límite es el etileno, el gas que madura, en este aire.",
   "reason.ends.safety": "Lo que pone el límite es la salud: no guardes más, aunque todo se vea bien.",
+  "reason.ends.greening":
+    "Lo que pone el límite es la luz: vuelve la piel verde y amarga. A oscuras dura mucho más.",
   "reason.ends.other": "Lo que pone el límite es {ending}.",
   "reason.slower": "A {temperature} la edad avanza cerca de {times} veces más lento que a {room}.",
   "reason.tooCold": "El frío hace daño: a menos de {threshold} es mucho (“{place}”: {temperature}).",
@@ -43,4 +45,5 @@ export const reasonsSpanish = {
   "ending.sprouting": "la salida de brotes",
   "ending.ethylene injury": "el daño por etileno",
   "ending.safety": "el riesgo para la salud",
+  "ending.greening": "el verde que da la luz",
 } as const satisfies Messages;
