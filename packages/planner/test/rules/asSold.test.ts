@@ -1,10 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { checkPlan } from "../../src/check/index.js";
+import type { PlannedLot } from "../../src/problem/plan.js";
 import { cautions } from "../../src/rules/cautions.js";
 import { allowedPlaces } from "../../src/rules/cutInRefrigerator.js";
 import { safeDaysLeft } from "../../src/rules/safeTime.js";
 import { standsThere } from "../../src/rules/suitableWraps.js";
 import { singleStays } from "../../src/search/candidates.js";
-import { bound, lot, smallKitchen } from "../support.js";
+import { planHaul } from "../../src/search/planHaul.js";
+import { bound, lot, request, smallKitchen } from "../support.js";
+
+type Stay = PlannedLot["stays"][number];
 
 const cold = (id: string, kitchen = smallKitchen()) => {
   const problem = bound([lot(id, 200)], kitchen);
@@ -76,5 +81,22 @@ describe("a glass of water", () => {
     const glasses = singleStays(problem, problem.lots[0]!).filter(({ wrap }) => wrap === "glass of water");
     const kinds = glasses.map(({ place }) => problem.places[place]!.place.kind);
     expect(kinds).not.toContain("crisper drawer");
+  });
+});
+
+describe("the checker", () => {
+  it("finds an onion in the refrigerator and salad on the counter", () => {
+    const asked = request([lot("onion", 300), lot("salad-leaves", 140)]);
+    const plan = planHaul(asked);
+    expect(checkPlan({ ...asked, plan })).toEqual([]);
+    const swapped = structuredClone(plan);
+    const [onion, salad] = ["onion", "salad-leaves"].map(
+      (kind) => swapped.lots.find(({ commodity }) => commodity === kind)!.stays[0]!,
+    ) as [Stay, Stay];
+    [onion.place, salad.place] = [salad.place, onion.place];
+    [onion.placeKind, salad.placeKind] = [salad.placeKind, onion.placeKind];
+    const rules = checkPlan({ ...asked, plan: swapped }).map(({ rule }) => rule);
+    expect(rules).toContain("dry out of the refrigerator");
+    expect(rules).toContain("cut in the refrigerator");
   });
 });
