@@ -121,7 +121,7 @@ export function askRoom(context: HandoutContext, known: AskedBeforehand, kitchen
   const ripens = known.form === "whole" && commodityIn(context, known.commodity)?.ripening !== undefined;
   const moves = ripens && known.ripeness !== "ripe";
   const stays = moves ? longStays(context, known, kitchen) : longStays(context, known, kitchen).slice(0, 1);
-  const ending = longest(endings.map((each) => speaker.say(`ending.${each}`)));
+  const ending = longest(endings.map((each) => endingWords(context, known, each)));
   const until = speaker.capital(spanWords(speaker, ...longSpan));
   const ready = [
     speaker.say("ask.notReady"),

@@ -8,17 +8,12 @@ type RuledOut = LotReason["ruledOut"][number];
 /** The catalogue's own name for what everybody does and nobody published. */
 const commonPractice = "common-practice";
 
-/** The figure a rule stands on. */
-function figureOf(catalogue: HandoutContext["catalogue"], commodity: string, rule: RuledOut["rule"]) {
-  const kind = catalogue.commodities.get(commodity);
-  if (rule === "does not stand in water") return kind?.standsInWater;
-  if (rule === "dry out of refrigerator") return kind?.dryOutOfRefrigerator;
-  return catalogue.safety.get("refrigerate-cut-within");
-}
-
 /** A rule with where the catalogue has it from. */
 function withSource({ catalogue }: HandoutContext, commodity: string, ruled: RuledOut): RuledOut {
-  const figure = figureOf(catalogue, commodity, ruled.rule);
+  const figure =
+    ruled.rule === "does not stand in water"
+      ? catalogue.commodities.get(commodity)?.standsInWater
+      : catalogue.safety.get("refrigerate-cut-within");
   const { evidence: _, ...rule } = ruled;
   if (!figure || figure.source === commonPractice) return rule;
   const { source, place, fromMemory } = figure;

@@ -100,6 +100,18 @@ function movedWhenRipe(problem: Problem, singles: readonly WayAlone[]): WayAlone
 }
 
 /**
+ * Declared rule: whole dry bulbs are told to lie outside the refrigerator where there is anywhere else. The physics would keep them in its dry open air; how humid home
+ * refrigerators are was never found measured, and the publication named in the catalogue (`dryOutOfRefrigerator`) calls them too humid for bulbs. A plan for many
+ * weighs them as the physics does (decision 0113).
+ */
+function outOfTheDamp({ lots, places }: Problem, ways: readonly WayAlone[]): readonly WayAlone[] {
+  const { commodity, form } = lots[0]!;
+  if (form.cut || !commodity.dryOutOfRefrigerator) return ways;
+  const dry = ways.filter((way) => !places[firstPlace(way)]!.cold);
+  return dry.length > 0 ? dry : ways;
+}
+
+/**
  * Where the request's one lot would be kept best if it were alone in the kitchen: every place, wrap and setting of a vent is followed to the lot's
  * end, whole and as it came. What counts is how long and how well it can be eaten (`choosing`). Throws as `bindProblem`, and RangeError when the
  * haul has more than one lot.
@@ -112,9 +124,10 @@ export function keptAlone(request: PlanRequest): KeptAlone {
   const singles = singleWays(problem);
   const each = bestOfEachKind(problem, singles);
   const prepared = prepare(problem);
+  const fit = outOfTheDamp(problem, each);
   const told = each.map((way) => answer(prepared, way));
   return {
-    best: answer(prepared, bestPlaceOf([...each, ...movedWhenRipe(problem, singles)])),
+    best: answer(prepared, bestPlaceOf([...fit, ...movedWhenRipe(problem, singles)])),
     inEachKind: told.sort(
       (one, other) =>
         Number(one.readyOnDay === null) - Number(other.readyOnDay === null) ||

@@ -5,7 +5,7 @@ import type { PlanFault } from "./fault.js";
 import { chances, life, safeUntil } from "./life.js";
 import { replayed } from "./replayed.js";
 import { room } from "./room.js";
-import { cautionsGiven, cutInRefrigerator, dryOutOfRefrigerator, freezing, safetyLimit } from "./safety.js";
+import { cautionsGiven, cutInRefrigerator, freezing, safetyLimit } from "./safety.js";
 import { spreads } from "./spread.js";
 import { dates, staysInOrder, vents, wraps } from "./stays.js";
 import { type CheckRequest, type Subject, subjectOf } from "./subject.js";
@@ -27,7 +27,6 @@ const rules: readonly ((subject: Subject) => PlanFault[])[] = [
   sameThing,
   readyToEat,
   cutInRefrigerator,
-  dryOutOfRefrigerator,
   safetyLimit,
   cutOpen,
   freezing,

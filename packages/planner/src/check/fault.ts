@@ -22,7 +22,6 @@ export type PlanRule =
   | "ready to eat"
   | "dates"
   | "cut in the refrigerator"
-  | "dry out of the refrigerator"
   | "safety limit"
   | "freezing"
   | "cautions"

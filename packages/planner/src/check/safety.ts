@@ -79,24 +79,6 @@ export const cutInRefrigerator = (subject: Subject): PlanFault[] => {
   );
 };
 
-/** Whole dry bulbs lie outside the refrigerator where there is anywhere else. */
-export const dryOutOfRefrigerator = (subject: Subject): PlanFault[] =>
-  subject.kitchen.places.every((place) => place.refrigerator !== undefined)
-    ? []
-    : subject.plan.lots.flatMap((part) =>
-        part.stays.flatMap(({ place, placeKind }) =>
-          unless(
-            lotOf(subject, part).form === "cut" ||
-              kindOf(subject, part).dryOutOfRefrigerator === undefined ||
-              placeOf(subject, place).refrigerator === undefined,
-            "dry out of the refrigerator",
-            part.id,
-            placeKind,
-            "a place outside the refrigerator",
-          ),
-        ),
-      );
-
 /** Whether a part may no longer be eaten on a day. Rounding of the sum of stays is forgiven, nothing else. */
 export const pastSafe = (subject: Subject, part: PlannedLot, day: number): boolean =>
   isLimited(subject, part) && timeUsed(subject, part, day) > 1 + 1e-9;

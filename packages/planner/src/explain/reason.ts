@@ -92,7 +92,6 @@ export type Alternative = z.infer<typeof alternativeSchema>;
 /** Hard rules that leave a place or a wrap out before anything is simulated. */
 export const placingRules = [
   "cut out of refrigerator",
-  "dry out of refrigerator",
   "cut uncovered",
   "must breathe",
   "keep dry",

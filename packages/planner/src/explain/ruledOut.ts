@@ -1,7 +1,7 @@
 import type { WrapId } from "@keepwright/catalogue";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
-import { allowedPlaces, isKeptDry } from "../rules/cutInRefrigerator.js";
+import { allowedPlaces } from "../rules/cutInRefrigerator.js";
 import { suitableWraps } from "../rules/suitableWraps.js";
 import type { RuledOut } from "./reason.js";
 
@@ -33,14 +33,12 @@ function wrapRule({ form, commodity }: BoundLot, wrap: WrapId): RuledOut[] {
 /** Places and wraps of the kitchen that a hard rule leaves out for a lot, before anything is simulated. */
 export function ruledOut({ places, kitchen, catalogue }: Problem, lot: BoundLot): RuledOut[] {
   const allowed = allowedPlaces(lot, places);
-  const placing: Omit<RuledOut, "place"> = isKeptDry(lot)
-    ? { rule: "dry out of refrigerator", ...evidenceOf(lot.commodity.dryOutOfRefrigerator) }
-    : { rule: "cut out of refrigerator", ...evidenceOf(catalogue.safety.get("refrigerate-cut-within")) };
+  const limit = evidenceOf(catalogue.safety.get("refrigerate-cut-within"));
   const suitable = suitableWraps(lot, kitchen, catalogue.wraps);
   return [
     ...places
       .filter((place) => !allowed.includes(place))
-      .map(({ place }): RuledOut => ({ place: place.id, ...placing })),
+      .map(({ place }): RuledOut => ({ place: place.id, rule: "cut out of refrigerator", ...limit })),
     ...[...new Set<WrapId>(["none", ...kitchen.wraps])]
       .filter((wrap) => !suitable.includes(wrap))
       .flatMap((wrap) => wrapRule(lot, wrap)),

@@ -7,22 +7,7 @@ import { hasSafeTime } from "./underControl.js";
  * hours at most). Where there is no refrigerator it may lie anywhere; the safety dose then ends it and the plan cautions.
  */
 export function allowedPlaces(lot: BoundLot, places: readonly BoundPlace[]): readonly BoundPlace[] {
-  if (hasSafeTime(lot)) return unlessNone(places, ({ cold }) => cold);
-  return isKeptDry(lot) ? unlessNone(places, ({ cold }) => !cold) : places;
+  if (!hasSafeTime(lot)) return places;
+  const cold = places.filter((place) => place.cold);
+  return cold.length > 0 ? cold : places;
 }
-
-/** The places of a sort; all where there is none. */
-function unlessNone(
-  places: readonly BoundPlace[],
-  holds: (place: BoundPlace) => boolean,
-): readonly BoundPlace[] {
-  const found = places.filter(holds);
-  return found.length > 0 ? found : places;
-}
-
-/**
- * Declared rule: whole dry bulbs lie outside the refrigerator where there is anywhere else. The physics would keep them in its dry open air; how humid home
- * refrigerators are was never found measured, and the publication named in the catalogue (`dryOutOfRefrigerator`) calls them too humid for bulbs.
- */
-export const isKeptDry = ({ commodity, form }: Pick<BoundLot, "commodity" | "form">): boolean =>
-  !form.cut && commodity.dryOutOfRefrigerator !== undefined;

@@ -5,17 +5,17 @@ export interface Disagreement {
 }
 
 export const disagreements: Readonly<Record<string, Disagreement>> = {
-  "apples apart from citrus": {
+  "apples apart from leafy greens": {
     followed: 7,
     why:
-      "Once, for four people with a cellar, apples, oranges and lemons all lie in the cellar. What the apples' gas costs the citrus there is counted; of the plans that were looked at this one costs least all the same. In the seven others " +
-      "they lie apart, not because the planner is told so.",
+      "Once, for four people with a cellar, apples lie on the refrigerator's shelf with lettuce and spinach in bags with holes. What the apples' gas costs the greens there is counted; of the plans that were looked at this one costs least all " +
+      "the same. In the seven others they lie apart, not because the planner is told so.",
   },
   "onions in the cool dark place": {
-    followed: 0,
+    followed: 2,
     why:
-      "Onions lie dry and loose in the refrigerator, and once, for five people, on the counter. Published sprouting is slowest near 0 °C and fastest at 10 to 20 °C, so 4 °C keeps them two to three times longer than a cupboard " +
-      "at 17 °C as long as the air is dry (the days to sprout at 5 °C are inferred). The advice holds for damp refrigerators and for the smell, which is counted, but little: the size of damp rot and of smells is common practice, no source.",
+      "Onions lie dry and loose in the refrigerator, but for four and five people with a cellar, where they lie in the cupboard. Published sprouting is slowest near 0 °C and fastest at 10 to 20 °C, so 4 °C keeps them two to three times longer than a cupboard " +
+      "at 17 °C as long as the air is dry (the days to sprout at 5 °C are inferred). The advice holds for damp refrigerators and for the smell, which is counted, but little: the size of damp rot and of smells is common practice, no source. Asked about alone, onions are told to lie outside the refrigerator (a declared rule, decision 0113).",
   },
   "leafy greens in the humid drawer and fruit in the vented one": {
     followed: 0,

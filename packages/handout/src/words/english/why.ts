@@ -58,10 +58,6 @@ export const whyWords = {
     "Not {things}: cut produce goes into the refrigerator at once (common practice, no source).",
   "why.rule.cut out of refrigerator.sourced":
     "Not {things}: cut produce goes into the refrigerator at once. Source: {source}.",
-  "why.rule.dry out of refrigerator":
-    "Not {things}: most refrigerators are too damp for dry bulbs (common practice, no source).",
-  "why.rule.dry out of refrigerator.sourced":
-    "Not {things}: most refrigerators are too damp for dry bulbs. Source: {source}.",
   "why.rule.does not stand in water":
     "Not {things}: it takes up little that way (common practice, no source).",
   "why.rule.does not stand in water.sourced": "Not {things}: it takes up little that way. Source: {source}.",

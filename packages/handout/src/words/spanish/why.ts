@@ -59,10 +59,6 @@ export const whySpanish = {
     "No va así: {things}. Lo que se corta va al refrigerador de inmediato (es costumbre y no tiene fuente).",
   "why.rule.cut out of refrigerator.sourced":
     "No va así: {things}. Lo que se corta va al refrigerador de inmediato. Fuente: {source}.",
-  "why.rule.dry out of refrigerator":
-    "No va así: {things}. Casi todo refrigerador es muy húmedo para un bulbo seco (es costumbre y no tiene fuente).",
-  "why.rule.dry out of refrigerator.sourced":
-    "No va así: {things}. Casi todo refrigerador es muy húmedo para un bulbo seco. Fuente: {source}.",
   "why.rule.does not stand in water":
     "No va así: {things}. De ese modo toma poca agua (es costumbre y no tiene fuente).",
   "why.rule.does not stand in water.sourced":
