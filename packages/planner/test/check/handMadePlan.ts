@@ -62,12 +62,19 @@ function spreadOf(part: HandPart): number {
   const boxes = handMadeBoxes.map((box) =>
     box.name === "free" ? { ...box, exchange: { ...box.exchange, litresPerHour: 20 } } : box,
   );
-  const life = (warmer: number): number => {
+  const alone = (warmer: number) => {
     const lots = [simulated(part, lotOf(part).grams / 1000, warmer)];
-    return simulate({ room, boxes, horizonDays: handMadeHousehold.days, lots }).lots[0]!.endDay;
+    return simulate({ room, boxes, horizonDays: handMadeHousehold.days, lots }).lots[0]!;
   };
+  const life = (warmer: number): number => alone(warmer).endDay;
   const produce = produceFromCommodity(kindOf(part));
-  const published = lotOf(part).form === "cut" ? produce.cutLifeDaysAt5 : produce.storageLifeDays;
+  const { ripening } = produce;
+  // Fruit that gets over-ripe rests on its days to ripen and stay ripe; nothing here is ended by cold, sprouts or light.
+  const ripeTime =
+    alone(0).endedBy === "over-ripeness" && ripening
+      ? ripening.daysAt20 * (1 - ripening.arrives) + ripening.ripeLifeDays
+      : produce.storageLifeDays;
+  const published = lotOf(part).form === "cut" ? produce.cutLifeDaysAt5 : ripeTime;
   return lifeSpread({
     biology: produce.lifeSpread,
     temperatureSpread: 1,
