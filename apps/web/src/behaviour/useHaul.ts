@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useMemo, useState, useSyncExternalStore } from "react";
+import { startTransition, useEffect, useMemo, useState, useSyncExternalStore } from "react";
 import { languageFor } from "../state/language.js";
 import type { PlannerChange, PlannerState } from "../state/plannerState.js";
 import { unitsFor } from "../state/region.js";
@@ -6,6 +6,7 @@ import { today } from "../state/today.js";
 import { isWorkedExample, workedExample } from "../state/workedExample.js";
 import { Keeper, type Kept } from "../storage/keeper.js";
 import { deviceStore } from "../storage/localCopy.js";
+import { onlyTyped, whenRested } from "./restingLetters.js";
 
 /** The worked example, in the device's language and in the units of its region. */
 const firstVisit: PlannerState = {
@@ -19,20 +20,24 @@ async function openShelf(kinds: ReadonlySet<string>) {
   return new DatabaseShelf({ kinds, otherwise: firstVisit, clock: Date.now });
 }
 
-/** Whether nothing differs but what was typed, and what would be undone by it. */
-const onlyTyped = (now: Kept, before: Kept): boolean =>
-  (Object.keys(now.state) as (keyof PlannerState)[]).every(
-    (key) => key === "text" || now.state[key] === before.state[key],
-  );
-
 /**
- * What is kept, for everything but the box that is typed in: letters reach it when there is time, anything else at once, so that no letter
- * waits for what follows from it.
+ * What is kept, for everything but the box that is typed in: letters reach it when the hand rests, and are drawn when there is time; anything else
+ * at once. So no letter waits for what follows from it.
  */
 function useKept(keeper: Keeper): Kept {
-  const now = useSyncExternalStore(keeper.listen, keeper.now);
-  const before = useDeferredValue(now);
-  return onlyTyped(now, before) ? before : now;
+  const [kept, setKept] = useState(keeper.now);
+  useEffect(() => {
+    let shown = kept;
+    const show = (now: Kept) => {
+      if (onlyTyped(now.state, shown.state)) startTransition(() => setKept(now));
+      else setKept(now);
+      shown = now;
+    };
+    // Something may have been done before this was listened to.
+    if (keeper.now() !== shown) show(keeper.now());
+    return whenRested(keeper, show);
+  }, [keeper]);
+  return kept;
 }
 
 /** What stands in the box, letter by letter. */

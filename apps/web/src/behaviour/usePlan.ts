@@ -21,12 +21,12 @@ export interface MadePlan {
 
 export type PlanState = Asking<MadePlan>;
 
-/** Plans in a worker whenever what is asked changes; a pause keeps typing from being answered letter by letter. */
+/** Plans in a worker whenever what is asked changes; letters come when the hand rests (`restingLetters`). */
 export const usePlan = (ask: PlanAsked | undefined) => useAsking(ask, how);
 
 const how: AskingHow<PlanAsked, PlanAnswer, MadePlan> = {
   open: (answered) => planDesk(startWorker, answered, startWorker),
-  pause: 350,
+  pause: 50,
   after: afterAnswer,
 };
 

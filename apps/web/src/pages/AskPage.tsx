@@ -3,6 +3,7 @@ import { ordinaryKitchens } from "@keepwright/planner";
 import { useEffect, useMemo, useRef, useState } from "react";
 import { useDesk } from "../behaviour/desk.js";
 import { takeLettersAhead } from "../behaviour/lettersAhead.js";
+import { useBodyClass } from "../behaviour/useBodyClass.js";
 import { useGuidance } from "../behaviour/useGuidance.js";
 import { AskAnswer } from "../components/ask/AskAnswer.js";
 import { AskField } from "../components/ask/AskField.js";
@@ -44,6 +45,7 @@ export default function AskPage({ on }: { readonly on?: string | undefined }) {
   const place = known === undefined ? -1 : order.indexOf(known);
   const before = order[place - 1];
   const after = known === undefined ? undefined : order[place + 1];
+  useBodyClass("asking");
   useTypingAnywhere(field, anywhere);
   usePageKeys(before, after);
   useAnswerFocus(known, field);

@@ -14,6 +14,7 @@ import type { Kitchen } from "@keepwright/planner";
 import { type ReactNode, useMemo, useRef } from "react";
 import type { AskAnswer as AskAnswerHeard } from "../../behaviour/askMessages.js";
 import { useAsked } from "../../behaviour/useAsked.js";
+import { useBodyClass } from "../../behaviour/useBodyClass.js";
 import { useWords } from "../../words/words.js";
 import { AskFacts } from "./AskFacts.js";
 import { AskSources } from "./AskSources.js";
@@ -50,6 +51,7 @@ export function AskAnswer(props: AskAnswerProps) {
   const heard = useAsked({ id, kitchen, ...state });
   const { title, alsoCalled } = useMemo(() => askNames(context, id), [context, id]);
   const { told, room, facts, note } = useTold({ ...props, state, heard });
+  useBodyClass("answered");
   useFit(box, told, facts);
   return (
     <section className="ask-answer" ref={box} aria-labelledby="ask-title">
