@@ -3,13 +3,13 @@ import {
   explainPlan,
   loadSolver,
   type Plan,
-  type Problem,
+  type PlanRequest as Planned,
   type Proof,
   planProblem,
   provePlan,
 } from "@keepwright/planner";
 import { carriedPlan } from "./carriedPlan.js";
-import type { PlanAnswer, PlanRequest } from "./planMessages.js";
+import type { AfterRequest, PlanAnswer, PlanRequest } from "./planMessages.js";
 import { plannerRequest } from "./plannerRequest.js";
 
 /**
@@ -18,41 +18,50 @@ import { plannerRequest } from "./plannerRequest.js";
  */
 const mostRelaxations = 4;
 
-/**
- * Answers a question: the plan, then the reasons, and only when both are on their way how much better any plan could be.
- * The solver is not asked for before that, and where it does not come or does not get through, the plan stands without.
- */
-export async function answerPlan(
-  { number, ...asked }: PlanRequest,
-  answer: (answer: PlanAnswer) => void,
-  load: typeof loadSolver = loadSolver,
-): Promise<void> {
-  let problem: Problem;
-  let plan: Plan;
-  try {
-    const { since, ...bare } = asked;
-    let request = plannerRequest(bare);
-    problem = bindProblem(request);
-    plan = planProblem(problem);
-    const carried = since && carriedPlan(bare, plan, since);
-    if (carried) {
-      const { asked: now, past } = carried;
-      request = plannerRequest(now);
-      problem = bindProblem(request);
-      plan = carried.plan;
-      answer({ number, kind: "plan", plan, carried: { asked: now, past } });
-    } else answer({ number, kind: "plan", plan });
-    answer({ number, kind: "reasons", reasons: explainPlan({ ...request, plan }) });
-  } catch (error) {
-    answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });
-    return;
-  }
-  answer({ number, kind: "proof", proof: await proofOf(problem, plan, load) });
+type Answer = (answer: PlanAnswer) => void;
+
+/** Answers a question with a plan, carried on where days have gone by since, or with what is wrong. */
+export function answerPlan({ number, since, ...asked }: PlanRequest, answer: Answer): void {
+  attempt(number, answer, () => {
+    const plan = planProblem(bindProblem(plannerRequest(asked)));
+    const carried = since && carriedPlan(asked, plan, since);
+    if (!carried) answer({ number, kind: "plan", plan });
+    else {
+      const { plan: now, ...of } = carried;
+      answer({ number, kind: "plan", plan: now, carried: of });
+    }
+  });
 }
 
-async function proofOf(problem: Problem, plan: Plan, load: typeof loadSolver): Promise<Proof | undefined> {
+/**
+ * Answers what follows from a plan: the reasons, and only when they are on their way how much better any plan could be.
+ * The solver is not asked for before that, and where it does not come or does not get through, the plan stands without.
+ */
+export async function answerAfterPlan(
+  { number, plan, ...asked }: AfterRequest,
+  answer: Answer,
+  load: typeof loadSolver = loadSolver,
+): Promise<void> {
+  const request = plannerRequest(asked);
+  const told = attempt(number, answer, () =>
+    answer({ number, kind: "reasons", reasons: explainPlan({ ...request, plan }) }),
+  );
+  if (told) answer({ number, kind: "proof", proof: await proofOf(request, plan, load) });
+}
+
+function attempt(number: number, answer: Answer, act: () => void): boolean {
   try {
-    return provePlan(problem, plan.objective.total, await load(), { mostRelaxations });
+    act();
+    return true;
+  } catch (error) {
+    answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });
+    return false;
+  }
+}
+
+async function proofOf(request: Planned, plan: Plan, load: typeof loadSolver): Promise<Proof | undefined> {
+  try {
+    return provePlan(bindProblem(request), plan.objective.total, await load(), { mostRelaxations });
   } catch {
     return undefined;
   }

@@ -1,4 +1,6 @@
+import { afterDesk } from "./afterDesk.js";
 import type { PlanAnswer, PlanAsked } from "./planMessages.js";
+import { planningWorker, type Question } from "./planningWorker.js";
 import { quickDesk } from "./quickDesk.js";
 import type { WorkerPart } from "./workerPart.js";
 
@@ -10,76 +12,60 @@ export interface PlanDesk {
   readonly close: () => void;
 }
 
-type Answered = (answer: PlanAnswer, asked: PlanAsked) => void;
+/** Starts the workers: the one that plans from nothing, the one with the last plan in hand, and the one for what follows from a plan. */
+export interface PlanStarts {
+  readonly plan: () => WorkerPart;
+  readonly quick: () => WorkerPart;
+  readonly after: () => WorkerPart;
+}
 
 /**
- * Hands plans to be made to a worker, one at a time. A worker still busy with what nobody wants any more is let go and a
- * new one started: so a question is answered at once although the plan before it is still being proved. A worker that breaks
- * is reported with its message, and the next question gets a new one; where only the proof was missing, it stays missing.
- *
- * Beside it another worker keeps the last plan in hand and is not let go: it answers a corrected question at once, and what it answers stands until
- * the plan from nothing is there, which is the same for everybody (`quickDesk`).
+ * Where plans are asked for. A worker plans from nothing (`planningWorker`). Beside it another keeps the last plan in hand: it answers a corrected
+ * question at once, and what it answers stands until the plan from nothing is there, which is the same for everybody (`quickDesk`). A third works out
+ * what follows from a plan (`afterDesk`).
  */
 export function planDesk(
-  start: () => WorkerPart,
-  answered: Answered,
-  startQuick: () => WorkerPart,
+  starts: PlanStarts,
+  answered: (answer: PlanAnswer, asked: PlanAsked) => void,
 ): PlanDesk {
-  let worker: WorkerPart | undefined;
-  let busy = false;
+  let newest: Question | undefined;
   let number = 0;
-  /** The question that may still be answered quickly: it has no plan yet. */
-  let awaited: PlanAsked | undefined;
-  const quick = quickDesk(startQuick, (answer) => {
-    if (answer.number === number && awaited) answered(answer, awaited);
-  });
-  const letGo = () => {
-    worker?.terminate();
-    worker = undefined;
-    busy = false;
+  /** Whether the newest question may still be answered quickly: it has no plan yet. */
+  let awaited = false;
+  const give = (answer: PlanAnswer) => {
+    if (answer.number === newest?.number) answered(answer, newest.asked);
   };
-  const listen = (asked: PlanAsked, own: number) => {
-    if (!worker) return;
-    let proving = false;
-    worker.onmessage = ({ data }: MessageEvent<PlanAnswer>) => {
-      if (data.number !== own || own !== number) return;
-      busy = data.kind === "plan" || data.kind === "reasons";
-      proving = data.kind === "reasons";
-      awaited = undefined;
-      if (data.kind === "plan" && !data.carried) quick.takeInHand(asked, data.plan);
-      answered(data, asked);
-    };
-    worker.onerror = (event) => {
-      letGo();
-      if (own !== number) return;
-      awaited = undefined;
-      answered(brokenOff(own, proving, event.message), asked);
-    };
+  const quick = quickDesk(starts.quick, (answer) => awaited && give(answer));
+  const after = afterDesk(starts.after, give);
+  const worker = planningWorker(starts.plan, (answer, { asked, number: own }) => {
+    if (own !== newest?.number) return;
+    awaited = false;
+    give(answer);
+    if (answer.kind !== "plan") return;
+    const { plan, carried } = answer;
+    if (!carried) quick.takeInHand(asked, plan);
+    after.ask({ ...(carried?.asked ?? asked), number: own, plan });
+  });
+  const drop = () => {
+    newest = undefined;
+    worker.drop();
+    after.close();
   };
   return {
     ask(asked) {
-      if (busy) letGo();
-      worker ??= start();
       number += 1;
-      busy = true;
-      listen(asked, number);
-      awaited = asked;
-      worker.postMessage({ ...asked, number });
+      newest = { asked, number };
+      awaited = true;
+      after.close();
+      worker.ask(newest);
       // A plan carried on is no correction of one in hand.
       if (!asked.since) quick.ask(asked, number);
     },
-    drop() {
-      number += 1;
-      awaited = undefined;
-      if (busy) letGo();
-    },
+    drop,
     close() {
-      letGo();
+      drop();
+      worker.close();
       quick.close();
     },
   };
 }
-
-/** What is told of a worker that broke: where only the proof was missing, that there is none. */
-const brokenOff = (number: number, proving: boolean, message = ""): PlanAnswer =>
-  proving ? { number, kind: "proof", proof: undefined } : { number, kind: "problem", message };

@@ -26,6 +26,11 @@ export interface PlanRequest extends PlanAsked {
   readonly number: number;
 }
 
+/** Once there is a plan: asks for the reasons, and for how much better it could be. */
+export interface AfterRequest extends PlanRequest {
+  readonly plan: Plan;
+}
+
 /** What the page tells the worker that has the last plan in hand: a plan to take, or a question to answer from it. */
 export type QuickMessage =
   | { readonly quick: "take in hand"; readonly asked: PlanAsked; readonly plan: Plan }
@@ -35,6 +40,13 @@ export type QuickMessage =
 export interface Carried {
   readonly asked: PlanAsked;
   readonly past: Plan;
+}
+
+/** To every question, without a plan where the one in hand does not help. */
+export interface QuickAnswer {
+  readonly quick: "answer";
+  readonly number: number;
+  readonly plan: Plan | undefined;
 }
 
 /** The plan first, then the reasons for it, then how much better it could be; or, at any time, what went wrong. */

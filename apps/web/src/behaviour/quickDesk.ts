@@ -1,5 +1,5 @@
 import type { Plan } from "@keepwright/planner";
-import type { PlanAnswer, PlanAsked, QuickMessage } from "./planMessages.js";
+import type { PlanAnswer, PlanAsked, QuickAnswer, QuickMessage } from "./planMessages.js";
 import type { WorkerPart } from "./workerPart.js";
 
 /** Where corrected questions are answered from the plan in hand. */
@@ -11,26 +11,43 @@ export interface QuickDesk {
 
 /**
  * Keeps a worker that has the last plan in hand. It is started with the first plan and never let go while it holds one; where it breaks, nobody hears
- * of it, and the next plan is taken in hand by a new one.
+ * of it, and the next plan is taken in hand by a new one. It is asked one thing at a time, and of several that wait only the last.
  */
 export function quickDesk(start: () => WorkerPart, answered: (answer: PlanAnswer) => void): QuickDesk {
   let worker: WorkerPart | undefined;
+  let busy = false;
+  let waiting: QuickMessage | undefined;
   const letGo = () => {
     worker?.terminate();
     worker = undefined;
+    busy = false;
+    waiting = undefined;
   };
-  const post = (message: QuickMessage) => worker?.postMessage(message);
+  const ask = (question: QuickMessage) => {
+    busy = true;
+    waiting = undefined;
+    worker?.postMessage(question);
+  };
   const open = (): WorkerPart => {
     const opened = start();
-    opened.onmessage = ({ data }: MessageEvent<PlanAnswer>) => answered(data);
+    opened.onmessage = ({ data: { number, plan } }: MessageEvent<QuickAnswer>) => {
+      busy = false;
+      if (waiting) ask(waiting);
+      if (plan) answered({ number, kind: "meanwhile", plan });
+    };
     opened.onerror = letGo;
     return opened;
   };
   return {
-    ask: (asked, number) => post({ quick: "ask", asked, number }),
+    ask(asked, number) {
+      if (!worker) return;
+      const question: QuickMessage = { quick: "ask", asked, number };
+      if (busy) waiting = question;
+      else ask(question);
+    },
     takeInHand(asked, plan) {
       worker ??= open();
-      post({ quick: "take in hand", asked, plan });
+      worker.postMessage({ quick: "take in hand", asked, plan } satisfies QuickMessage);
     },
     close: letGo,
   };

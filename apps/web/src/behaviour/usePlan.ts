@@ -25,7 +25,7 @@ export type PlanState = Asking<MadePlan>;
 export const usePlan = (ask: PlanAsked | undefined) => useAsking(ask, how);
 
 const how: AskingHow<PlanAsked, PlanAnswer, MadePlan> = {
-  open: (answered) => planDesk(startWorker, answered, startWorker),
+  open: (answered) => planDesk({ plan: startWorker, quick: startWorker, after: startWorker }, answered),
   pause: 50,
   after: afterAnswer,
 };

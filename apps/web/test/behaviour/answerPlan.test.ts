@@ -1,7 +1,7 @@
 import { figureCatalogue } from "@keepwright/catalogue";
 import { loadSolver, ordinaryKitchens } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
-import { answerPlan } from "../../src/behaviour/answerPlan.js";
+import { answerAfterPlan, answerPlan } from "../../src/behaviour/answerPlan.js";
 import type { PlanAnswer, PlanRequest } from "../../src/behaviour/planMessages.js";
 import { readLines } from "../../src/state/readLines.js";
 import { lotsToPlan } from "../../src/state/readLots.js";
@@ -18,8 +18,11 @@ const request: PlanRequest = {
 async function answersTo(asked: PlanRequest, load = loadSolver) {
   const answers: PlanAnswer[] = [];
   const beforeSolver: number[] = [];
-  await answerPlan(
-    asked,
+  answerPlan(asked, (answer) => answers.push(answer));
+  const [first] = answers;
+  if (first?.kind !== "plan") return { answers, beforeSolver };
+  await answerAfterPlan(
+    { ...asked, plan: first.plan },
     (answer) => answers.push(answer),
     () => {
       beforeSolver.push(answers.length);
@@ -29,7 +32,7 @@ async function answersTo(asked: PlanRequest, load = loadSolver) {
   return { answers, beforeSolver };
 }
 
-describe("the answers to a question", () => {
+describe("the answers to a question and to what follows from its plan", () => {
   it("are the plan, the reasons, and only then, with the solver, how much better it could be", async () => {
     const { answers, beforeSolver } = await answersTo(request);
     expect(answers.map(({ kind, number }) => [kind, number])).toEqual([

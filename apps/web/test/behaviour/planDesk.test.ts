@@ -1,7 +1,14 @@
 import { ordinaryKitchens, type Plan, type Proof } from "@keepwright/planner";
-import { describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { planDesk } from "../../src/behaviour/planDesk.js";
-import type { PlanAnswer, PlanAsked, PlanRequest, QuickMessage } from "../../src/behaviour/planMessages.js";
+import type {
+  AfterRequest,
+  PlanAnswer,
+  PlanAsked,
+  PlanRequest,
+  QuickAnswer,
+  QuickMessage,
+} from "../../src/behaviour/planMessages.js";
 import { afterAnswer } from "../../src/behaviour/usePlan.js";
 import type { WorkerPart } from "../../src/behaviour/workerPart.js";
 
@@ -14,166 +21,206 @@ const asked = (from: string): PlanAsked => ({
 const plan = {} as Plan;
 const proof: Proof = { value: 100, bound: 90, gap: 0.1, relaxations: 24 };
 
+type Told = PlanRequest | AfterRequest | QuickMessage;
+
 /** A worker that answers when it is told to. */
 class Stand implements WorkerPart {
   onmessage: Worker["onmessage"] = null;
   onerror: Worker["onerror"] = null;
-  readonly requests: (PlanRequest | QuickMessage)[] = [];
+  readonly requests: Told[] = [];
   ended = false;
-  postMessage(request: PlanRequest | QuickMessage): void {
+  postMessage(request: Told): void {
     this.requests.push(request);
   }
   terminate(): void {
     this.ended = true;
   }
-  answer(data: PlanAnswer): void {
+  answer(data: PlanAnswer | QuickAnswer): void {
     this.onmessage?.call(this as unknown as Worker, { data } as MessageEvent);
+  }
+  plan(number: number): void {
+    this.answer({ number, kind: "plan", plan });
+  }
+  meanwhile(number: number): void {
+    this.answer({ quick: "answer", number, plan });
+  }
+  break(): void {
+    this.onerror?.call(this as unknown as Worker, { message: "broke" } as ErrorEvent);
+  }
+  /** Days of what it was asked, and for which sort of answer. */
+  get asked(): string[] {
+    return this.requests.map((one) => ("quick" in one ? `${one.quick} ${one.asked.from}` : one.from));
   }
 }
 
 function deskWithStands() {
-  const stands: Stand[] = [];
-  const quick: Stand[] = [];
-  const answers: [PlanAnswer["kind"], string][] = [];
+  const stands = { plan: [] as Stand[], quick: [] as Stand[], after: [] as Stand[] };
+  const answers: string[] = [];
   const opened = (list: Stand[]) => () => {
     const stand = new Stand();
     list.push(stand);
     return stand;
   };
-  const desk = planDesk(opened(stands), (answer, of) => answers.push([answer.kind, of.from]), opened(quick));
-  return { desk, stands, quick, answers };
+  const starts = { plan: opened(stands.plan), quick: opened(stands.quick), after: opened(stands.after) };
+  const desk = planDesk(starts, (answer, of) => answers.push(`${answer.kind} ${nameOf(of)}`));
+  return { desk, ...stands, answers };
 }
 
+const nameOf = ({ from, household }: PlanAsked) => `${from}${household.people === 2 ? "" : household.people}`;
+/** The same question but for how many eat: another altogether, as far as plans in hand go. */
+const forPeople = (of: PlanAsked, people: number): PlanAsked => ({
+  ...of,
+  household: { ...of.household, people },
+});
+const lot = (id: string) => ({ id, typed: id, commodity: "apple", grams: 100 }) as PlanAsked["lots"][number];
+/** A question, and others that are the same but for one thing more. */
+const withLots = (count: number): PlanAsked => ({
+  ...asked("a"),
+  lots: Array.from({ length: count }, (_, index) => lot(`lot-${index}`)),
+});
+const endings = (stands: readonly Stand[]) => stands.map(({ ended }) => ended);
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
 describe("the desk where plans are asked for", () => {
-  it("gives each answer with what it was asked for, and keeps an idle worker", () => {
-    const { desk, stands, answers } = deskWithStands();
+  it("gives a plan and what follows from it with what it was asked for, and keeps the worker that plans", () => {
+    const { desk, plan: plans, after, answers } = deskWithStands();
     desk.ask(asked("a"));
-    stands[0]!.answer({ number: 1, kind: "plan", plan });
-    stands[0]!.answer({ number: 1, kind: "reasons", reasons: [] });
-    stands[0]!.answer({ number: 1, kind: "proof", proof });
+    plans[0]!.plan(1);
+    vi.runAllTimers();
+    after[0]!.answer({ number: 1, kind: "reasons", reasons: [] });
+    after[0]!.answer({ number: 1, kind: "proof", proof });
     desk.ask(asked("b"));
-    stands[0]!.answer({ number: 2, kind: "plan", plan });
-    expect(answers).toEqual([
-      ["plan", "a"],
-      ["reasons", "a"],
-      ["proof", "a"],
-      ["plan", "b"],
-    ]);
-    expect(stands).toHaveLength(1);
+    plans[0]!.plan(2);
+    expect(answers).toEqual(["plan a", "reasons a", "proof a", "plan b"]);
+    expect(endings(plans)).toEqual([false]);
+    expect(endings(after)).toEqual([true]);
   });
-  it("lets a busy worker go when something else is asked, and never gives its late answer", () => {
-    const { desk, stands, answers } = deskWithStands();
-    desk.ask(asked("a"));
-    desk.ask(asked("b"));
-    expect(stands.map(({ ended }) => ended)).toEqual([true, false]);
-    stands[0]!.answer({ number: 1, kind: "plan", plan });
-    stands[1]!.answer({ number: 2, kind: "plan", plan });
-    expect(answers).toEqual([["plan", "b"]]);
+  it("has a corrected question wait for the worker, the last of several, and never gives the plan of the one before", () => {
+    const { desk, plan: plans, answers } = deskWithStands();
+    for (const count of [4, 5, 6]) desk.ask(withLots(count));
+    expect(plans[0]!.requests).toHaveLength(1);
+    plans[0]!.plan(1);
+    expect(plans[0]!.requests.map((one) => "lots" in one && one.lots.length)).toEqual([4, 6]);
+    expect(answers).toEqual([]);
+    plans[0]!.plan(3);
+    expect(answers).toEqual(["plan a"]);
+    expect(endings(plans)).toEqual([false]);
   });
-  it("lets a worker go that still looks for a proof, and never gives that proof", () => {
-    const { desk, stands, answers } = deskWithStands();
+  it("lets a worker go that is busy with something else altogether, and never gives its late answer", () => {
+    const { desk, plan: plans, answers } = deskWithStands();
     desk.ask(asked("a"));
-    stands[0]!.answer({ number: 1, kind: "plan", plan });
-    stands[0]!.answer({ number: 1, kind: "reasons", reasons: [] });
-    desk.ask(asked("b"));
-    expect(stands.map(({ ended }) => ended)).toEqual([true, false]);
-    stands[0]!.answer({ number: 1, kind: "proof", proof });
-    expect(answers).toEqual([
-      ["plan", "a"],
-      ["reasons", "a"],
-    ]);
+    desk.ask(forPeople(asked("a"), 3));
+    expect(endings(plans)).toEqual([true, false]);
+    plans[0]!.plan(1);
+    plans[1]!.plan(2);
+    expect(answers).toEqual(["plan a3"]);
+  });
+  it("lets go of what still follows from a plan that nobody wants any more", () => {
+    const { desk, plan: plans, after, answers } = deskWithStands();
+    desk.ask(asked("a"));
+    plans[0]!.plan(1);
+    vi.runAllTimers();
+    desk.ask(withLots(1));
+    expect(endings(after)).toEqual([true]);
+    after[0]!.answer({ number: 1, kind: "proof", proof });
+    expect(answers).toEqual(["plan a"]);
+  });
+  it("does not ask what follows from a plan that is followed by another at once", () => {
+    const { desk, plan: plans, after } = deskWithStands();
+    desk.ask(withLots(1));
+    plans[0]!.plan(1);
+    desk.ask(withLots(2));
+    vi.runAllTimers();
+    expect(after).toEqual([]);
   });
 });
 
 describe("a worker of the desk that breaks, or that nobody waits for", () => {
-  it("says nothing of a worker that breaks over the proof, but that there is none, and asks a new one the next time", () => {
-    const { desk, stands, answers } = deskWithStands();
+  it("says nothing of a worker that breaks over the proof, but that there is none", () => {
+    const { desk, plan: plans, after, answers } = deskWithStands();
     desk.ask(asked("a"));
-    const [first] = stands;
-    first!.answer({ number: 1, kind: "plan", plan });
-    first!.answer({ number: 1, kind: "reasons", reasons: [] });
-    first!.onerror?.call(first as unknown as Worker, { message: "broke" } as ErrorEvent);
-    expect(answers.at(-1)).toEqual(["proof", "a"]);
-    desk.ask(asked("b"));
-    expect(stands.map(({ ended }) => ended)).toEqual([true, false]);
+    plans[0]!.plan(1);
+    vi.runAllTimers();
+    after[0]!.break();
+    expect(answers).toEqual(["plan a", "proof a"]);
+    expect(endings(after)).toEqual([true]);
   });
   it("reports a worker that breaks, and asks a new one the next time", () => {
-    const { desk, stands, answers } = deskWithStands();
+    const { desk, plan: plans, answers } = deskWithStands();
     desk.ask(asked("a"));
-    const [first] = stands;
-    first!.onerror?.call(first as unknown as Worker, { message: "broke" } as ErrorEvent);
+    plans[0]!.break();
     desk.ask(asked("b"));
-    stands[1]!.answer({ number: 2, kind: "plan", plan });
-    expect(answers).toEqual([
-      ["problem", "a"],
-      ["plan", "b"],
-    ]);
-    expect(stands[0]!.ended).toBe(true);
+    plans[1]!.plan(2);
+    expect(answers).toEqual(["problem a", "plan b"]);
+    expect(endings(plans)).toEqual([true, false]);
+  });
+  it("asks a new one what waited for a worker that breaks, and says nothing of it", () => {
+    const { desk, plan: plans, answers } = deskWithStands();
+    desk.ask(withLots(4));
+    desk.ask(withLots(5));
+    plans[0]!.break();
+    plans[1]!.plan(2);
+    expect(answers).toEqual(["plan a"]);
   });
   it("is not heard once the desk was told to drop the question", () => {
-    const { desk, stands, answers } = deskWithStands();
+    const { desk, plan: plans, answers } = deskWithStands();
     desk.ask(asked("a"));
     desk.drop();
-    stands[0]!.answer({ number: 1, kind: "plan", plan });
+    plans[0]!.plan(1);
     expect(answers).toEqual([]);
   });
 });
 
 describe("the worker with the last plan in hand", () => {
-  const asOf = (stand: Stand) =>
-    stand.requests.map((one) => ("quick" in one ? [one.quick, one.asked.from] : []));
   const afterOnePlan = () => {
-    const desk = deskWithStands();
-    desk.desk.ask(asked("a"));
-    desk.stands[0]!.answer({ number: 1, kind: "plan", plan });
-    return desk;
+    const all = deskWithStands();
+    all.desk.ask(asked("a"));
+    all.plan[0]!.plan(1);
+    return all;
   };
-  it("comes with the first plan, takes each plan in hand, and is asked first what is asked next", () => {
-    const { desk, stands, quick, answers } = afterOnePlan();
+  it("comes with the first plan, takes each plan in hand, and is asked too what is asked next", () => {
+    const { desk, plan: plans, quick, answers } = afterOnePlan();
     desk.ask(asked("b"));
-    quick[0]!.answer({ number: 2, kind: "meanwhile", plan });
-    stands[1]!.answer({ number: 2, kind: "plan", plan });
-    expect(asOf(quick[0]!)).toEqual([
-      ["take in hand", "a"],
-      ["ask", "b"],
-      ["take in hand", "b"],
-    ]);
-    expect(answers).toEqual([
-      ["plan", "a"],
-      ["meanwhile", "b"],
-      ["plan", "b"],
-    ]);
+    quick[0]!.meanwhile(2);
+    plans[0]!.plan(2);
+    expect(quick[0]!.asked).toEqual(["take in hand a", "ask b", "take in hand b"]);
+    expect(answers).toEqual(["plan a", "meanwhile b", "plan b"]);
   });
-  it("stays when the busy one is let go", () => {
-    const { desk, stands, quick } = afterOnePlan();
-    for (const from of ["b", "c", "d"]) desk.ask(asked(from));
-    expect(stands.map(({ ended }) => ended)).toEqual([true, true, true, false]);
-    expect(quick.map(({ ended }) => ended)).toEqual([false]);
+  it("stays when the one that plans is let go, and is asked the last of several once it is free", () => {
+    const { desk, plan: plans, quick } = afterOnePlan();
+    for (const people of [3, 4, 5]) desk.ask(forPeople(asked("a"), people));
+    expect(endings(plans)).toEqual([true, true, false]);
+    expect(endings(quick)).toEqual([false]);
+    expect(quick[0]!.requests).toHaveLength(2);
+    quick[0]!.answer({ quick: "answer", number: 2, plan: undefined });
+    expect(quick[0]!.requests.at(-1)).toMatchObject({ number: 4 });
   });
   it("is not heard when the plan is there already, nor about what nobody asks any more", () => {
-    const { desk, stands, quick, answers } = afterOnePlan();
+    const { desk, plan: plans, quick, answers } = afterOnePlan();
     desk.ask(asked("b"));
-    stands[1]!.answer({ number: 2, kind: "plan", plan });
-    quick[0]!.answer({ number: 2, kind: "meanwhile", plan });
+    plans[0]!.plan(2);
+    quick[0]!.meanwhile(2);
     desk.ask(asked("c"));
-    quick[0]!.answer({ number: 2, kind: "meanwhile", plan });
+    quick[0]!.meanwhile(2);
     desk.drop();
-    quick[0]!.answer({ number: 3, kind: "meanwhile", plan });
-    expect(answers.map(([kind]) => kind)).toEqual(["plan", "plan"]);
+    quick[0]!.meanwhile(3);
+    expect(answers).toEqual(["plan a", "plan b"]);
   });
   it("may break without a word, and another takes the next plan in hand", () => {
-    const { desk, stands, quick, answers } = afterOnePlan();
-    quick[0]!.onerror?.call(quick[0] as unknown as Worker, { message: "broke" } as ErrorEvent);
+    const { desk, plan: plans, quick, answers } = afterOnePlan();
+    quick[0]!.break();
     desk.ask(asked("b"));
-    stands[1]!.answer({ number: 2, kind: "plan", plan });
-    expect(answers.map(([kind]) => kind)).toEqual(["plan", "plan"]);
-    expect(quick.map(({ ended }) => ended)).toEqual([true, false]);
-    expect(asOf(quick[1]!)).toEqual([["take in hand", "b"]]);
+    plans[0]!.plan(2);
+    expect(answers).toEqual(["plan a", "plan b"]);
+    expect(endings(quick)).toEqual([true, false]);
+    expect(quick[1]!.asked).toEqual(["take in hand b"]);
   });
   it("goes with the desk", () => {
-    const { desk, quick } = afterOnePlan();
+    const { desk, plan: plans, quick } = afterOnePlan();
     desk.close();
-    expect(quick[0]!.ended).toBe(true);
+    expect([...endings(quick), ...endings(plans)]).toEqual([true, true]);
   });
 });
 
