@@ -74,12 +74,25 @@ export async function visit(
   return { page, ...watched, close: () => context.close() };
 }
 
+/** Does something with all of the page drawn, also what is otherwise drawn only when it is scrolled to. */
+export async function withAllDrawn<Result>(page: Page, act: () => Promise<Result>): Promise<Result> {
+  const draw = (css: string) =>
+    page.evaluate((text) => {
+      const sheet = new CSSStyleSheet();
+      sheet.replaceSync(text);
+      document.adoptedStyleSheets = [sheet];
+    }, css);
+  await draw("* { content-visibility: visible !important }");
+  const result = await act();
+  await draw("");
+  return result;
+}
+
 /** Keeps a picture of the whole page, or of a part of it, for people to look at. */
 export async function picture(page: Page, name: string, part?: string): Promise<void> {
   mkdirSync(pictures, { recursive: true });
-  if (part !== undefined) {
-    await page.locator(part).screenshot({ path: join(pictures, `${name}.png`) });
-    return;
-  }
-  await page.screenshot({ path: join(pictures, `${name}.png`), fullPage: true });
+  const path = join(pictures, `${name}.png`);
+  await withAllDrawn(page, () =>
+    part === undefined ? page.screenshot({ path, fullPage: true }) : page.locator(part).screenshot({ path }),
+  );
 }
