@@ -1,3 +1,4 @@
+import { freshDesk } from "./freshDesk.js";
 import type { AfterRequest, PlanAnswer } from "./planMessages.js";
 import type { WorkerPart } from "./workerPart.js";
 
@@ -12,35 +13,28 @@ export interface AfterDesk {
 
 /**
  * Has a worker of its own find the reasons for a plan and how much better it could be, so that the one that plans is free for what is asked next. It
- * is let go as soon as it is done or nobody wants to know. Where it breaks, the plan stands without.
+ * is let go as soon as it is done or nobody wants to know. Where it breaks, the plan stands without a proof.
  */
 export function afterDesk(start: () => WorkerPart, answered: (answer: PlanAnswer) => void): AfterDesk {
-  let worker: WorkerPart | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let number = 0;
+  const desk = freshDesk<AfterRequest, PlanAnswer>(
+    {
+      start,
+      isLast: ({ kind }) => kind !== "reasons",
+      broken: () => ({ number, kind: "proof", proof: undefined }),
+    },
+    answered,
+  );
   const close = () => {
     clearTimeout(timer);
-    worker?.terminate();
-    worker = undefined;
-  };
-  const begin = (asked: AfterRequest) => {
-    const own = start();
-    worker = own;
-    own.onmessage = ({ data }: MessageEvent<PlanAnswer>) => {
-      if (own !== worker) return;
-      if (data.kind !== "reasons") close();
-      answered(data);
-    };
-    own.onerror = () => {
-      if (own !== worker) return;
-      close();
-      answered({ number: asked.number, kind: "proof", proof: undefined });
-    };
-    own.postMessage(asked);
+    desk.drop();
   };
   return {
     ask(asked) {
       close();
-      timer = setTimeout(begin, standing, asked);
+      number = asked.number;
+      timer = setTimeout(desk.ask, standing, asked);
     },
     close,
   };

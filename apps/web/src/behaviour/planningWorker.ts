@@ -16,7 +16,7 @@ export interface PlanningWorker {
 
 /**
  * A worker that plans from nothing, asked one thing at a time. It is kept, since a worker that has planned before plans in a third of the time
- * (decision 0018): it ends what it is at before it takes a corrected question, and of several that wait only the last is asked. Busy with something
+ * (decision 0020): it ends what it is at before it takes a corrected question, and of several that wait only the last is asked. Busy with something
  * else altogether it is let go, and so is one that breaks, with its message for an answer; the next question gets a new one.
  */
 export function planningWorker(

@@ -10,7 +10,7 @@ export interface Asking<Made> {
 }
 
 /** Hands questions to a worker. */
-interface Desk<Asked> {
+export interface Desk<Asked> {
   readonly ask: (asked: Asked) => void;
   /** Wants no answer any more. */
   readonly drop: () => void;

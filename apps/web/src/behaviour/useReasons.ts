@@ -1,8 +1,10 @@
 import type { LotReason, Plan } from "@keepwright/planner";
-import { useEffect, useState } from "react";
+import { useMemo } from "react";
 import { judgeDesk } from "./judgeDesk.js";
+import type { JudgeAnswer, JudgeAsked } from "./judgeMessages.js";
 import type { PlanAsked } from "./planMessages.js";
 import { startWorker } from "./startWorker.js";
+import { type AskingHow, useAsking } from "./useAsking.js";
 
 interface ReasonsFor {
   readonly asked: PlanAsked;
@@ -16,21 +18,22 @@ export interface ReasonsState {
   readonly problem: string | undefined;
 }
 
-const nothing: ReasonsState = { reasons: undefined, problem: undefined };
-
 /** Why one lot lies where it lies, beside every other place and wrap, worked out in a worker once it is wanted. */
 export function useReasons({ asked, plan, lot }: ReasonsFor, wanted: boolean): ReasonsState {
-  const [state, setState] = useState(nothing);
-  useEffect(() => {
-    setState(nothing);
-    if (!wanted) return;
-    const desk = judgeDesk(startWorker, (answer) => {
-      if (answer.kind === "reasons") setState({ reasons: answer.reasons, problem: undefined });
-      if (answer.kind === "problem") setState({ reasons: undefined, problem: answer.message });
-    });
+  const ask = useMemo((): JudgeAsked | undefined => {
     const { proof: _, ...bare } = plan;
-    desk.ask({ ...asked, kind: "reasons", plan: bare, lot });
-    return desk.close;
+    return wanted ? { ...asked, kind: "reasons", plan: bare, lot } : undefined;
   }, [asked, plan, lot, wanted]);
-  return state;
+  const { made, problem, working } = useAsking(ask, how);
+  return { reasons: working ? undefined : made, problem };
 }
+
+const how: AskingHow<JudgeAsked, JudgeAnswer, readonly LotReason[]> = {
+  open: (answered) => judgeDesk(startWorker, answered),
+  pause: 0,
+  after: (before, answer) => {
+    if (answer.kind === "reasons") return { made: answer.reasons, problem: undefined, working: false };
+    if (answer.kind === "problem") return { made: undefined, problem: answer.message, working: false };
+    return before;
+  },
+};

@@ -1,33 +1,27 @@
 import type { TwoWays } from "@keepwright/planner";
-import { useEffect, useState } from "react";
+import { freshDesk } from "./freshDesk.js";
 import { startWorker } from "./startWorker.js";
+import { type Asking, type AskingHow, useAsking } from "./useAsking.js";
 import type { WaysAnswer, WaysAsked } from "./waysMessages.js";
 
-export interface WaysState {
-  readonly made: TwoWays | undefined;
-  /** Why it could not be worked out; empty when the worker stopped without a word. */
-  readonly problem: string | undefined;
-  readonly working: boolean;
-}
-
-const nothing: WaysState = { made: undefined, problem: undefined, working: false };
+export type WaysState = Asking<TwoWays>;
 
 /** Lays the haul two ways in a worker of its own whenever what is asked changes; the last answer stays until the next is there. */
-export function useWays(asked: WaysAsked | undefined): WaysState {
-  const [state, setState] = useState(nothing);
-  const question = asked === undefined ? undefined : JSON.stringify(asked);
-  useEffect(() => {
-    if (question === undefined) return;
-    setState((before) => ({ ...before, problem: undefined, working: true }));
-    const worker = startWorker();
-    worker.onmessage = ({ data }: MessageEvent<WaysAnswer>) => {
-      if (data.kind === "problem") setState({ ...nothing, problem: data.message });
-      else setState({ made: data.made, problem: undefined, working: !data.last });
-      if (data.kind === "problem" || data.last) worker.terminate();
-    };
-    worker.onerror = ({ message }) => setState({ ...nothing, problem: message ?? "" });
-    worker.postMessage(JSON.parse(question));
-    return () => worker.terminate();
-  }, [question]);
-  return state;
-}
+export const useWays = (asked: WaysAsked | undefined): WaysState => useAsking(asked, how);
+
+const how: AskingHow<WaysAsked, WaysAnswer, TwoWays> = {
+  open: (answered) =>
+    freshDesk(
+      {
+        start: startWorker,
+        isLast: (answer) => answer.kind === "problem" || answer.last,
+        broken: (message): WaysAnswer => ({ kind: "problem", message }),
+      },
+      answered,
+    ),
+  pause: 0,
+  after: (_, answer) =>
+    answer.kind === "problem"
+      ? { made: undefined, problem: answer.message, working: false }
+      : { made: answer.made, problem: undefined, working: !answer.last },
+};
