@@ -36,15 +36,16 @@ const datedPaths = (
 
 /**
  * Every programme of a lot, none left out as unpromising: each place, each wrap, each preparation; for what still ripens also
- * each pair of places, moved when ripe. Restated here from the rules, not taken from the search: cut produce lies in the
- * refrigerator where there is one, and covered where a cover is at hand; only stems stand in water; whole fruit that ripens, and what is told
+ * each pair of places, moved when ripe. Restated here from the rules, not taken from the search: cut produce, and what is sold
+ * under the same control, lies in the refrigerator where there is one; what is cut is covered where a cover is at hand; only stems stand in water, and not in a drawer; whole fruit that ripens, and what is told
  * to be taken out of sealed bags, is not shut in; a damp towel
  * is for leaves, stems and roots that need not be kept dry.
  */
 export function everyProgramme({ places, kitchen, household, lots }: Problem, index: number): Programme[] {
   const { form, commodity, produce, ripeness } = lots[index]!;
   const cold = places.filter((place) => place.place.refrigerator !== undefined);
-  const allowed = form.cut && cold.length > 0 ? cold : places;
+  const controlled = form.cut || commodity.controlledAsSold !== undefined;
+  const allowed = controlled && cold.length > 0 ? cold : places;
   const stands = commodity.standsInWater?.value === true && !form.cut;
   const atHand = ["none", ...kitchen.wraps.filter((wrap) => wrap !== "glass of water" || stands)] as const;
   const covers = atHand.filter((wrap) =>
@@ -66,7 +67,11 @@ export function everyProgramme({ places, kitchen, household, lots }: Problem, in
     wrap,
     until,
   });
-  const stays = allowed.flatMap((place) => wraps.map((wrap) => stay(place.index, wrap, "never")));
+  const stays = allowed.flatMap(({ index: at, place: { kind } }) =>
+    wraps
+      .filter((wrap) => wrap !== "glass of water" || kind !== "crisper drawer")
+      .map((wrap) => stay(at, wrap, "never")),
+  );
   const ripens = produce.ripening !== undefined && ripeness < 1 && !form.cut;
   const moved = stays.flatMap((first) =>
     stays
