@@ -108,7 +108,7 @@ describe("as I have it", () => {
     const before = await counter("Broccoli").boundingBox();
     for (const name of names) await counter(name).tap();
     const after = await page.getByRole("button", { name: / lies here: Counter$/ }).boundingBox();
-    // What is told above it may grow: the browser then holds the button in its place, to the nearest whole pixel of scrolling.
+    // What is told above it changes: the browser then holds the button in its place, to the nearest whole pixel of scrolling.
     expect({ ...after, y: 0 }).toEqual({ ...before, y: 0 });
     expect(Math.abs((after?.y ?? 0) - (before?.y ?? 0))).toBeLessThan(1);
     for (const name of names)
