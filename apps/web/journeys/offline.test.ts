@@ -1,38 +1,11 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import type { Page } from "playwright-core";
-import { afterEach, describe, expect, it } from "vitest";
-// @ts-expect-error: a plain script without types
-import { serveFolder } from "../../../scripts/lib/serveFolder.mjs";
+import { describe, expect, it } from "vitest";
 import { useBrowser, visit } from "./support/browser.js";
+import { controlled, ownServer } from "./support/ownServer.js";
 import { haulBox, planFor, proofOf } from "./support/steps.js";
 
 const browser = useBrowser();
-const built = fileURLToPath(new URL("../dist", import.meta.url));
-const folders: string[] = [];
-
-/** A copy of the built page on a server of its own, which can be ended and whose files can be changed. */
-async function ownServer() {
-  const folder = mkdtempSync(join(tmpdir(), "keepwright-page-"));
-  folders.push(folder);
-  cpSync(built, folder, { recursive: true });
-  const { address, server } = await serveFolder(folder, { firstPort: 0 });
-  const end = () =>
-    new Promise<void>((resolve) => {
-      server.close(() => resolve());
-      server.closeAllConnections();
-    });
-  return { folder, address: address as string, end };
-}
-afterEach(() => {
-  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
-});
-
-const kept = (page: Page) =>
-  page.waitForFunction(() => navigator.serviceWorker.controller !== null, undefined, { timeout: 120_000 });
-
 /** Puts a newer version into a folder: the page with another mark, and a service worker that lists it. */
 function putNewer(folder: string): void {
   const page = join(folder, "index.html");
@@ -48,7 +21,7 @@ describe("without a network, after one visit", () => {
   it("the page opens, plans, proves, asks, names sources and changes its language", async () => {
     const { address, end } = await ownServer();
     const { page, faults, close } = await visit(browser(), { address, serviceWorkers: "allow" });
-    await kept(page);
+    await controlled(page);
     await end();
     await page.reload();
     await planFor(page, 17);
@@ -83,7 +56,7 @@ describe("a newer version", () => {
   it("waits until the person takes it, and what was typed is there again", async () => {
     const { folder, address, end } = await ownServer();
     const { page, close } = await visit(browser(), { address, serviceWorkers: "allow" });
-    await kept(page);
+    await controlled(page);
     await page.reload();
     await haulBox(page).fill("4 quinces from the neighbour");
     putNewer(folder);

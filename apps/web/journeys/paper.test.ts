@@ -1,7 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { readFileSync } from "node:fs";
 import { catalogue } from "@keepwright/catalogue";
 import {
   calendarEvents,
@@ -17,19 +14,14 @@ import {
 import { labelsPdf, type PaperSize, sheetPdf } from "@keepwright/paper";
 import { ordinaryKitchens, type Plan, planHaul, readHaul } from "@keepwright/planner";
 import type { Download, Page } from "playwright-core";
-import { afterEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { readPdf } from "../../../packages/paper/test/support/readPdf.js";
-// @ts-expect-error: a plain script without types
-import { serveFolder } from "../../../scripts/lib/serveFolder.mjs";
 import { firstDay, picture, useBrowser, visit } from "./support/browser.js";
+import { controlled, ownServer } from "./support/ownServer.js";
 import { haulBox, planFor, sideways, tabTo } from "./support/steps.js";
 import { violations } from "./support/violations.js";
 
 const browser = useBrowser();
-const folders: string[] = [];
-afterEach(() => {
-  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
-});
 
 /** A haul that reads alike in both languages' tests, and what the command line plans of it. */
 const haul = "3 avocados\n8 apples\n300 g kale\n1 melon\n500 g cut melon";
@@ -173,25 +165,6 @@ describe("labels and days, from the page", () => {
     await close();
   });
 });
-
-const built = fileURLToPath(new URL("../dist", import.meta.url));
-
-/** A copy of the built page on a server of its own that can be ended. */
-async function ownServer() {
-  const folder = mkdtempSync(join(tmpdir(), "keepwright-paper-"));
-  folders.push(folder);
-  cpSync(built, folder, { recursive: true });
-  const { address, server } = await serveFolder(folder, { firstPort: 0 });
-  const end = () =>
-    new Promise<void>((resolve) => {
-      server.close(() => resolve());
-      server.closeAllConnections();
-    });
-  return { address: address as string, end };
-}
-
-const controlled = (page: Page) =>
-  page.waitForFunction(() => navigator.serviceWorker.controller !== null, undefined, { timeout: 120_000 });
 
 /** Until all that pages are set with is on the device. */
 async function paperKept(page: Page): Promise<void> {

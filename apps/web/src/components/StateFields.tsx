@@ -2,6 +2,7 @@ import type { Commodity } from "@keepwright/catalogue";
 import { type Lot, ripenessWords } from "@keepwright/planner";
 import type { Correction } from "../state/corrections.js";
 import { useWords } from "../words/words.js";
+import { Tick } from "./Tick.js";
 import { Segments } from "./unpack/Segments.js";
 
 interface StateFieldsProps {
@@ -54,20 +55,5 @@ function Age({ days, correct }: { readonly days: number; readonly correct: State
       chosen={String(days)}
       onChoose={(each) => correct({ extraDays: Number(each) })}
     />
-  );
-}
-
-interface TickProps {
-  readonly words: string;
-  readonly ticked: boolean;
-  readonly onChange: (ticked: boolean) => void;
-}
-
-function Tick({ words, ticked, onChange }: TickProps) {
-  return (
-    <label className="tick">
-      <input type="checkbox" checked={ticked} onChange={(event) => onChange(event.target.checked)} />
-      <span>{words}</span>
-    </label>
   );
 }

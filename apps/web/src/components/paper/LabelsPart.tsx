@@ -4,6 +4,7 @@ import { useDesk } from "../../behaviour/desk.js";
 import { usePaper } from "../../behaviour/paper/usePaper.js";
 import { type SayPaper, usePaperWords } from "../../words/paperWords.js";
 import { Choice } from "../settings/Choice.js";
+import { Tick } from "../Tick.js";
 import { WholeNumberField } from "../WholeNumberField.js";
 import { PaperStatus } from "./PaperStatus.js";
 import type { TakeAlongProps } from "./SheetPart.js";
@@ -54,10 +55,7 @@ export function LabelsPart({ made, context }: TakeAlongProps) {
           onChange={setStart}
         />
       </div>
-      <label className="tick">
-        <input type="checkbox" checked={outlines} onChange={({ target }) => setOutlines(target.checked)} />
-        <span>{say("paper.outlines")}</span>
-      </label>
+      <Tick words={say("paper.outlines")} ticked={outlines} onChange={setOutlines} />
       <button
         type="button"
         className="main-button"

@@ -6,6 +6,7 @@ import { usePaper } from "../../behaviour/paper/usePaper.js";
 import type { MadePlan } from "../../behaviour/usePlan.js";
 import { usePaperWords } from "../../words/paperWords.js";
 import { Choice } from "../settings/Choice.js";
+import { Tick } from "../Tick.js";
 import { PaperStatus } from "./PaperStatus.js";
 import { sheetAsked } from "./takeAlong.js";
 
@@ -33,10 +34,7 @@ export function SheetPart({ made, context }: TakeAlongProps) {
           onChange={setPaper}
         />
       </div>
-      <label className="tick">
-        <input type="checkbox" checked={large} onChange={({ target }) => setLarge(target.checked)} />
-        <span>{say("paper.large")}</span>
-      </label>
+      <Tick words={say("paper.large")} ticked={large} onChange={setLarge} />
       <button
         type="button"
         className="main-button"

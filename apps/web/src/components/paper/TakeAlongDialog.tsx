@@ -1,6 +1,6 @@
 import "../../styles/paper.css";
-import { useLayoutEffect, useRef } from "react";
 import { usePaperWords } from "../../words/paperWords.js";
+import { useModal } from "../useModal.js";
 import { CalendarPart } from "./CalendarPart.js";
 import { LabelsPart } from "./LabelsPart.js";
 import { SheetPart, type TakeAlongProps } from "./SheetPart.js";
@@ -12,25 +12,14 @@ interface TakeAlongDialogProps extends TakeAlongProps {
 /** Over the plan: what of it can be printed and taken along. */
 export default function TakeAlongDialog({ made, context, onClose }: TakeAlongDialogProps) {
   const say = usePaperWords();
-  const dialog = useRef<HTMLDialogElement>(null);
-  // Closed before it is taken away, so that the focus goes back to where it was.
-  useLayoutEffect(() => {
-    const own = dialog.current;
-    own?.showModal();
-    return () => own?.close();
-  }, []);
+  const modal = useModal(onClose);
   return (
-    <dialog
-      ref={dialog}
-      className="take-along"
-      aria-labelledby="take-along-heading"
-      onClose={() => dialog.current?.open || onClose()}
-    >
+    <dialog {...modal.props} className="take-along" aria-labelledby="take-along-heading">
       <div className="take-along-head">
         <h2 id="take-along-heading" tabIndex={-1}>
           {say("paper.heading")}
         </h2>
-        <button type="button" onClick={() => dialog.current?.close()}>
+        <button type="button" onClick={modal.close}>
           {say("paper.close")}
         </button>
       </div>
@@ -41,7 +30,7 @@ export default function TakeAlongDialog({ made, context, onClose }: TakeAlongDia
         <button
           type="button"
           onClick={() => {
-            dialog.current?.close();
+            modal.close();
             print();
           }}
         >

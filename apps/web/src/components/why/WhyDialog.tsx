@@ -1,11 +1,12 @@
 import { type HandoutContext, lifeViews, lotNames, publishedRuleLines, whyViews } from "@keepwright/handout";
 import type { LotReason, PlannedLot } from "@keepwright/planner";
-import { useLayoutEffect, useMemo, useRef, useState } from "react";
+import { useMemo, useState } from "react";
 import type { MadePlan } from "../../behaviour/usePlan.js";
 import { useReasons } from "../../behaviour/useReasons.js";
 import { curvesOf } from "../../drawing/curves.js";
 import { addressOf } from "../../state/route.js";
 import { useWords } from "../../words/words.js";
+import { useModal } from "../useModal.js";
 import { WordList } from "../WordList.js";
 import { CourseChart, CourseTable } from "./CourseChart.js";
 import { Sources } from "./Sources.js";
@@ -22,27 +23,16 @@ interface WhyDialogProps {
 /** Why a part lies where it lies, over the plan: closing it, or going back, leads to where one was. */
 export default function WhyDialog({ part, made, changed, context, onClose }: WhyDialogProps) {
   const say = useWords();
-  const dialog = useRef<HTMLDialogElement>(null);
-  // Closed before it is taken away, so that the focus goes back to where it was.
-  useLayoutEffect(() => {
-    const own = dialog.current;
-    own?.showModal();
-    return () => own?.close();
-  }, []);
+  const modal = useModal(onClose);
   const lot = made.plan.lots.find(({ id }) => id === part);
   const name = context.speaker.capital(lotNames(context, made.plan).get(part) ?? "");
   return (
-    <dialog
-      ref={dialog}
-      className="why"
-      aria-labelledby="why-heading"
-      onClose={() => dialog.current?.open || onClose()}
-    >
+    <dialog {...modal.props} className="why" aria-labelledby="why-heading">
       <div className="why-head">
         <h2 id="why-heading" tabIndex={-1}>
           {lot ? say("why.heading", { name }) : say("why.gone")}
         </h2>
-        <button type="button" onClick={() => dialog.current?.close()}>
+        <button type="button" onClick={modal.close}>
           {say("why.close")}
         </button>
       </div>
