@@ -56,6 +56,34 @@ describe("words and measures", () => {
   });
 });
 
+describe("the worked example in another language", () => {
+  it("is opened anew while nobody has touched it, and left alone once somebody has", async () => {
+    const { page, faults, close } = await visit(browser());
+    const box = page.getByRole("textbox").first();
+    const english = await box.inputValue();
+    await toSettings(page);
+    await page.getByLabel("Language").selectOption("es");
+    await page.goto(address(page, "unpack"));
+    await expect.poll(() => box.inputValue()).toMatch(/aguacates/);
+    await planRegion(page)
+      .or(page.getByRole("region", { name: "El plan" }))
+      .waitFor();
+    await box.fill(`${await box.inputValue()}\n2 mangos`);
+    await toSettings(page);
+    await page.getByLabel("Idioma").selectOption("en");
+    await page.goto(address(page, "unpack"));
+    await haulBox(page).waitFor();
+    expect(await box.inputValue()).toMatch(/aguacates[\s\S]*2 mangos$/);
+    // One step back for the language, one for what was written, one for the language before.
+    await undoButton(page).click();
+    await page.getByRole("button", { name: /^Deshacer/ }).click();
+    await page.getByRole("button", { name: /^Deshacer/ }).click();
+    await expect.poll(() => box.inputValue()).toBe(english);
+    expect(faults).toEqual([]);
+    await close();
+  });
+});
+
 describe("the file to take along", () => {
   it("holds everything and is opened again after asking, in another browser too; and that can be undone", async () => {
     const first = await visit(browser());

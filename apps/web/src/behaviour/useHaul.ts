@@ -3,7 +3,7 @@ import { languageFor } from "../state/language.js";
 import type { PlannerChange, PlannerState } from "../state/plannerState.js";
 import { unitsFor } from "../state/region.js";
 import { today } from "../state/today.js";
-import { isWorkedExample, workedExample } from "../state/workedExample.js";
+import { isWorkedExample, withExample, workedExample } from "../state/workedExample.js";
 import { Keeper, type Kept } from "../storage/keeper.js";
 import { deviceStore } from "../storage/localCopy.js";
 import { onlyTyped, whenRested } from "./restingLetters.js";
@@ -44,6 +44,13 @@ function useKept(keeper: Keeper): Kept {
 export const useTyped = (keeper: Keeper): string =>
   useSyncExternalStore(keeper.listen, () => keeper.now().state.text);
 
+/** A change with what the page knows and the hand does not say: the day, and the example in the language chosen. */
+function completed(change: PlannerChange, state: PlannerState): PlannerChange {
+  if (change.change === "text") return { ...change, on: today() };
+  if (change.change !== "language") return change;
+  return withExample(change, state, languageFor(change.language, navigator.languages));
+}
+
 /** What the person entered, kept on the device at every change; how to change it, and how to take that back. */
 export function useHaul(kinds: ReadonlySet<string>) {
   const [keeper] = useState(
@@ -69,8 +76,7 @@ export function useHaul(kinds: ReadonlySet<string>) {
       example: isWorkedExample(state),
       /** What was replaced last, for as long as that is what would be undone. */
       replaced: what === "cleared" || what === "example" ? (what as "cleared" | "example") : undefined,
-      change: (change: PlannerChange) =>
-        keeper.change(change.change === "text" ? { ...change, on: today() } : change),
+      change: (change: PlannerChange) => keeper.change(completed(change, keeper.now().state)),
       clear: () => keeper.change({ change: "clear" }),
       openExample() {
         const example = workedExample(languageFor(state.language, navigator.languages));

@@ -72,7 +72,12 @@ export type PlannerChange =
   | { readonly change: "portions"; readonly portions: number }
   | { readonly change: "away"; readonly away: readonly string[] }
   | { readonly change: "units"; readonly units: PlannerState["units"] }
-  | { readonly change: "language"; readonly language: LanguageChoice }
+  /** `instead` is the example nobody has touched, in the other language. */
+  | {
+      readonly change: "language";
+      readonly language: LanguageChoice;
+      readonly instead?: { readonly of: string; readonly text: string };
+    }
   | { readonly change: "region"; readonly region: RegionChoice }
   | { readonly change: "done"; readonly tasks: readonly string[]; readonly done: boolean }
   | { readonly change: "lying"; readonly key: string; readonly at: Lying | undefined }
@@ -178,7 +183,7 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
     case "units":
       return { ...state, units: change.units };
     case "language":
-      return { ...state, language: change.language };
+      return spokenIn(state, change.language, change.instead);
     case "region":
       return { ...state, region: change.region };
     case "done":
@@ -224,6 +229,21 @@ export const opened = (example: PlannerState, state: PlannerState): PlannerState
   people: example.people,
   days: example.days,
 });
+
+/** An example that was touched in the meantime keeps its words. */
+function spokenIn(
+  state: PlannerState,
+  language: LanguageChoice,
+  instead: { readonly of: string; readonly text: string } | undefined,
+): PlannerState {
+  const text = instead && instead.of === state.text && hasOnlyText(state) ? instead.text : state.text;
+  return { ...state, language, text };
+}
+
+/** Whether nothing was corrected, ticked or put anywhere: what is remembered by the words of a line. */
+export const hasOnlyText = ({ corrections, lying, chosen, done, missed }: PlannerState): boolean =>
+  [corrections, lying, chosen].every((each) => Object.keys(each).length === 0) &&
+  done.length + missed.length === 0;
 
 /** Whether what is on the page is still the example, untouched. */
 export const isExample = (state: PlannerState, example: PlannerState): boolean =>

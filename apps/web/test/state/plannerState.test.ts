@@ -139,3 +139,30 @@ describe("the day a list came home", () => {
     expect(cleared(missed)).toMatchObject({ from: "today", missed: [] });
   });
 });
+
+describe("another language", () => {
+  const example = { ...state, text: "2 kg apples", corrections: {} };
+  const spanish = {
+    change: "language",
+    language: "es",
+    instead: { of: "2 kg apples", text: "2 kg de manzanas" },
+  } as const;
+
+  it("opens the example anew that nobody has touched", () => {
+    expect(plannerReducer(example, spanish)).toEqual({
+      ...example,
+      language: "es",
+      text: "2 kg de manzanas",
+    });
+  });
+
+  it.each([
+    ["words", { text: "3 kg apples" }],
+    ["an amount", { corrections: state.corrections }],
+    ["what was ticked", { done: ["eat:0:2 kg apples#0"] }],
+    ["where it lies", { lying: { "2 kg apples#0": "as planned" as const } }],
+  ])("leaves %s as they were entered", (_, touched) => {
+    const before = { ...example, ...touched };
+    expect(plannerReducer(before, spanish)).toEqual({ ...before, language: "es" });
+  });
+});

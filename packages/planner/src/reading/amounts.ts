@@ -1,12 +1,13 @@
 import type { Element, ElementOf } from "./elements.js";
 import type { ReadNumber } from "./numbers.js";
+import type { Size } from "./plainWords.js";
 import type { Unit } from "./units.js";
 
 /** An amount as written: a count of a unit, or of the kind's own pieces when no unit stands there. */
 export interface Amount
   extends Pick<
     ReadNumber,
-    "decimals" | "grouped" | "definite" | "share" | "ofThem" | "unclear" | "rest" | "article"
+    "decimals" | "grouped" | "definite" | "share" | "ofThem" | "unclear" | "rest" | "article" | "ofKilo"
   > {
   readonly count: number;
   /** Was a number written at all? "bag of carrots" has none. */
@@ -14,7 +15,7 @@ export interface Amount
   readonly exactness: "exact" | "rough" | "vague";
   readonly negative: boolean;
   readonly unit?: Unit;
-  readonly size?: "small" | "medium" | "large";
+  readonly size?: Size;
   /** "3 lb each": the mass of one of the pieces or bags counted elsewhere. */
   readonly ofOne?: boolean;
   /** Pieces of something divided ("two halves"). */
@@ -85,7 +86,14 @@ class Amounts {
     this.open = undefined;
   }
 
-  number(element: ElementOf<"number">) {
+  number(element: ElementOf<"number">, next: Element | undefined) {
+    const { open } = this;
+    // "Garlic cloves 3".
+    const countsUnit = open?.unit?.of === "household" && !open.unit.container && !open.counted;
+    if (countsUnit && open.next === element.first && next?.type !== "unit") {
+      this.open = { ...startOf(element), unit: open.unit!, first: open.first };
+      return;
+    }
     const joins = this.times;
     this.close();
     const outer = this.done.at(-1);
@@ -140,8 +148,8 @@ class Amounts {
 export function amountsOf(elements: readonly Element[]): Amount[] {
   const roughly = elements.some((element) => element.type === "descriptor" && element.roughly);
   const amounts = new Amounts(roughly);
-  for (const element of elements) {
-    if (element.type === "number") amounts.number(element);
+  for (const [index, element] of elements.entries()) {
+    if (element.type === "number") amounts.number(element, elements[index + 1]);
     else if (element.type === "unit") amounts.unit(element);
     else if (element.type === "size") amounts.sized(element.size);
     else if (element.type === "separator") amounts.part();

@@ -1,5 +1,6 @@
 import type { Mark, NotKept } from "./notKept.js";
 import type { ReadNumber } from "./numbers.js";
+import type { Size } from "./plainWords.js";
 import type { StateChange } from "./stateWords.js";
 import type { Unit } from "./units.js";
 
@@ -20,6 +21,8 @@ export interface FoundName {
   readonly singular: boolean;
   /** Several are named: "onions". */
   readonly plural: boolean;
+  /** "Baby artichokes". */
+  readonly baby?: true;
   /** Of several kinds, the one most people mean. */
   readonly usual?: string;
   /** The name of something that is not kept as fresh produce here ("bean sprouts"); no kinds then. */
@@ -44,7 +47,7 @@ export type Element = Placed &
     | { readonly type: "state"; readonly change: StateChange }
     /** In what it came ("bagged", "in a clamshell"). `behind`: it speaks of the name before it. */
     | { readonly type: "package"; readonly unit: Unit; readonly behind: boolean }
-    | { readonly type: "size"; readonly size: "small" | "medium" | "large" }
+    | { readonly type: "size"; readonly size: Size }
     | { readonly type: "descriptor"; readonly roughly: boolean }
     | {
         readonly type: "not fresh";

@@ -7,10 +7,12 @@ import { nameAt, type SpellingGuesses, sameNameFrom } from "./names.js";
 import { markAt as notKeptAt } from "./notKeptWords.js";
 import { packageAt } from "./packages.js";
 import { connectives, descriptors, joiners, joiningMarks, orWords, roughly, sizes } from "./plainWords.js";
+import { remarkAt } from "./remarks.js";
 import { isShape } from "./shapes.js";
 import { stateAt } from "./states.js";
 import type { Token } from "./tokens.js";
 import { type Unit, unitNamed } from "./units.js";
+import { withVarieties } from "./varieties.js";
 
 const hardMarks = new Set([";", ".", "!", "?", "。", "；"]);
 
@@ -72,6 +74,8 @@ function elementAt(
   const state = stateAt(tokens, at);
   if (other && (!name || other.next > name.next) && (!state || other.next >= state.next))
     return { type: "not fresh", mark: other.mark, remark: other.remark, first: at, next: other.next };
+  const remark = state ? undefined : remarkAt(tokens, at);
+  if (remark) return remark;
   const box = packageAt(tokens, at);
   if (box && (!name || box.next > name.next))
     return { type: "package", unit: box.unit, behind: box.behind, first: at, next: box.next };
@@ -104,6 +108,21 @@ function andAHalf(tokens: readonly Token[], at: number): number | undefined {
   return ["half", "medio", "media"].includes(tokens[half]?.folded ?? "") && closes ? half + 1 : undefined;
 }
 
+/** "A pound and a half" and “kilo y medio”: the number before the unit grows by a half, or is one and a half where none stands there. */
+function withHalf(before: Element[], unit: Element, next: number): Element[] {
+  const last = before.at(-1);
+  if (last?.type !== "number") {
+    const number = { value: 1.5, exactness: "exact", next: unit.first } as const;
+    const place = { first: unit.first, next: unit.first };
+    return [
+      { type: "number", number, negative: false, times: false, ...place },
+      { ...unit, next },
+    ];
+  }
+  before[before.length - 1] = { ...last, number: { ...last.number, value: last.number.value + 0.5 } };
+  return [{ ...unit, next }];
+}
+
 function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
   const elements: Element[] = [];
   for (let at = 0; at < tokens.length; ) {
@@ -113,12 +132,8 @@ function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
       last?.type === "size" ||
       (last?.type === "separator" && last.mark === "hyphen" && elements.at(-2)?.type === "number");
     const element = elementAt(catalogue, tokens, at, afterNumber, isCounted(elements, elements.length));
-    const half =
-      element.type === "unit" && last?.type === "number" ? andAHalf(tokens, element.next) : undefined;
-    if (half !== undefined && last?.type === "number") {
-      elements[elements.length - 1] = { ...last, number: { ...last.number, value: last.number.value + 0.5 } };
-    }
-    elements.push(half === undefined ? element : { ...element, next: half });
+    const half = element.type === "unit" ? andAHalf(tokens, element.next) : undefined;
+    elements.push(...(half === undefined ? [element] : withHalf(elements, element, half)));
     at = half ?? element.next;
   }
   return elements;
@@ -167,5 +182,5 @@ export function lex(catalogue: Catalogue, tokens: readonly Token[], guesses: Spe
     withPlantParts(catalogue, tokens, withShapes(catalogue, tokens, elements));
   const exact = withWhole(wordsInPlace(tokens, lexExactly(catalogue, tokens)));
   // What stands behind a misspelt name is looked at once more.
-  return withNegations(tokens, withWhole(withGuesses(tokens, exact, guesses)));
+  return withNegations(tokens, withVarieties(tokens, withWhole(withGuesses(tokens, exact, guesses))));
 }

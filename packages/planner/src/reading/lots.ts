@@ -7,6 +7,7 @@ import { statesOfPart, wishIn } from "./laterParts.js";
 import type { Part, Said } from "./parts.js";
 import type { Assumption } from "./reading.js";
 import type { StateChange } from "./stateWords.js";
+import { unitNamed } from "./units.js";
 import { type Weighed, weigh } from "./weigh.js";
 
 /** A lot before it is placed in the text, or the reason why there is none. */
@@ -216,17 +217,24 @@ function partsAlone(commodity: Commodity, said: Said): DraftLot[] | AmountFault 
   return lots;
 }
 
+/** “Un cuarto de champiñones” is a quarter of a kilogram by all likelihood, where pounds are not used. Common practice, no source. */
+function inKilos(amount: Amount | undefined, plural: boolean): Amount | undefined {
+  const kilo = amount?.ofKilo && plural && !amount.unit ? unitNamed("kilo", true) : undefined;
+  return amount && kilo ? { ...amount, unit: kilo, doubtful: true } : amount;
+}
+
 /** The first amount, weighed, and whether what is told of it besides agrees. */
 function wholeOf(
   commodity: Commodity,
   said: Said,
 ): { whole: Weighed; contradictory: boolean } | { fault: AmountFault } {
-  const first = weigh(commodity, said.amount, said.size, said.singular, said.inPackage);
-  const fault = faultOf(said.amount, first, commodity, said.plural);
+  const amount = inKilos(said.amount, said.plural);
+  const first = weigh(commodity, amount, said.size, said.singular, said.inPackage);
+  const fault = faultOf(amount, first, commodity, said.plural);
   if (fault || first === "unknown unit") return { fault: fault! };
   if (said.amount?.share)
     return { fault: { ask: "how much", reason: "no amount", word: commodity.names.en.one } };
-  return reconciled(commodity, first, said.amount, said.restated);
+  return reconciled(commodity, first, amount, said.restated);
 }
 
 /** Why the amounts of a clause have to be asked about, where they do. */

@@ -72,6 +72,7 @@ function lookedUp(catalogue: Catalogue, text: string): Omit<FoundName, "implied"
     singular: singular(catalogue, kinds, text),
     plural: plural(catalogue, kinds, text),
     ...(usual !== undefined ? { usual } : {}),
+    ...(folded(text).startsWith("baby ") ? { baby: true } : {}),
   };
 }
 

@@ -23,6 +23,8 @@ export interface ReadNumber {
   readonly ofThem?: boolean;
   /** No amount that could be taken, although it is written as one: a price, a measure of length, "some". */
   readonly unclear?: boolean;
+  /** “Un cuarto de champiñones”: of a kilogram, where several are named. */
+  readonly ofKilo?: boolean;
   /** All that the other parts leave: "the rest". */
   readonly rest?: boolean;
   readonly next: number;
@@ -92,7 +94,14 @@ const parts: Record<string, number> = {
 };
 const spanishParts: ReadonlySet<string> = new Set("medio media mitad mitades cuarto cuartos".split(" "));
 const severalParts: ReadonlySet<string> = new Set(["halves", "quarters", "thirds", "mitades", "cuartos"]);
-const dozens: Record<string, number> = { dozen: 12, dozens: 12, docena: 12, docenas: 12, hundred: 100 };
+const dozens: Record<string, number> = {
+  dozen: 12,
+  dozens: 12,
+  doz: 12,
+  docena: 12,
+  docenas: 12,
+  hundred: 100,
+};
 /** Rough counts in words. A few as three and several as four are common practice, no source; they are always shown as assumed. */
 const rough: Record<string, { value: number; exactness: "rough" | "vague" }> = {
   couple: { value: 2, exactness: "rough" },
@@ -100,6 +109,10 @@ const rough: Record<string, { value: number; exactness: "rough" | "vague" }> = {
   par: { value: 2, exactness: "rough" },
   few: { value: 3, exactness: "vague" },
   several: { value: 4, exactness: "vague" },
+  varios: { value: 4, exactness: "vague" },
+  varias: { value: 4, exactness: "vague" },
+  algunos: { value: 3, exactness: "vague" },
+  algunas: { value: 3, exactness: "vague" },
   pocos: { value: 3, exactness: "vague" },
   pocas: { value: 3, exactness: "vague" },
   unos: { value: 3, exactness: "vague" },
@@ -196,7 +209,9 @@ function throughPart(tokens: readonly Token[], read: ReadNumber): ReadNumber {
   while (["of", "de"].includes(tokens[next]?.folded ?? "")) next++;
   const article = tokens[next]?.folded ?? "";
   if (definiteWords.has(article)) return { ...read, definite: true, next: next + 1 };
-  return articles.has(article) ? { ...read, article: true, next: next + 1 } : { ...read, next };
+  if (articles.has(article)) return { ...read, article: true, next: next + 1 };
+  const ofKilo = tokens[read.next]?.folded === "de" && !tokens[read.next - 1]!.folded.startsWith("mitad");
+  return { ...read, ...(ofKilo ? { ofKilo } : {}), next };
 }
 
 function inWords(tokens: readonly Token[], at: number): ReadNumber | undefined {

@@ -131,9 +131,10 @@ export function saidIn(clause: Clause): Said {
     (element) => element.type === "size",
   )?.size;
   const implied = clause.name?.name.implied ?? [];
+  const young = clause.name?.name.baby ? "baby" : undefined;
   const inPackage = [...clause.before, ...after].find((element) => element.type === "package");
   const told = {
-    ...(size ? { size } : {}),
+    ...((size ?? young) ? { size: size ?? young } : {}),
     singular: clause.name?.name.singular ?? false,
     plural: clause.name?.name.plural ?? false,
     doubtful:

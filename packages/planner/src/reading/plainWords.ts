@@ -32,9 +32,9 @@ export const joiningMarks: ReadonlySet<string> = new Set([
 /** Words that describe produce and change nothing that is computed. */
 export const descriptors: ReadonlySet<string> = new Set(
   (
-    "fresh organic local nice good lovely raw loose orange baby young new old fashioned big huge little tiny " +
-    "crisp juicy vine leaf leaves seedless tender mixed assorted about approximately approx roughly around nearly almost still so very just more each bit slightly somewhat partly other another otro otra otros otras " +
-    "fresco fresca frescos frescas organico organica grande grandes medianos"
+    "fresh organic local nice good lovely raw loose orange young new old fashioned big huge little tiny " +
+    "crisp juicy vine leaf leaves seedless tender mixed assorted about approximately approx roughly around nearly almost still so very just more each bit slightly somewhat partly other another otro otra otros otras ya " +
+    "fresco fresca frescos frescas organico organica grande grandes"
   ).split(" "),
 );
 
@@ -48,22 +48,46 @@ export const roughly: ReadonlySet<string> = new Set([
   "around",
   "nearly",
   "almost",
+  "aproximadamente",
+  "como",
+  "alrededor",
+  "cerca",
   "~",
 ]);
 
-/** Sizes, as the catalogue's units name them. */
-export const sizes: Readonly<Record<string, "small" | "medium" | "large">> = {
+/** A size, as the catalogue's units name it. */
+export type Size = "small" | "medium" | "large" | "baby";
+
+/** Sizes by their words. */
+export const sizes: Readonly<Record<string, Size>> = {
   small: "small",
   little: "small",
   tiny: "small",
   pequeno: "small",
   pequena: "small",
+  baby: "baby",
+  sm: "small",
+  sml: "small",
   pequenos: "small",
   pequenas: "small",
+  chico: "small",
+  chica: "small",
+  chicos: "small",
+  chicas: "small",
+  chiquito: "small",
+  chiquita: "small",
+  chiquitos: "small",
+  chiquitas: "small",
   medium: "medium",
+  med: "medium",
   mediano: "medium",
   mediana: "medium",
+  medianos: "medium",
+  medianas: "medium",
   large: "large",
+  lg: "large",
+  lge: "large",
+  xl: "large",
   big: "large",
   huge: "large",
   grande: "large",

@@ -47,6 +47,13 @@ function ofDegree(
   return { change: weakened(state.change, degree), next: state.next };
 }
 
+/** A word as it is looked up, and where it ends: "w/" is "with", "w/o" is "without". */
+function wordAt(tokens: readonly Token[], at: number): { readonly text: string; readonly next: number } {
+  const [word, slash, o] = tokens.slice(at, at + 3);
+  if (word?.folded !== "w" || slash?.text !== "/") return { text: word!.folded, next: at + 1 };
+  return o?.folded === "o" && !o.spaced ? { text: "without", next: at + 3 } : { text: "with", next: at + 2 };
+}
+
 /** The state that begins at a token, longest phrase first; words may be joined by hyphens. */
 export function stateAt(
   tokens: readonly Token[],
@@ -62,8 +69,9 @@ export function stateAt(
   let found: { change: StateChange; next: number } | undefined;
   let index = at;
   for (let count = 0; count < longest && tokens[index]?.kind === "word"; count++) {
-    text = text === "" ? tokens[index]!.folded : `${text} ${tokens[index]!.folded}`;
-    index++;
+    const word = wordAt(tokens, index);
+    text = text === "" ? word.text : `${text} ${word.text}`;
+    index = word.next;
     const change = known.get(text);
     if (change) found = { change, next: index };
     if (tokens[index]?.text === "-" && !tokens[index]!.spaced) index++;

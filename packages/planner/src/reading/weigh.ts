@@ -46,6 +46,7 @@ const likeUnits: Record<string, readonly string[]> = {
   knob: ["piece", "each"],
   stalk: ["rib", "each"],
   spear: ["each"],
+  sprig: ["stalk"],
   pod: ["each"],
   cluster: ["bunch", "hand"],
   hand: ["bunch", "cluster"],
@@ -75,9 +76,19 @@ interface FoundUnit {
   readonly sized: boolean;
 }
 
-const baseOf = (unitName: string) => unitName.replace(/ (?:small|medium|large)\b.*$/, "");
+const baseOf = (unitName: string) => unitName.replace(/ (?:small|medium|large|baby)\b.*$/, "");
+
+/** "Baby" is a size of the few kinds that are sold so. */
+function babyOf({ household: { units } }: Commodity): FoundUnit | undefined {
+  const unit = units.find((each) => each.name.endsWith(" baby"));
+  return unit && { name: unit.name, grams: unit.grams, how: "itself", sized: true };
+}
 
 function unitOf(commodity: Commodity, name: string, size: Amount["size"]): FoundUnit | undefined {
+  if (size === "baby") {
+    const piece = wholePieces.has(baseOf(name)) ? babyOf(commodity) : undefined;
+    return piece ?? unitOf(commodity, name, undefined);
+  }
   const { units } = commodity.household;
   const named = (wanted: string) =>
     units.find((unit) => unit.name === wanted) ??
