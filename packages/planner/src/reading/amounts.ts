@@ -1,7 +1,7 @@
 import type { Element, ElementOf } from "./elements.js";
 import type { ReadNumber } from "./numbers.js";
 import type { Size } from "./plainWords.js";
-import type { Unit } from "./units.js";
+import { type Unit, unitNamed } from "./units.js";
 
 /** An amount as written: a count of a unit, or of the kind's own pieces when no unit stands there. */
 export interface Amount
@@ -157,4 +157,10 @@ export function amountsOf(elements: readonly Element[]): Amount[] {
   }
   amounts.close();
   return amounts.done;
+}
+
+/** “Un cuarto de champiñones” is a quarter of a kilogram by all likelihood, where pounds are not used. Common practice, no source. */
+export function inKilos(amount: Amount | undefined, plural: boolean): Amount | undefined {
+  const kilo = amount?.ofKilo && plural && !amount.unit ? unitNamed("kilo", true) : undefined;
+  return amount && kilo ? { ...amount, unit: kilo, doubtful: true } : amount;
 }

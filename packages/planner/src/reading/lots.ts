@@ -1,13 +1,12 @@
 import type { Commodity } from "@keepwright/catalogue";
 import type { Lot } from "../problem/lot.js";
 import { type AmountFault, faultOf } from "./amountFaults.js";
-import type { Amount } from "./amounts.js";
+import { type Amount, inKilos } from "./amounts.js";
 import { conflicting, type Marks, marksOf, relation } from "./contrast.js";
 import { statesOfPart, wishIn } from "./laterParts.js";
 import type { Part, Said } from "./parts.js";
 import type { Assumption } from "./reading.js";
 import type { StateChange } from "./stateWords.js";
-import { unitNamed } from "./units.js";
 import { type Weighed, weigh } from "./weigh.js";
 
 /** A lot before it is placed in the text, or the reason why there is none. */
@@ -215,12 +214,6 @@ function partsAlone(commodity: Commodity, said: Said): DraftLot[] | AmountFault 
     );
   }
   return lots;
-}
-
-/** “Un cuarto de champiñones” is a quarter of a kilogram by all likelihood, where pounds are not used. Common practice, no source. */
-function inKilos(amount: Amount | undefined, plural: boolean): Amount | undefined {
-  const kilo = amount?.ofKilo && plural && !amount.unit ? unitNamed("kilo", true) : undefined;
-  return amount && kilo ? { ...amount, unit: kilo, doubtful: true } : amount;
 }
 
 /** The first amount, weighed, and whether what is told of it besides agrees. */
