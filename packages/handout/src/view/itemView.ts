@@ -54,8 +54,10 @@ type Effect = (typeof eatingEffects)[number];
 const isEffect = (name: string): name is Effect => (eatingEffects as readonly string[]).includes(name);
 
 /** What spoils the eating there, in words; effects a newer catalogue may know are left out. */
-const effectWords = ({ speaker }: HandoutContext, { effects }: AnsweredPlace): string =>
-  speaker.list(effects.filter(isEffect).map((effect) => speaker.say(`item.effect.${effect}`)));
+export const effectWords = (
+  { speaker }: HandoutContext,
+  { effects }: Pick<AnsweredPlace, "effects">,
+): string => speaker.list(effects.filter(isEffect).map((effect) => speaker.say(`item.effect.${effect}`)));
 
 function elsewhereLine(context: HandoutContext, commodity: string, place: AnsweredPlace): string {
   const values = placeValues(context, commodity, place);

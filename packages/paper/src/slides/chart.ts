@@ -4,8 +4,9 @@ import { type Box, chartText, colours, fonts } from "./looks.js";
 
 type Slide = Maker.default.Slide;
 
-/** Fills of the series, in order; `patterned` turns the second into hatching and the third into white with a rim. */
-export const seriesColours = [colours.ink, colours.accent, colours.white] as const;
+/** Colours that stand for the fills of series; `patterned` turns the second into hatching and the third into white with a rim. */
+const fills = { full: colours.ink, hatched: colours.accent, empty: colours.white } as const;
+const inTurn = ["full", "hatched", "empty"] as const;
 
 const axis = {
   catAxisLabelFontFace: fonts.body,
@@ -27,7 +28,8 @@ const legend = {
 } as const;
 
 const kinds = {
-  bars: { type: "bar", more: { barDir: "bar", barGapWidthPct: 55 } },
+  // Bars of several series lie on one line: each category has a bar in one of them only.
+  bars: { type: "bar", more: { barDir: "bar", barGapWidthPct: 55, barOverlapPct: 100 } },
   parts: { type: "bar", more: { barDir: "bar", barGrouping: "stacked", barGapWidthPct: 45 } },
   lines: { type: "line", more: { lineSize: 3, lineDataSymbolSize: 9, lineDataSymbol: "circle" } },
 } as const;
@@ -36,6 +38,9 @@ const kinds = {
 const inOrder = <Value>(chart: SlideChart, values: readonly Value[]): Value[] =>
   chart.chart === "lines" ? [...values] : [...values].reverse();
 
+/** The maker's workbook leaves out a zero that is a number; what is not there is taken out on packing. */
+const written = (value: number | null): number => (value === 0 ? "0" : value) as number;
+
 /** Puts a native chart on a slide, which can be opened and changed in the program that shows it. */
 export function addChart(slide: Slide, chart: SlideChart, box: Box): void {
   const { type, more } = kinds[chart.chart];
@@ -43,14 +48,14 @@ export function addChart(slide: Slide, chart: SlideChart, box: Box): void {
   const data = chart.series.map(({ name, values }) => ({
     name,
     labels: inOrder(chart, chart.categories),
-    values: inOrder(chart, values),
+    values: inOrder(chart, values).map(written),
   }));
   slide.addChart(type as Maker.default.CHART_NAME, data, {
     ...box,
     ...axis,
     ...more,
     ...(chart.series.length > 1 ? legend : { showLegend: false }),
-    chartColors: chart.series.length > 1 ? [...seriesColours] : [colours.ink],
+    chartColors: chart.series.map(({ fill }, at) => fills[fill ?? inTurn[at]!]),
     showValue: chart.chart === "bars",
     dataLabelFormatCode: format,
     dataLabelFontFace: fonts.body,

@@ -76,11 +76,16 @@ function patterned(xml: string): string {
   return xml.replace(solid(colours.accent), hatched).replace(solid(colours.white), white);
 }
 
+/** Where a series has no value there is neither a point nor a cell, rather than an empty one. */
+const withoutEmpty = (xml: string): string =>
+  xml.replace(/<c:pt idx="\d+"><c:v><\/c:v><\/c:pt>|<c r="[A-Z]+\d+"><v><\/v><\/c>/gu, "");
+
 function ownXml(path: string, xml: string, language: string): string {
   const spoken = xml.replace(/lang="en-US"/gu, `lang="${language}"`).replace(/ altLang="en-US"/gu, "");
   if (path.startsWith("ppt/theme/")) return ownTheme(spoken);
   if (/^ppt\/notesSlides\/notesSlide\d+\.xml$/u.test(path)) return notesInParagraphs(spoken);
-  if (/^ppt\/charts\/chart\d+\.xml$/u.test(path)) return patterned(spoken);
+  if (/^ppt\/charts\/chart\d+\.xml$/u.test(path)) return withoutEmpty(patterned(spoken));
+  if (path.startsWith("xl/worksheets/")) return withoutEmpty(spoken);
   if (path === "ppt/presentation.xml") return inOrder(spoken);
   if (path === "docProps/app.xml")
     return spoken

@@ -39,11 +39,15 @@ export const deck: Deck = {
       ],
       chart: {
         chart: "bars",
-        categories: ["Right drawer", "Refrigerator shelves", "Counter"],
-        series: [{ name: "Days", values: [13, 4, 1] }],
+        categories: ["Goes here: Right drawer", "Refrigerator shelves", "Counter †", "Cupboard"],
+        series: [
+          { name: "Goes here", fill: "full", values: [13, null, null, null] },
+          { name: "† Not advised", fill: "hatched", values: [null, null, 1, null] },
+          { name: "Other places", fill: "empty", values: [null, 4, null, 0] },
+        ],
         axis: "Days until half are past their best",
         digits: 0,
-        alt: "Bar chart: right drawer 13 days, shelves 4, counter 1.",
+        alt: "Bar chart: right drawer 13 days, shelves 4, counter 1, cupboard 0.",
       },
       notes: ["Romaine loses water through its leaves."],
       sources: [

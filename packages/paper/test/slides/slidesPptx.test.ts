@@ -131,8 +131,36 @@ describe("charts", () => {
         all(all(series, "c:val")[0]!, "c:v").map((one) => Number(one.textContent)),
       ),
     );
-    expect(values[0]).toEqual([[1, 4, 13]]);
+    // Bars run from the bottom up; a place that another series has a bar for has no point here.
+    expect(values[0]).toEqual([[13], [1], [0, 4]]);
     expect(values[2]?.[0]).toEqual([0, 0.7, 1.1, 1.3, 1.6]);
+  });
+
+  it("have no empty points or cells, yet a nought where there is one, and bars of one line on one line", async () => {
+    const chart = file.texts.get("ppt/charts/chart1.xml")!;
+    expect(chart).not.toContain("<c:v></c:v>");
+    expect(chart).toContain('<c:overlap val="100"/>');
+    const book = await opened(
+      await file.zip.file("ppt/embeddings/Microsoft_Excel_Worksheet1.xlsx")!.async("uint8array"),
+    );
+    const cells = all(parsed(book.texts.get("xl/worksheets/sheet1.xml")!), "c");
+    const cell = (name: string) => cells.find((one) => one.getAttribute("r") === name)?.textContent;
+    expect([cell("B5"), cell("C3"), cell("D2"), cell("B2")]).toEqual(["13", "1", "0", undefined]);
+  });
+
+  it("fill bars by what they stand for: full, hatched and with a rim", () => {
+    const filled = all(charts[0]!, "c:ser").map((series) => {
+      const [own] = all(series, "c:spPr");
+      return [
+        all(own!, "a:pattFill").length,
+        all(all(own!, "a:solidFill")[0]!, "a:srgbClr")[0]?.getAttribute("val"),
+      ];
+    });
+    expect(filled).toEqual([
+      [0, "22302B"],
+      [1, "22302B"],
+      [0, "FFFFFF"],
+    ]);
   });
 
   it("tell their series apart without colour: by hatching and rims, by dashes and points", () => {

@@ -16,7 +16,13 @@ export interface SlideChart {
   /** Bars side by side, one bar in parts, or a line from point to point. */
   readonly chart: "bars" | "parts" | "lines";
   readonly categories: readonly string[];
-  readonly series: readonly { readonly name: string; readonly values: readonly number[] }[];
+  /** A value for each category; null where the series has none there, as where bars of one kind have a series of their own. */
+  readonly series: readonly {
+    readonly name: string;
+    readonly values: readonly (number | null)[];
+    /** How its bars are filled; left out: full, hatched, empty, in order. */
+    readonly fill?: "full" | "hatched" | "empty";
+  }[];
   /** What the values are, with their unit. */
   readonly axis: string;
   /** Digits after the decimal point where values are written. */

@@ -1,71 +1,41 @@
-import type { AnsweredPlace } from "../../answer/itemAnswer.js";
-import { placesFor } from "../../answer/placesFor.js";
+import { commodityOf, type Evidence } from "@keepwright/catalogue";
 import { askView } from "../../view/askView.js";
-import { kitchenTitle } from "../../view/ordinaryNames.js";
+import { effectWords } from "../../view/itemView.js";
 import type { ClassContext } from "../classContext.js";
 import type { ClassDocument } from "../classKit.js";
-import type { DeckSlide, SlideChart } from "./deck.js";
+import { kitSources, namedEvidence } from "../kitSources.js";
+import type { DeckSlide } from "./deck.js";
+import { type Lives, livesChart } from "./livesChart.js";
 
-/** Most places that are drawn beside where it belongs: the best ones, with those people use most among them in any ordinary kitchen. A declared preference, no source. */
-const mostPlaces = 4;
-
-interface Lives {
-  readonly chart: SlideChart;
-  /** What the sign at the name of a place stands for; absent where none has one. */
-  readonly sign: string | undefined;
+/** Where the reasons against other places come from: the answer sheet does not name these. */
+function reasonSources(context: ClassContext, id: string, rests: Lives["rests"] | undefined): string[] {
+  const { say, catalogue } = context;
+  const { eatingEffects = [], dryOutOfRefrigerator } = commodityOf(catalogue, id);
+  const named = (figure: string, all: readonly (Evidence | undefined)[]) =>
+    all.flatMap((one) => (one ? [namedEvidence(context, figure, one)] : []));
+  const sources = [
+    ...(rests?.onEffects ? named(say("slides.figure.effects"), eatingEffects) : []),
+    ...(rests?.onDamp ? named(say("slides.figure.damp"), [dryOutOfRefrigerator]) : []),
+  ];
+  return kitSources(context, sources).map(({ text }) => text);
 }
 
-/** Worse in another way than by its days: it does not ripen there, or is worse to eat. */
-const hasPrice = ({ effects, readyOnDay }: AnsweredPlace): boolean =>
-  effects.length > 0 || readyOnDay === null;
-
-/** How long the kind lasts where it belongs and alone in each sort of place this kitchen has, longest first. Undefined where there is but one bar. */
-function livesChart(context: ClassContext, id: string, where: string): Lives | undefined {
-  const { catalogue, kitchen, handout, say } = context;
-  const commodity = catalogue.commodities.get(id);
-  if (!commodity) return undefined;
-  const ripeness = commodity.ripening?.arrives.value ?? 1;
-  const { belongs, places } = placesFor({ commodity, ripeness }, kitchen, catalogue);
-  const alone = (one: AnsweredPlace) => ({
-    place: `${kitchenTitle(handout, one.stays[0]!.name)}${hasPrice(one) ? " †" : ""}`,
-    days: Math.round(one.life.middle),
-  });
-  const moved = belongs.stays.length > 1 ? [{ place: where, days: Math.round(belongs.life.middle) }] : [];
-  // Where it belongs stands there even where others last longer.
-  const home = places.filter((one) => moved.length === 0 && one.stays[0]!.place === belongs.stays[0]!.place);
-  const others = places
-    .filter((one) => !home.includes(one))
-    .sort((one, other) => other.life.middle - one.life.middle);
-  const rows = [...moved, ...home.map(alone), ...others.slice(0, mostPlaces).map(alone)].sort(
-    (one, other) => other.days - one.days,
-  );
-  if (rows.length < 2) return undefined;
-  return {
-    chart: {
-      chart: "bars",
-      categories: rows.map(({ place }) => place),
-      series: [{ name: say("slides.daysShort"), values: rows.map(({ days }) => days) }],
-      axis: say("slides.days"),
-      digits: 0,
-      alt: say("slides.lives.alt", {
-        list: handout.speaker.list(rows.map((row) => say("slides.lives.one", row))),
-      }),
-    },
-    sign: rows.some(({ place }) => place.endsWith("†")) ? say("slides.lives.sign") : undefined,
-  };
-}
+/** A star stays with the word before it. */
+const starred = (line: string): string => line.replace(/ \*$/u, "\u{a0}*");
 
 /** One kind on one slide: where, how, until when and why, with its lives in other places beside it; the rest is in the notes. */
 export function kindSlide(context: ClassContext, printed: ClassDocument): DeckSlide {
   const { handout, say, guidance } = context;
   const id = printed.items[0]!;
-  const view = askView(handout, context.answer(id), guidance.get(id));
+  const answer = context.answer(id);
+  const view = askView(handout, answer, guidance.get(id));
   const lives = livesChart(context, id, view.where);
-  // Signs stand at what is common practice, and at places in the chart: both are told at the foot.
-  const remarks = [
-    ...(lives?.sign === undefined ? [] : [lives.sign]),
-    ...(view.note === undefined ? [] : [view.note]),
+  const price = effectWords(handout, answer.belongs);
+  const why = [
+    ...view.ends,
+    ...(price ? [handout.speaker.say("item.belongsSpoilt", { effects: price })] : []),
   ];
+  const reasons = lives?.reasons ?? [];
   return {
     id: printed.id,
     sort: "plain",
@@ -77,8 +47,11 @@ export function kindSlide(context: ClassContext, printed: ClassDocument): DeckSl
           { name: say("answer.where"), text: view.where },
           { name: say("answer.how"), text: view.how },
           { name: say("answer.until"), text: view.until },
-          { name: say("slides.why"), text: view.ends.join(" ") },
-          ...(view.first.length > 0 ? [{ name: say("answer.first"), text: view.first.join("\n") }] : []),
+          { name: say("slides.why"), text: why.join(" ") },
+          ...(reasons.length > 0 ? [{ name: say("slides.elsewhere"), text: reasons.join("\n") }] : []),
+          ...(view.first.length > 0
+            ? [{ name: say("answer.first"), text: view.first.map(starred).join("\n") }]
+            : []),
         ],
       },
     ],
@@ -88,7 +61,8 @@ export function kindSlide(context: ClassContext, printed: ClassDocument): DeckSl
       say("answer.range"),
       ...view.sections.flatMap(({ heading, lines }) => [heading, ...lines]),
     ],
-    remarks,
-    sources: printed.sources.map(({ text }) => text),
+    // Stars stand at what is common practice.
+    remarks: view.note === undefined ? [] : [view.note],
+    sources: [...printed.sources.map(({ text }) => text), ...reasonSources(context, id, lives?.rests)],
   };
 }
