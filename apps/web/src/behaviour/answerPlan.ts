@@ -9,7 +9,7 @@ import {
   provePlan,
 } from "@keepwright/planner";
 import { carriedPlan } from "./carriedPlan.js";
-import type { AfterRequest, PlanAnswer, PlanRequest } from "./planMessages.js";
+import type { AfterRequest, PlanAnswer, PlanAsked, PlanRequest } from "./planMessages.js";
 import { plannerRequest } from "./plannerRequest.js";
 
 /**
@@ -20,10 +20,29 @@ const mostRelaxations = 4;
 
 type Answer = (answer: PlanAnswer) => void;
 
-/** Answers a question with a plan, carried on where days have gone by since, or with what is wrong. */
-export function answerPlan({ number, since, ...asked }: PlanRequest, answer: Answer): void {
+/**
+ * Answers questions with a plan, carried on where days have gone by since, or with what is wrong. The last plan of a first day is remembered: what became of it
+ * since is asked about again and again.
+ */
+export function planAnswerer(): (request: PlanRequest, answer: Answer) => void {
+  let last: { readonly asked: string; readonly plan: Plan } | undefined;
+  return (request, answer) =>
+    answerPlan(request, answer, (asked) => {
+      const words = JSON.stringify(asked);
+      if (last?.asked !== words) {
+        last = { asked: words, plan: planProblem(bindProblem(plannerRequest(asked))) };
+      }
+      return last.plan;
+    });
+}
+
+function answerPlan(
+  { number, since, ...asked }: PlanRequest,
+  answer: Answer,
+  planOf: (asked: PlanAsked) => Plan,
+): void {
   attempt(number, answer, () => {
-    const plan = planProblem(bindProblem(plannerRequest(asked)));
+    const plan = planOf(asked);
     const carried = since && carriedPlan(asked, plan, since);
     if (!carried) answer({ number, kind: "plan", plan });
     else {

@@ -43,7 +43,7 @@ export function planDesk(
     give(answer);
     if (answer.kind !== "plan") return;
     const { plan, carried } = answer;
-    if (!carried) quick.takeInHand(asked, plan);
+    quick.takeInHand(asked, plan, carried);
     after.ask({ ...(carried?.asked ?? asked), number: own, plan });
   });
   const drop = () => {
@@ -58,8 +58,7 @@ export function planDesk(
       awaited = true;
       after.close();
       worker.ask(newest);
-      // A plan carried on is no correction of one in hand.
-      if (!asked.since) quick.ask(asked, number);
+      quick.ask(asked, number);
     },
     drop,
     close() {

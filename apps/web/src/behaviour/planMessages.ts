@@ -33,7 +33,12 @@ export interface AfterRequest extends PlanRequest {
 
 /** What the page tells the worker that has the last plan in hand: a plan to take, or a question to answer from it. */
 export type QuickMessage =
-  | { readonly quick: "take in hand"; readonly asked: PlanAsked; readonly plan: Plan }
+  | {
+      readonly quick: "take in hand";
+      readonly asked: PlanAsked;
+      readonly plan: Plan;
+      readonly carried?: Carried;
+    }
   | { readonly quick: "ask"; readonly asked: PlanAsked; readonly number: number };
 
 /** Where a plan was carried on: what it answers by itself, and the plan of the first day. */
@@ -47,12 +52,13 @@ export interface QuickAnswer {
   readonly quick: "answer";
   readonly number: number;
   readonly plan: Plan | undefined;
+  readonly carried?: Carried;
 }
 
 /** The plan first, then the reasons for it, then how much better it could be; or, at any time, what went wrong. */
 export type PlanAnswer =
   /** Before the plan, where there is a plan in hand of nearly the same: made from that one, to stand until the plan comes that everybody gets. */
-  | { readonly number: number; readonly kind: "meanwhile"; readonly plan: Plan }
+  | { readonly number: number; readonly kind: "meanwhile"; readonly plan: Plan; readonly carried?: Carried }
   | { readonly number: number; readonly kind: "plan"; readonly plan: Plan; readonly carried?: Carried }
   | { readonly number: number; readonly kind: "reasons"; readonly reasons: readonly LotReason[] }
   /** Last of all; without a proof where none could be made, which nobody needs to hear of: the plan stands. */

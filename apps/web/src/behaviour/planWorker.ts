@@ -1,6 +1,6 @@
 import { answerAsk } from "./answerAsk.js";
 import { judgeAnswerer } from "./answerJudge.js";
-import { answerAfterPlan, answerPlan } from "./answerPlan.js";
+import { answerAfterPlan, planAnswerer } from "./answerPlan.js";
 import { quickAnswers } from "./answerQuickly.js";
 import { answerWays } from "./answerWays.js";
 import type { AskAnswer, AskRequest } from "./askMessages.js";
@@ -12,6 +12,7 @@ type Asked = PlanRequest | AfterRequest | QuickMessage | JudgeRequest | AskReque
 
 const answer = (given: PlanAnswer | QuickAnswer | JudgeAnswer | AskAnswer | WaysAnswer) => postMessage(given);
 const judge = judgeAnswerer();
+const planned = planAnswerer();
 const quickly = quickAnswers(answer);
 
 /**
@@ -22,7 +23,7 @@ addEventListener("message", ({ data }: MessageEvent<Asked>) => {
   if (!("kind" in data)) {
     if ("quick" in data) quickly(data);
     else if ("plan" in data) void answerAfterPlan(data, answer);
-    else answerPlan(data, answer);
+    else planned(data, answer);
   } else if (data.kind === "ask") answer(answerAsk(data));
   else if (data.kind === "two ways") answerWays(data, answer);
   else judge(data, answer);

@@ -1,11 +1,11 @@
 import type { Plan } from "@keepwright/planner";
-import type { PlanAnswer, PlanAsked, QuickAnswer, QuickMessage } from "./planMessages.js";
+import type { Carried, PlanAnswer, PlanAsked, QuickAnswer, QuickMessage } from "./planMessages.js";
 import type { WorkerPart } from "./workerPart.js";
 
 /** Where corrected questions are answered from the plan in hand. */
 export interface QuickDesk {
   readonly ask: (asked: PlanAsked, number: number) => void;
-  readonly takeInHand: (asked: PlanAsked, plan: Plan) => void;
+  readonly takeInHand: (asked: PlanAsked, plan: Plan, carried: Carried | undefined) => void;
   readonly close: () => void;
 }
 
@@ -30,10 +30,10 @@ export function quickDesk(start: () => WorkerPart, answered: (answer: PlanAnswer
   };
   const open = (): WorkerPart => {
     const opened = start();
-    opened.onmessage = ({ data: { number, plan } }: MessageEvent<QuickAnswer>) => {
+    opened.onmessage = ({ data: { number, plan, carried } }: MessageEvent<QuickAnswer>) => {
       busy = false;
       if (waiting) ask(waiting);
-      if (plan) answered({ number, kind: "meanwhile", plan });
+      if (plan) answered({ number, kind: "meanwhile", plan, ...(carried && { carried }) });
     };
     opened.onerror = letGo;
     return opened;
@@ -45,9 +45,10 @@ export function quickDesk(start: () => WorkerPart, answered: (answer: PlanAnswer
       if (busy) waiting = question;
       else ask(question);
     },
-    takeInHand(asked, plan) {
+    takeInHand(asked, plan, carried) {
       worker ??= open();
-      worker.postMessage({ quick: "take in hand", asked, plan } satisfies QuickMessage);
+      const taken: QuickMessage = { quick: "take in hand", asked, plan, ...(carried && { carried }) };
+      worker.postMessage(taken);
     },
     close: letGo,
   };

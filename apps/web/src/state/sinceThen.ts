@@ -11,7 +11,7 @@ export interface SinceThen {
   readonly cameHome: readonly Lot[];
   /** Meals of the first plan that were not eaten, by the lot. */
   readonly uneaten: readonly DayOfLot[];
-  /** Moves of the first plan that were not made. */
+  /** Moves of the first plan that were not made, by the part. */
   readonly unmoved: readonly DayOfLot[];
 }
 export interface DayOfLot {
@@ -79,7 +79,11 @@ const missedOf = (
   lines.flatMap(({ key, lot }) =>
     missed.flatMap((each) => {
       const [kind, date = "", ...rest] = each.split("|");
-      return lot && kind === what && rest.join("|") === key ? [{ lot: lot.id, date }] : [];
+      const of = rest.join("|");
+      // Parts of a lot are moved one by one and eaten as one.
+      const part = of.startsWith(key) ? of.slice(key.length) : undefined;
+      const isOf = part === "" || (what === "move" && part !== undefined && /^\/\d+$/.test(part));
+      return lot && kind === what && isOf ? [{ lot: lot.id + part, date }] : [];
     }),
   );
 

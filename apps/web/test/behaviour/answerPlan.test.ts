@@ -1,7 +1,7 @@
 import { figureCatalogue } from "@keepwright/catalogue";
 import { loadSolver, ordinaryKitchens } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
-import { answerAfterPlan, answerPlan } from "../../src/behaviour/answerPlan.js";
+import { answerAfterPlan, planAnswerer } from "../../src/behaviour/answerPlan.js";
 import type { PlanAnswer, PlanRequest } from "../../src/behaviour/planMessages.js";
 import { readLines } from "../../src/state/readLines.js";
 import { lotsToPlan } from "../../src/state/readLots.js";
@@ -18,7 +18,7 @@ const request: PlanRequest = {
 async function answersTo(asked: PlanRequest, load = loadSolver) {
   const answers: PlanAnswer[] = [];
   const beforeSolver: number[] = [];
-  answerPlan(asked, (answer) => answers.push(answer));
+  planAnswerer()(asked, (answer) => answers.push(answer));
   const [first] = answers;
   if (first?.kind !== "plan") return { answers, beforeSolver };
   await answerAfterPlan(

@@ -1,9 +1,10 @@
 import { figureCatalogue } from "@keepwright/catalogue";
 import { ordinaryKitchens, planHaul } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
+import { planAnswerer } from "../../src/behaviour/answerPlan.js";
 import { quickAnswers } from "../../src/behaviour/answerQuickly.js";
 import { isCorrected } from "../../src/behaviour/corrected.js";
-import type { PlanAsked, QuickAnswer } from "../../src/behaviour/planMessages.js";
+import type { PlanAnswer, PlanAsked, QuickAnswer } from "../../src/behaviour/planMessages.js";
 import { plannerRequest } from "../../src/behaviour/plannerRequest.js";
 import { readLines } from "../../src/state/readLines.js";
 import { lotsToPlan } from "../../src/state/readLots.js";
@@ -59,6 +60,58 @@ describe("quick answers", () => {
     const wrong = { ...first, lots: [{ ...first.lots[0]!, grams: -1 }, ...first.lots.slice(1)] };
     for (const other of [more, { ...first, kitchen: ordinaryKitchens.cellar }, wrong])
       expect(given(other, 5)).toEqual([{ quick: "answer", number: 5, plan: undefined }]);
+  });
+});
+
+describe("quick answers to a list of days ago", () => {
+  const since = { on: "2026-06-15", cameHome: [], uneaten: [], unmoved: [] };
+  const planned = planAnswerer();
+  const fromNothing = (of: PlanAsked) => {
+    let given: PlanAnswer | undefined;
+    planned({ ...of, number: 1 }, (answer) => {
+      given = answer;
+    });
+    if (given?.kind !== "plan") throw new Error("There was no plan.");
+    return given;
+  };
+  const then = fromNothing({ ...first, since });
+  const answers: QuickAnswer[] = [];
+  const tell = quickAnswers((answer) => answers.push(answer));
+  const given = (of: PlanAsked) => {
+    tell({ quick: "ask", asked: of, number: 2 });
+    return answers.at(-1)!;
+  };
+  tell({
+    quick: "take in hand",
+    asked: { ...first, since },
+    ...structuredClone({ plan: then.plan, carried: then.carried! }),
+  });
+
+  it.each([
+    ["an amount of the first day", { ...corrected, since }],
+    [
+      "something more that came home",
+      {
+        ...first,
+        since: { ...since, cameHome: asked("1 mango").lots.map((lot) => ({ ...lot, id: "lot-4" })) },
+      },
+    ],
+    [
+      "a meal that was not eaten",
+      { ...first, since: { ...since, uneaten: [{ lot: "lot-1", date: "2026-06-13" }] } },
+    ],
+  ])("carry on from the plan in hand: %s", (_, now) => {
+    const { plan, carried } = given(now);
+    if (!plan || !carried) throw new Error("There was no plan meanwhile.");
+    const slow = fromNothing(now);
+    expect(plan.from).toBe("2026-06-15");
+    expect(carried.asked.lots.map(({ commodity }) => commodity)).toEqual(
+      slow.carried!.asked.lots.map(({ commodity }) => commodity),
+    );
+    expect(plan.objective.total).toBeLessThan(slow.plan.objective.total * 1.05 + 1);
+  });
+  it("are left to the other worker on another day", () => {
+    expect(given({ ...first, since: { ...since, on: "2026-06-16" } }).plan).toBeUndefined();
   });
 });
 

@@ -59,3 +59,34 @@ describe("a plan carried on", () => {
     expect(carriedPlan(one, plan, { ...since, on: "2026-06-19" })).toBeUndefined();
   });
 });
+
+describe("moves of a plan that were not made", () => {
+  // Too much fruit for the counter: some of it ripens later than the rest.
+  const split: PlanAsked = {
+    ...asked,
+    lots: [
+      { ...usual, id: "lot-1", commodity: "avocado", grams: 2400, pieces: 12, ripeness: "unripe" },
+      { ...usual, id: "lot-2", commodity: "banana", grams: 2200, pieces: 14, ripeness: "turning" },
+    ],
+    household: { people: 3, portionsPerPersonPerDay: 4, daysAway: [], days: 12 },
+  };
+  const plan = planHaul(plannerRequest(split));
+  const on = "2026-06-19";
+  const moves = plan.lots.flatMap(({ id, lot, stays }) =>
+    stays.slice(1).flatMap(({ from }, index) => (from <= on ? [{ part: id, lot, date: from, index }] : [])),
+  );
+  const parts = moves.filter(({ part, lot }) => part !== lot);
+
+  it("are told part by part: the part that was not moved lies where it lay, the others as planned", () => {
+    expect(parts.length).toBeGreaterThan(0);
+    const { part, date, index } = parts[0]!;
+    const carried = carriedPlan(split, plan, { ...since, on, unmoved: [{ lot: part, date }] })!;
+    const asPlanned = carriedPlan(split, plan, { ...since, on })!;
+    const liesAt = ({ asked: { lots } }: typeof carried, id: string) =>
+      lots.find(({ carried: lay }) => lay?.part === id)?.carried?.place;
+    const was = plan.lots.find(({ id }) => id === part)!;
+    expect(liesAt(carried, part)).toBe(was.stays[index]!.place);
+    for (const other of plan.lots.filter(({ id }) => id !== part))
+      expect(liesAt(carried, other.id)).toBe(liesAt(asPlanned, other.id));
+  });
+});

@@ -49,4 +49,15 @@ describe("what went by since a list came home", () => {
     expect(since?.uneaten).toEqual([{ lot: "lot-1", date: "2026-06-13" }]);
     expect(since?.unmoved).toEqual([]);
   });
+
+  it("knows a move of one part of a lot by the number of the part; meals are of the whole lot", () => {
+    const missed = [
+      missedKey("move", "2026-06-14", "2 kg apples#0/2"),
+      missedKey("move", "2026-06-14", "2 kg apples#01"),
+      missedKey("eat", "2026-06-13", "2 kg apples#0/2"),
+    ];
+    const { since } = began("2 kg apples", "2026-06-15", { missed });
+    expect(since?.unmoved).toEqual([{ lot: "lot-1/2", date: "2026-06-14" }]);
+    expect(since?.uneaten).toEqual([]);
+  });
 });

@@ -1,2 +1,3 @@
+export * from "./carryOnAgain.js";
 export * from "./planAgain.js";
 export * from "./takeInHand.js";

@@ -36,6 +36,20 @@ const samePlaces = (before: Problem, now: Problem): boolean =>
   before.vents.length === now.vents.length &&
   before.places.every(({ place }, index) => place.id === now.places[index]!.place.id);
 
+/** A problem with the best found for it from how things lay in the plan in hand; from nothing where the places are others. */
+export function preparedAgain(
+  before: PlanInHand,
+  problem: Problem,
+): Pick<PlanInHand, "prepared" | "evaluation"> {
+  const prepared = prepareAfter(before.prepared, problem);
+  return { prepared, evaluation: foundAgain(before, prepared) };
+}
+
+const foundAgain = (before: PlanInHand, prepared: Prepared): Evaluation =>
+  samePlaces(before.prepared.problem, prepared.problem)
+    ? searchAgain(prepared, before.prepared, before.evaluation)
+    : searchPlan(prepared);
+
 /**
  * Plans again after a correction (an amount, a ripeness, a lot more or less, a thing that was moved), going on from the plan in hand: what was worked out about
  * lots that are as they were is used again, and the search begins where they lie. Much quicker than planning from nothing and never worse than
@@ -50,9 +64,6 @@ export function planAgain(before: PlanInHand, request: CorrectedRequest): PlanIn
     request.arrangement === undefined
       ? free
       : withFixed(free, bindArrangement(problem, arrangementFrom(request.arrangement)));
-  // In a kitchen with other places nothing lies where it lay.
-  const evaluation = samePlaces(before.prepared.problem, problem)
-    ? searchAgain(prepared, before.prepared, before.evaluation)
-    : searchPlan(prepared);
+  const evaluation = foundAgain(before, prepared);
   return { plan: planOf(prepared, evaluation), prepared: free, evaluation };
 }

@@ -80,7 +80,9 @@ function daysToPlan({ plan }: Previous, day: number, asked: number | undefined):
   ]);
 }
 
-function problemNow({ previous, now, day }: Carrying, request: CarryOnRequest): Problem {
+/** What is planned from that day on. Throws HappenedError where nothing is left. */
+export function carriedProblem({ previous, now, day }: Carrying, request: CarryOnRequest): Problem {
+  if (now.haul.lots.length === 0) nothingLeft();
   const { household, seed } = previous.plan;
   return bindProblem({
     haul: now.haul,
@@ -96,7 +98,8 @@ function problemNow({ previous, now, day }: Carrying, request: CarryOnRequest): 
   });
 }
 
-function carrying(request: CarryOnRequest): Carrying {
+/** What became of a plan until a day. */
+export function carrying(request: CarryOnRequest): Carrying {
   const previous = previousFrom(request);
   const happened = happenedFrom(request.happened ?? { version: 1 });
   const day = elapsedDays(previous, request.on);
@@ -122,7 +125,8 @@ function nothingLeft(): never {
   ]);
 }
 
-function told(carrying: Carrying, prepared: Prepared, judged: Evaluation): CarriedOn {
+/** What is told of a carried-on plan, by how everything is to lie from now on. */
+export function told(carrying: Carrying, prepared: Prepared, judged: Evaluation): CarriedOn {
   const evaluation = withoutVainMoves(prepared, judged);
   const plan = planOf(prepared, evaluation);
   return {
@@ -147,7 +151,6 @@ export function carryOn(request: CarryOnRequest): CarriedOn {
   const { plan } = state.previous;
   const sameDays = request.days === undefined || request.days === plan.days;
   if (state.day === 0 && sameDays && nothingHappened(state)) return unchanged(state.previous);
-  if (state.now.haul.lots.length === 0) nothingLeft();
-  const prepared = prepare(problemNow(state, request));
+  const prepared = prepare(carriedProblem(state, request));
   return told(state, prepared, searchFromPresent(prepared));
 }

@@ -38,7 +38,7 @@ export const PassedDays = memo(function PassedDays({ past, on, context }: Passed
         things: [
           ...moves
             .filter(({ date }) => date === day.date)
-            .map(({ lot, line }) => ({ key: missedKey("move", day.date, lotKey(lot)), words: line })),
+            .map(({ lot, line }) => ({ key: missedKey("move", day.date, keyOf(lot)), words: line })),
           ...day.lots.map(({ lot }, index) => ({
             key: missedKey("eat", day.date, lotKey(lot)),
             words: day.entries[index] ?? "",
@@ -51,7 +51,7 @@ export const PassedDays = memo(function PassedDays({ past, on, context }: Passed
       <h4>{say("day.passed", { date: day.dateWords })}</h4>
       <ul>
         {day.things.map((thing) => (
-          <li key={thing.words}>
+          <li key={thing.key}>
             <Passed thing={thing} />
           </li>
         ))}
