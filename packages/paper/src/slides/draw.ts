@@ -1,4 +1,4 @@
-import type { Deck, DeckSlide, SlidePart } from "@keepwright/handout";
+import { type Deck, type DeckSlide, lineRuns, type SlidePart } from "@keepwright/handout";
 import type Maker from "pptxgenjs";
 import { addChart } from "./chart.js";
 import { type Box, boxes, colours, fonts, pointsPerInch, sizes, sourceSizes } from "./looks.js";
@@ -128,7 +128,12 @@ function addSources(slide: Slide, deck: Deck, given: DeckSlide): void {
   const found = sourceText(deck, given);
   if (!found) return;
   const options = { ...plainText, ...boxes.sources, valign: "bottom", color: colours.soft } as const;
-  slide.addText(found.text, { ...options, fontSize: found.size, lang: deck.language });
+  const passages = given.sources.flatMap((line) => deck.passages?.get(line) ?? []);
+  const runs = lineRuns({ text: found.text, passages }).map(({ text, language }) => ({
+    text,
+    options: { lang: language ?? deck.language },
+  }));
+  slide.addText(runs, { ...options, fontSize: found.size, lang: deck.language });
 }
 
 const notesOf = ({ words }: Deck, { notes, remarks = [], sources }: DeckSlide): string =>

@@ -35,6 +35,15 @@ function named(slides: readonly DeckSlide[]): DeckSlide[] {
   });
 }
 
+/** Passages in another language of all sources that may stand on a slide. */
+function passagesOf({ documents }: ClassKit): NonNullable<Deck["passages"]> {
+  const all = documents.flatMap(({ blocks, sources }) => [
+    ...sources,
+    ...blocks.flatMap((block) => (block.block === "sources" ? block.sources : [])),
+  ]);
+  return new Map(all.flatMap(({ text, passages }) => (passages ? [[text, passages] as const] : [])));
+}
+
 /** The slides of a kit, from the very documents that are printed: what a class sees and takes home is the same. */
 export function classDeck(kit: ClassKit, catalogue: Catalogue): Deck {
   const context = classContext(
@@ -72,6 +81,7 @@ export function classDeck(kit: ClassKit, catalogue: Catalogue): Deck {
     title: kit.title,
     language: kit.language,
     slides: named([opening, ...slides, closing]),
+    passages: passagesOf(kit),
     words: {
       sources: say("slides.sources"),
       moreSources: say("slides.moreSources"),

@@ -1,3 +1,5 @@
+import type { Passage } from "../../words/markedLine.js";
+
 /** A row of names and texts, a line of a list, a paragraph, a caution, or a table: what stands on a slide, never how it looks. */
 export type SlidePart =
   | { readonly part: "pairs"; readonly rows: readonly { readonly name: string; readonly text: string }[] }
@@ -54,6 +56,8 @@ export interface Deck {
   /** BCP 47 tag. */
   readonly language: string;
   readonly slides: readonly DeckSlide[];
+  /** Passages of lines of sources that are in another language than the deck, by the line. */
+  readonly passages?: ReadonlyMap<string, readonly Passage[]>;
   readonly words: {
     readonly sources: string;
     /** Stands where there is no room for all sources. */

@@ -73,6 +73,7 @@ export const hostEnglish = {
   "running.paper.exercise": "is it too much?",
   "running.paper.exercise answer": "how it comes out (host)",
   "running.paper.running sheet": "this sheet",
+  "running.paper.sources": "all the sources (host)",
 
   "running.part.welcome": "Welcome",
   "running.do.welcome":

@@ -17,6 +17,28 @@ export const kitEnglish = {
   "answer.range": "The days are a likely span, not a promise. Look, smell and feel.",
   "answer.kitchen": "Worked out for: {kitchen}.",
 
+  // The few sources on a page, and all of them on the host's own
+  "brief.marked": "{text} ({numbers})",
+  "brief.read": "({number}) {citation}.",
+  "brief.memory": "({number}) {citation} (recalled, not checked in print).",
+  "brief.practice": "({number}) Common practice, no source.",
+  "brief.inferred": "({number}) Inferred; from what, the whole list tells.",
+  "brief.life.read": "({number}) Worked out by Keepwright. How long it keeps in store: {citation}.",
+  "brief.life.memory":
+    "({number}) Worked out by Keepwright. How long it keeps in store: {citation} (recalled, not checked in print).",
+  "brief.life.practice":
+    "({number}) Worked out by Keepwright. How long it keeps in store: common practice, no source.",
+  "brief.life.inferred": "({number}) Worked out by Keepwright. How long it keeps in store is inferred.",
+  "brief.source.read": "Source: {citation}.",
+  "brief.source.memory": "Source: {citation} (recalled, not checked in print).",
+  "brief.source.practice": "Source: common practice, no source.",
+  "brief.source.inferred": "Source: inferred; from what, the whole list tells.",
+  "brief.whole":
+    "More sources, and which are recalled or inferred only: on the host's paper “{title}”. Ask for it.",
+  "sources.title": "Where it all comes from",
+  "sources.intro": "The papers for the group name only a few sources. Here are all of them, paper by paper.",
+  "sources.limits": "cautions",
+
   "size.cut": "{centimetres} cm (1 inch)",
 
   "places.title": "Where it all goes",

@@ -72,6 +72,7 @@ export const hostSpanish = {
   "running.paper.exercise": "¿es demasiado?",
   "running.paper.exercise answer": "así sale (tú)",
   "running.paper.running sheet": "esta hoja",
+  "running.paper.sources": "todas las fuentes (quien da la clase)",
 
   "running.part.welcome": "Saludo",
   "running.do.welcome":

@@ -17,6 +17,28 @@ export const kitSpanish = {
   "answer.range": "Los días son un plazo probable, no una promesa. Mira, huele y toca.",
   "answer.kitchen": "Pensado para: {kitchen}.",
 
+  // Las pocas fuentes de una hoja, y todas en la de quien da la clase
+  "brief.marked": "{text} ({numbers})",
+  "brief.read": "({number}) {citation}.",
+  "brief.memory": "({number}) {citation} (de memoria, sin revisar en papel).",
+  "brief.practice": "({number}) Es costumbre y no tiene fuente.",
+  "brief.inferred": "({number}) Se deduce; de qué, lo dice la lista completa.",
+  "brief.life.read": "({number}) Calculado por Keepwright. Cuánto dura en bodega: {citation}.",
+  "brief.life.memory":
+    "({number}) Calculado por Keepwright. Cuánto dura en bodega: {citation} (de memoria, sin revisar en papel).",
+  "brief.life.practice":
+    "({number}) Calculado por Keepwright. Cuánto dura en bodega: es costumbre y no tiene fuente.",
+  "brief.life.inferred": "({number}) Calculado por Keepwright. Cuánto dura en bodega se deduce.",
+  "brief.source.read": "Fuente: {citation}.",
+  "brief.source.memory": "Fuente: {citation} (de memoria, sin revisar en papel).",
+  "brief.source.practice": "Fuente: es costumbre y no tiene fuente.",
+  "brief.source.inferred": "Fuente: se deduce; de qué, lo dice la lista completa.",
+  "brief.whole":
+    "Más fuentes, y cuáles son de memoria o se deducen: en la hoja “{title}” de quien da la clase. Pídela.",
+  "sources.title": "De dónde sale todo",
+  "sources.intro": "Las hojas del grupo nombran pocas fuentes. Aquí están todas, hoja por hoja.",
+  "sources.limits": "cuidados",
+
   "size.cut": "{centimetres} cm (1 pulgada)",
 
   "places.title": "Dónde va cada cosa",
