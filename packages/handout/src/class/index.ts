@@ -12,5 +12,5 @@ export * from "./record/kitChanges.js";
 export * from "./record/kitChangesText.js";
 export * from "./record/kitRecord.js";
 export { heldParts } from "./running/heldParts.js";
-export { classParts } from "./running/parts.js";
+export { classParts, type PartName } from "./running/parts.js";
 export * from "./slides/index.js";

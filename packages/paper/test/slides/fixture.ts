@@ -12,6 +12,7 @@ export const deck: Deck = {
     moreSources: "y más en las notas",
     goesOn: (title, number, of) => `${title} (${number} de ${of})`,
   },
+  parts: [],
   slides: [
     {
       id: "opening",
