@@ -2,7 +2,7 @@ import type { ClassContext } from "../classContext.js";
 import type { Block, ClassDocument, DocumentSort } from "../classKit.js";
 import type { DeckPart } from "../slides/deck.js";
 import { type HeldPart, heldParts } from "./heldParts.js";
-import { bringNames } from "./parts.js";
+import { bringNames, type ClassPart } from "./parts.js";
 
 /** "Slide 2", "slides 3 to 7"; nothing where there are no slides. */
 function slidesOf({ say }: ClassContext, part: HeldPart, slides: readonly DeckPart[]): string[] {
@@ -43,6 +43,16 @@ function partRows(
   });
 }
 
+/** What there is no time for; nothing where there is time for all. */
+function droppedBlocks({ say, request }: ClassContext, dropped: readonly ClassPart[]): Block[] {
+  if (dropped.length === 0) return [];
+  return [
+    { block: "heading", text: say("running.dropped") },
+    { block: "text", text: say("running.droppedWhy", { minutes: request.minutes }) },
+    { block: "list", mark: "dot", items: dropped.map(({ name }) => say(`running.part.${name}`)) },
+  ];
+}
+
 /**
  * What the host does, minute by minute, and what to bring. The parts add up to the minutes of the class.
  * @param slides of each part; left out where there are none
@@ -60,15 +70,6 @@ export function runningSheet(
     ...held.flatMap(({ bring }) => bring),
     ...(slides.length > 0 ? (["screen"] as const) : []),
   ]);
-  const left = dropped.map(({ name }) => say(`running.part.${name}`));
-  const short: Block[] =
-    left.length > 0
-      ? [
-          { block: "heading", text: say("running.dropped") },
-          { block: "text", text: say("running.droppedWhy", { minutes: request.minutes }) },
-          { block: "list", mark: "dot", items: left },
-        ]
-      : [];
   return {
     id: "running-sheet",
     sort: "running sheet",
@@ -99,7 +100,7 @@ export function runningSheet(
         ],
         rows: partRows(context, held, there, slides),
       },
-      ...short,
+      ...droppedBlocks(context, dropped),
       {
         block: "caution",
         lines: [
