@@ -44,12 +44,26 @@ export const kitSpanish = {
   "places.title": "Dónde va cada cosa",
   "places.subtitle": "Para colgar en la pared",
   "places.heading": "{place} ({temperature})",
-  "places.first": "{name}: {wrap}. {span}.",
-  "places.ripening": "{name}: {wrap}, hasta madurar. Luego “{next}”. {span} en total.",
-  "places.ripe": "{name}, ya a punto: {wrap}.",
-  "places.group": "Grupo {number}, lejos de los otros de aquí:",
-  "places.groups":
-    "Los grupos van lejos: el gas o el olor de uno daña a otro. Si puedes, un cajón o una repisa para cada uno.",
+  "places.part": "{place}: {part} ({temperature})",
+  "places.box": "{place}: caja {number} ({temperature})",
+  "places.part.upper shelf": "repisa de arriba",
+  "places.part.middle shelf": "repisa de en medio",
+  "places.part.lower shelf": "repisa de abajo",
+  "places.part.upper rack": "hueco de arriba",
+  "places.part.lower rack": "hueco de abajo",
+  "places.part.left end": "lado izquierdo",
+  "places.part.right end": "lado derecho",
+  "places.part.left side": "lado izquierdo",
+  "places.part.right side": "lado derecho",
+  "places.first": "{name}: {wrap}; {span}",
+  "places.ripening": "{name}: {wrap} hasta madurar, luego “{next}”; {span} en total",
+  "places.ripe": "{name}, ya a punto: {wrap}",
+  "places.intro":
+    "El gas o el olor de uno daña a otro: cada cosa en su lugar, aunque su hoja diga el de al lado. En una cocina llena, algo irá en otro sitio.",
+  "places.boxes": "Donde ya no hay lugar, usa una caja con su tapa (es costumbre y no tiene fuente).",
+  "places.ajar": "Deja la tapa un poco abierta para lo que debe respirar: {names}.",
+  "places.source":
+    "Días: calculados por Keepwright con los datos de las hojas de respuestas. Son probables, no seguros.",
   "places.alone":
     "Aquí se mira cada cosa por sí sola. En una cocina llena, puede que algo tenga que ir en otro sitio.",
 } as const satisfies Messages;
