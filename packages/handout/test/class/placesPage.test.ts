@@ -59,7 +59,11 @@ describe("the page of places", () => {
 describe("spots of a kitchen", () => {
   // A third of the catalogue in one kitchen, a class's worth in the others: answers take their time.
   const kitchens = Object.entries(ordinaryKitchens).map(([key, kitchen]) => {
-    return [key, kitchen, key === "ordinary" ? everyKind.filter((_, index) => index % 3 === 0) : items] as const;
+    return [
+      key,
+      kitchen,
+      key === "ordinary" ? everyKind.filter((_, index) => index % 3 === 0) : items,
+    ] as const;
   });
   it.each(kitchens)("%s: all lies apart, each where it keeps as its answer says", (_, kitchen, kinds) => {
     const context = contextOf(kinds, {}, kitchen);
