@@ -7,7 +7,7 @@ export * from "./comparison/index.js";
 export * from "./documentLines.js";
 export * from "./makeKit.js";
 export { makeQuestions } from "./quiz/makeQuestions.js";
-export type { Question, QuestionSort } from "./quiz/question.js";
+export { choiceLetters, type Question, type QuestionSort } from "./quiz/question.js";
 export * from "./record/kitChanges.js";
 export * from "./record/kitChangesText.js";
 export * from "./record/kitRecord.js";

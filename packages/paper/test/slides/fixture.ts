@@ -93,7 +93,7 @@ export const deck: Deck = {
           items: ["On the counter", "Into the refrigerator", "Into a sealed bag"],
         },
       ],
-      notes: ["Right: a) On the counter."],
+      notes: ["Right: A. On the counter."],
       sources: [],
     },
     {

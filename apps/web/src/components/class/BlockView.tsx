@@ -1,4 +1,4 @@
-import type { ClassDocument, MarkedLine } from "@keepwright/handout";
+import { type ClassDocument, choiceLetters, type MarkedLine } from "@keepwright/handout";
 import { MarkedText } from "../MarkedText.js";
 
 type Block = ClassDocument["blocks"][number];
@@ -100,8 +100,6 @@ function CardsView({ block: { cards } }: { readonly block: Of<"cards"> }) {
   );
 }
 
-const letters = "ABCDEFGHIJ";
-
 function ChoiceView({ block }: { readonly block: Of<"choice"> }) {
   const { number, question, choices, answer, right, why } = block;
   return (
@@ -114,7 +112,7 @@ function ChoiceView({ block }: { readonly block: Of<"choice"> }) {
       <ul>
         {choices.map((choice, index) => (
           <li key={choice}>
-            {index === answer ? <strong>{right ?? choice}</strong> : `${letters[index]}. ${choice}`}
+            {index === answer ? <strong>{right ?? choice}</strong> : `${choiceLetters[index]}. ${choice}`}
           </li>
         ))}
       </ul>

@@ -44,7 +44,7 @@ export const slidesEnglish = {
   "slides.kind.notes":
     "Say where it goes, how it is wrapped and how long it lasts. Then ask who keeps it another way, and what came of it.",
   "slides.quiz.title": "Question {number}",
-  "slides.quiz.notes": "Let everyone choose before you tell. Right is {letter}) {choice}",
+  "slides.quiz.notes": "Let everyone choose before you tell. Right is {letter}. {choice}",
   "slides.question": "Ask the group before you go on.",
   "slides.invented": "The home in this example is made up.",
   "slides.lost.title": "Lost by each evening",

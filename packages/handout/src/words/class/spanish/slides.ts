@@ -45,7 +45,7 @@ export const slidesSpanish = {
   "slides.kind.notes":
     "Di dónde va, cómo se envuelve y cuánto dura. Después pregunta quién lo guarda de otra manera, y qué pasó.",
   "slides.quiz.title": "Pregunta {number}",
-  "slides.quiz.notes": "Deja que todos elijan antes de decirlo. La respuesta es {letter}) {choice}",
+  "slides.quiz.notes": "Deja que todos elijan antes de decirlo. La respuesta es {letter}. {choice}",
   "slides.question": "Pregunta al grupo antes de seguir.",
   "slides.invented": "El hogar de este ejemplo es inventado.",
   "slides.lost.title": "Lo perdido hasta cada noche",
