@@ -2,7 +2,7 @@
 // when a file is stale or missing.
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { run, toolPath } from "./lib/run.mjs";
+import { mustRun, toolPath } from "./lib/run.mjs";
 
 const folder = fileURLToPath(new URL("../schemas/", import.meta.url));
 const built = new URL("../apps/cli/dist/output/schemas.js", import.meta.url);
@@ -26,4 +26,10 @@ if (check && stale.length > 0) {
 }
 mkdirSync(folder, { recursive: true });
 for (const [name, text] of check ? [] : stale) writeFileSync(folder + name, text);
-if (!check) run(process.execPath, [toolPath("@biomejs/biome/bin/biome"), "format", "--write", folder]);
+if (!check)
+  mustRun("Formatting schemas", process.execPath, [
+    toolPath("@biomejs/biome/bin/biome"),
+    "format",
+    "--write",
+    folder,
+  ]);

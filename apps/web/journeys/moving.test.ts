@@ -138,7 +138,10 @@ describe("putting a lot elsewhere", () => {
     });
     await planned(page);
     const button = moveButton(page, "Move Apples");
-    await button.scrollIntoViewIfNeeded();
+    // Both far from the edges, where the page would run along.
+    await place(page, "Counter").evaluate((own) =>
+      own.scrollIntoView({ block: "center", behavior: "instant" }),
+    );
     const [from, to] = [await middle(button), await middle(place(page, "Counter"))];
     const touch = await page.context().newCDPSession(page);
     const at = (type: "touchStart" | "touchMove" | "touchEnd", points: { x: number; y: number }[]) =>

@@ -11,6 +11,7 @@ import "./styles/why.css";
 import "./styles/mine.css";
 import "./styles/ask.css";
 import "./styles/settings.css";
+import "./styles/narrow.css";
 import "./styles/print.css";
 
 const page = document.getElementById("page");

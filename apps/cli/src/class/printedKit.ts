@@ -51,11 +51,10 @@ const printedDocuments = (kit: ClassKit, files: Map<string, Uint8Array>): Record
   });
 
 /** Sets every document, makes the slides and the comparison, and records what went into the kit. Throws UserError for a character that cannot be printed. */
-export async function printedKit(made: ClassKit, catalogue: Catalogue): Promise<PrintedKit> {
-  const { kit, bytes: slides } = await slidesOf(made, catalogue);
+export async function printedKit(kit: ClassKit, catalogue: Catalogue): Promise<PrintedKit> {
   const files = new Map<string, Uint8Array>();
   const documents = printedDocuments(kit, files);
-  const others = new Map([...twoWaysOf(kit, catalogue), [slidesFile, slides]]);
+  const others = new Map([...twoWaysOf(kit, catalogue), [slidesFile, await slidesOf(kit, catalogue)]]);
   for (const [file, bytes] of others) files.set(file, bytes);
   const record: KitRecord = {
     version: 1,

@@ -29,7 +29,9 @@ export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, on
   const tooMany = line.item.questions.some(({ ask }) => ask === "too many lots");
   const asked = waits(line);
   const shown = (open || asked) && !leftOut && !tooMany;
-  const className = ["line", leftOut && "left-out", asked && "asked"].filter(Boolean).join(" ");
+  const className = ["line", leftOut && "left-out", asked && "asked", shown && "open"]
+    .filter(Boolean)
+    .join(" ");
   return (
     <div className={className}>
       <div className="line-words">
@@ -92,7 +94,7 @@ function Note({ line, context }: LineProps) {
     return <p className="line-note">{say(touched ? "line.corrected" : "line.confirmed")}</p>;
   }
   const assumed = line.kind === "lot" ? assumedLine(context, line.item.assumed) : undefined;
-  return assumed ? <p className="line-note">{assumed}</p> : null;
+  return assumed ? <p className="line-note assumed">{assumed}</p> : null;
 }
 
 function Questions({ line, context }: LineProps) {

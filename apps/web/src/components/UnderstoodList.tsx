@@ -1,5 +1,6 @@
-import { type HandoutContext, shortText } from "@keepwright/handout";
-import { memo, useMemo } from "react";
+import { type HandoutContext, lotLine, shortText } from "@keepwright/handout";
+import { memo, type ReactNode, useMemo, useRef, useState } from "react";
+import { foldsPlaces } from "../behaviour/foldsPlaces.js";
 import { type ReadLine, waits } from "../state/readLots.js";
 import { useWords } from "../words/words.js";
 import { type LineChanges, LotLine } from "./LotLine.js";
@@ -14,6 +15,14 @@ export const UnderstoodList = memo(function UnderstoodList({ lines, ...rest }: U
   const say = useWords();
   const waiting = lines.filter(waits).length;
   const nths = useMemo(() => nthOf(lines), [lines]);
+  const folded = useMemo(() => foldsPlaces(lines.length), [lines.length]);
+  const apart = useApart(lines, folded);
+  const plain = lines.filter((line) => !apart.includes(line));
+  const drawn = (line: ReadLine) => (
+    <li key={line.key} className={waits(line) ? "wide" : undefined}>
+      <LotLine line={line} nth={nths.get(line)} {...rest} />
+    </li>
+  );
   return (
     <section className="understood" aria-labelledby="understood-heading">
       <h2 id="understood-heading">{say("understood.heading")}</h2>
@@ -24,16 +33,43 @@ export const UnderstoodList = memo(function UnderstoodList({ lines, ...rest }: U
         </p>
         {lines.length > 0 && <a href="#plan">{say("understood.toPlan")}</a>}
       </div>
-      <ul className="lines">
-        {lines.map((line) => (
-          <li key={line.key} className={waits(line) ? "wide" : undefined}>
-            <LotLine line={line} nth={nths.get(line)} {...rest} />
-          </li>
-        ))}
-      </ul>
+      {lines.length > 0 && <p className="soft usual-note">{say("understood.usual")}</p>}
+      {apart.length > 0 && <ul className="lines">{apart.map(drawn)}</ul>}
+      {folded && plain.length > 0 && <Folded lines={plain} context={rest.context} drawn={drawn} />}
     </section>
   );
 });
+
+/**
+ * Many lines in a narrow window: those that were never in doubt nor touched run on, and open to one below the other. A line that once stood by itself stays so,
+ * that none goes from under the finger that answers it.
+ */
+function useApart(lines: readonly ReadLine[], folded: boolean): readonly ReadLine[] {
+  const stood = useRef(new Set<string>());
+  if (!folded) return lines;
+  for (const line of lines) if (waits(line) || line.correction) stood.current.add(line.key);
+  return lines.filter(({ key }) => stood.current.has(key));
+}
+
+interface FoldedProps extends Pick<UnderstoodListProps, "lines" | "context"> {
+  readonly drawn: (line: ReadLine) => ReactNode;
+}
+
+function Folded({ lines, context, drawn }: FoldedProps) {
+  const say = useWords();
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <p className="run-on">
+        {lines.map((line) => line.lot && <span key={line.key}>{lotLine(context, line.lot)}</span>)}
+      </p>
+      <details className="fold" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+        <summary>{say("understood.fold")}</summary>
+        {open && <ul className="lines">{lines.map(drawn)}</ul>}
+      </details>
+    </>
+  );
+}
 
 /** The number of each line among those of the same words, from 1; of a line with words of its own nothing. */
 function nthOf(lines: readonly ReadLine[]): ReadonlyMap<ReadLine, number> {

@@ -1,3 +1,5 @@
+import type { Contradiction } from "@keepwright/planner";
+
 /** What would be accepted where something was not; said in words by the page. */
 export type Wanted =
   | { readonly want: "text"; readonly most: number }
@@ -5,8 +7,8 @@ export type Wanted =
   | { readonly want: "choice"; readonly choices: readonly string[] }
   | { readonly want: "yes or no" | "day" | "group" | "list" | "nothing" | "known kind" | "known kitchen" }
   | { readonly want: "length"; readonly least: number; readonly most: number }
-  /** Of the right shape, but its parts contradict one another; the planner's own words say how. */
-  | { readonly want: "agreement"; readonly remedy: string };
+  /** Of the right shape, but its parts contradict one another. */
+  | ({ readonly want: "agreement" } & Pick<Contradiction, "because" | "values">);
 
 /** Something that could not be used: where it stood, what stood there, and what would have been accepted. */
 export interface Unused {

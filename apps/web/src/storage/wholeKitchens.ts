@@ -9,12 +9,12 @@ export interface KitchenDoor {
   readonly describe: (answers: KitchenAnswers, name: string) => Kitchen | undefined;
 }
 
-/** Contradictions in the planner's own words, and kitchens put together again from the answers they were described by. */
+/** Contradictions, and kitchens put together again from the answers they were described by. */
 export const wholeKitchens: KitchenDoor = {
   agrees(kitchen, at) {
     const faults = contradictions(kitchen);
-    for (const { thing, value, remedy } of faults)
-      at.report({ field: `${at.field}: ${thing}`, value, wanted: { want: "agreement", remedy } });
+    for (const { value, because, values } of faults)
+      at.report({ field: at.field, value, wanted: { want: "agreement", because, values } });
     return faults.length === 0;
   },
   describe(answers, name) {

@@ -12,6 +12,8 @@ export interface EatingDay {
   /** The line in two parts: the date in words, and each thing eaten with its portions. */
   readonly dateWords: string;
   readonly entries: readonly string[];
+  /** The same with bare numbers of portions, where what they are is told once for all days. */
+  readonly short: readonly string[];
   readonly line: string;
 }
 
@@ -47,11 +49,16 @@ function eatingDay(context: HandoutContext, plan: Plan, names: Names, day: numbe
       count: portions,
     }),
   );
+  const short = meals.map(({ lot, portions, chancePastBest }, index) =>
+    chancePastBest > moreLikelyThanNot
+      ? list[index]!
+      : speaker.say("eat.entryShort", { name: names.get(lot) ?? lot, count: portions }),
+  );
   const lots = meals.map(({ lot, portions }) => ({ lot, portions }));
   const values = { date: dayWords(speaker, date), list: speaker.list(list) };
   const line =
     list.length > 0 ? speaker.say("eat.day", values) : speaker.say(away ? "eat.away" : "eat.nothing", values);
-  return { day, date, away, lots, dateWords: values.date, entries: list, line };
+  return { day, date, away, lots, dateWords: values.date, entries: list, short, line };
 }
 
 function readyLines(context: HandoutContext, plan: Plan, names: Names): string[] {

@@ -1,5 +1,4 @@
 import { sourcesOf } from "../answer/sourcesOf.js";
-import type { MarkedLine } from "../words/markedLine.js";
 import { commodityIn, type HandoutContext } from "./context.js";
 import { figureSourceLines } from "./sourceLines.js";
 
@@ -7,7 +6,7 @@ import { figureSourceLines } from "./sourceLines.js";
  * Where the figures of a kind come from, one line a source, with a word where a figure is from memory, inferred or common practice. Nothing
  * where the kind is not known. The context's catalogue must be one with provenance.
  */
-export function kindSourceLines(context: HandoutContext, id: string): MarkedLine[] {
+export function kindSourceLines(context: HandoutContext, id: string): string[] {
   const commodity = commodityIn(context, id);
   return commodity ? figureSourceLines(context, sourcesOf(commodity, context.catalogue.sources)) : [];
 }

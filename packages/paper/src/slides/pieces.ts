@@ -1,4 +1,4 @@
-import { choiceLetters, type SlidePart } from "@keepwright/handout";
+import type { SlidePart } from "@keepwright/handout";
 import { gapAfter, lineHeight, pointsPerInch } from "./looks.js";
 import { heightIn } from "./measure.js";
 
@@ -13,6 +13,8 @@ export const nameEms = 5.2;
 export const markEms = 1.2;
 const innerMargin = 0.12;
 
+const letters = "abcdefghij";
+
 /** The pieces of the parts of a slide, but for tables, which are set whole. */
 export function piecesOf(parts: readonly SlidePart[]): Piece[] {
   return parts.flatMap(piecesOfPart);
@@ -25,7 +27,7 @@ function piecesOfPart(part: SlidePart): Piece[] {
     case "list":
       return part.items.map((text, index) => ({
         piece: "item",
-        mark: part.mark === "letter" ? `${choiceLetters[index] ?? "?"}.` : "–",
+        mark: part.mark === "letter" ? `${letters[index] ?? "?"})` : "–",
         text,
       }));
     case "text":

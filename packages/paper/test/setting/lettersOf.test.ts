@@ -7,8 +7,7 @@ const node = nodeTypesetter();
 
 /** Whether the typesetter itself, asked for PDF/UA-1, refuses a text for want of letters. */
 function refused(text: string): boolean {
-  const blocks = [{ block: "text", text: `x${text}x` }];
-  const document = { ...everyBlock, blocks, sources: [], brief: [] };
+  const document = { ...everyBlock, blocks: [{ block: "text", text: `x${text}x` }] };
   const inputs = {
     language: "en",
     heading: "h",

@@ -1,4 +1,5 @@
-import type { Finding } from "./inputError.js";
+import type { Contradiction } from "./contradiction.js";
+import { named, names, repeatedIds } from "./contradictoryNames.js";
 import type { Kitchen, Place, PlaceKind, Refrigerator } from "./kitchen.js";
 import { shownValue } from "./schemaFindings.js";
 
@@ -14,53 +15,13 @@ export const refrigeratorKinds: readonly PlaceKind[] = [
   "crisper drawer",
 ];
 
-const named = (place: Place): string => `place ${shownValue(place.id)}`;
-
-function repeatedIds(ids: readonly string[], what: string): Finding[] {
-  const repeated = ids.filter((id, index) => ids.indexOf(id) !== index);
-  return [...new Set(repeated)].map((id) => ({
-    thing: `${what} ${shownValue(id)}`,
-    value: "this id is used more than once",
-    remedy: "Give each its own id.",
-  }));
-}
-
-const blank = (name: string): boolean => name.replace(/[\p{C}\p{Z}]/gu, "") === "";
-
-/** Names nobody could tell apart or read: places are called by them in every plan. */
-function names({ name, places }: Kitchen): Finding[] {
-  const asRead = (place: Place): string =>
-    place.name
-      .replace(/[\p{C}\p{Z}]+/gu, " ")
-      .trim()
-      .toLowerCase();
-  const unnamed = places.filter((place) => blank(place.name));
-  const alike = places.filter(
-    (place, index) =>
-      !blank(place.name) && places.findIndex((other) => asRead(other) === asRead(place)) < index,
-  );
-  return [
-    ...(blank(name)
-      ? [{ thing: "kitchen", value: `name ${shownValue(name)}`, remedy: "Give it a name that can be read." }]
-      : []),
-    ...unnamed.map((place) => ({
-      thing: named(place),
-      value: `name ${shownValue(place.name)}`,
-      remedy: "Give it a name that can be read: plans call it by its name.",
-    })),
-    ...alike.map((place) => ({
-      thing: named(place),
-      value: `name ${shownValue(place.name)}, which another place has too`,
-      remedy: 'Give each its own name, such as "Left drawer" and "Right drawer".',
-    })),
-  ];
-}
-
-function whereItStands(place: Place, refrigerators: ReadonlyMap<string, Refrigerator>): Finding[] {
+function whereItStands(place: Place, refrigerators: ReadonlyMap<string, Refrigerator>): Contradiction[] {
   const belongsInside = refrigeratorKinds.includes(place.kind);
   if (belongsInside && place.refrigerator === undefined) {
     return [
       {
+        because: "in no refrigerator",
+        values: { id: place.id },
         thing: named(place),
         value: `a ${place.kind} without a refrigerator`,
         remedy: 'Name its refrigerator: "refrigerator": "…".',
@@ -70,6 +31,8 @@ function whereItStands(place: Place, refrigerators: ReadonlyMap<string, Refriger
   if (!belongsInside && place.refrigerator !== undefined) {
     return [
       {
+        because: "not for a refrigerator",
+        values: { id: place.id, refrigerator: place.refrigerator },
         thing: named(place),
         value: `a ${place.kind} inside refrigerator ${shownValue(place.refrigerator)}`,
         remedy: `Leave "refrigerator" out, or make it one of: ${refrigeratorKinds.join(", ")}.`,
@@ -79,6 +42,8 @@ function whereItStands(place: Place, refrigerators: ReadonlyMap<string, Refriger
   if (place.refrigerator !== undefined && !refrigerators.has(place.refrigerator)) {
     return [
       {
+        because: "unknown refrigerator",
+        values: { id: place.id, refrigerator: place.refrigerator },
         thing: named(place),
         value: `refrigerator ${shownValue(place.refrigerator)} does not exist`,
         remedy: `Add it under "refrigerators", or use one of: ${[...refrigerators.keys()].map(shownValue).join(", ") || "(there is none)"}.`,
@@ -88,12 +53,14 @@ function whereItStands(place: Place, refrigerators: ReadonlyMap<string, Refriger
   return [];
 }
 
-function vents(place: Place): Finding[] {
+function vents(place: Place): Contradiction[] {
   const rates = place.airChangesPerHour;
   const three = typeof rates === "object";
   if (place.vent !== undefined && !three) {
     return [
       {
+        because: "vent without rates",
+        values: { id: place.id },
         thing: named(place),
         value: `a vent (${place.vent}) with ${rates === undefined ? "no air exchange" : "one air exchange"} given`,
         remedy: 'Give "airChangesPerHour" for open, half and closed, or leave "vent" out.',
@@ -104,6 +71,8 @@ function vents(place: Place): Finding[] {
   if (place.vent === undefined) {
     return [
       {
+        because: "rates without vent",
+        values: { id: place.id },
         thing: named(place),
         value: "three air exchanges but no vent",
         remedy: 'Write "vent": "choose", or one of open, half, closed.',
@@ -113,6 +82,8 @@ function vents(place: Place): Finding[] {
   if (rates.open < rates.half || rates.half < rates.closed) {
     return [
       {
+        because: "rates out of order",
+        values: { id: place.id, ...rates },
         thing: named(place),
         value: `air exchange open ${rates.open}, half ${rates.half}, closed ${rates.closed} volumes an hour`,
         remedy: "An open vent exchanges most and a closed one least: put them in that order.",
@@ -122,10 +93,12 @@ function vents(place: Place): Finding[] {
   return [];
 }
 
-function placeTemperature(place: Place, kitchen: Kitchen): Finding[] {
+function placeTemperature(place: Place, kitchen: Kitchen): Contradiction[] {
   if (place.temperature < coldestPlace) {
     return [
       {
+        because: "place freezes",
+        values: { id: place.id, celsius: place.temperature, least: coldestPlace },
         thing: named(place),
         value: `${place.temperature} °C`,
         remedy: `Fresh produce freezes there. Give a place of at least ${coldestPlace} °C, or leave it out.`,
@@ -135,6 +108,8 @@ function placeTemperature(place: Place, kitchen: Kitchen): Finding[] {
   if (place.refrigerator !== undefined && place.temperature >= kitchen.room.temperature) {
     return [
       {
+        because: "as warm as the room",
+        values: { id: place.id, celsius: place.temperature, room: kitchen.room.temperature },
         thing: named(place),
         value: `${place.temperature} °C inside a refrigerator, in a room of ${kitchen.room.temperature} °C`,
         remedy: "Measure it again: it must be colder than the room.",
@@ -152,13 +127,15 @@ function placeTemperature(place: Place, kitchen: Kitchen): Finding[] {
  */
 export const farthestFromRoom = 10;
 
-function besideItsRoom(place: Place, { room }: Kitchen): Finding[] {
+function besideItsRoom(place: Place, { room }: Kitchen): Contradiction[] {
   if (place.refrigerator !== undefined) return [];
   const warmer = place.temperature - room.temperature;
   const value = `${place.temperature} °C in a room of ${room.temperature} °C`;
   if (warmer > farthestFromRoom) {
     return [
       {
+        because: "warmer than the room",
+        values: { id: place.id, celsius: place.temperature, room: room.temperature, most: farthestFromRoom },
         thing: named(place),
         value,
         remedy: `A ${place.kind} is at most ${farthestFromRoom} K warmer than its room: measure both again.`,
@@ -168,6 +145,8 @@ function besideItsRoom(place: Place, { room }: Kitchen): Finding[] {
   if (place.kind === "counter" && warmer < -farthestFromRoom) {
     return [
       {
+        because: "colder than the room",
+        values: { id: place.id, celsius: place.temperature, room: room.temperature },
         thing: named(place),
         value,
         remedy: 'A counter has the air of its room: measure both again, or make it a "cellar".',
@@ -177,10 +156,12 @@ function besideItsRoom(place: Place, { room }: Kitchen): Finding[] {
   return [];
 }
 
-const light = (place: Place): Finding[] =>
+const light = (place: Place): Contradiction[] =>
   place.kind === "cool dark cupboard" && place.lit
     ? [
         {
+          because: "lit",
+          values: { id: place.id },
           thing: named(place),
           value: `a ${place.kind} with "lit": true`,
           remedy: 'Write "lit": false, or make it a "counter".',
@@ -192,7 +173,7 @@ const light = (place: Place): Finding[] =>
  * More room for produce than the refrigerator has air. Room on shelves and in the door is part of its main air, so together they cannot be more;
  * a drawer with air of its own may have been left out of that figure, but is not larger than all the rest.
  */
-function roomInside(refrigerator: Refrigerator, { places }: Kitchen): Finding[] {
+function roomInside(refrigerator: Refrigerator, { places }: Kitchen): Contradiction[] {
   const thing = `refrigerator ${shownValue(refrigerator.id)}`;
   const remedy =
     'Correct "litres" of the refrigerator (its air) or of the places in it (their room for produce).';
@@ -204,26 +185,34 @@ function roomInside(refrigerator: Refrigerator, { places }: Kitchen): Finding[] 
     ...(together > refrigerator.litres
       ? [
           {
+            because: "more room than air" as const,
+            values: { id: refrigerator.id, room: together, litres: refrigerator.litres },
             thing,
             value: `${together} L of room in ${sharing.map(({ id }) => shownValue(id)).join(", ")}, but only ${refrigerator.litres} L of air`,
             remedy,
           },
         ]
       : []),
-    ...larger.map((place) => ({
-      thing: named(place),
-      value: `${place.litres} L inside refrigerator ${shownValue(refrigerator.id)} of ${refrigerator.litres} L`,
-      remedy,
-    })),
+    ...larger.map(
+      (place): Contradiction => ({
+        because: "larger than the refrigerator",
+        values: { id: place.id, room: place.litres, litres: refrigerator.litres },
+        thing: named(place),
+        value: `${place.litres} L inside refrigerator ${shownValue(refrigerator.id)} of ${refrigerator.litres} L`,
+        remedy,
+      }),
+    ),
   ];
 }
 
-function refrigeratorTemperatures(refrigerator: Refrigerator, kitchen: Kitchen): Finding[] {
+function refrigeratorTemperatures(refrigerator: Refrigerator, kitchen: Kitchen): Contradiction[] {
   const thing = `refrigerator ${shownValue(refrigerator.id)}`;
   const { temperature, coil } = refrigerator;
-  const findings: Finding[] = [];
+  const findings: Contradiction[] = [];
   if (temperature >= kitchen.room.temperature) {
     findings.push({
+      because: "refrigerator as warm as the room",
+      values: { id: refrigerator.id, celsius: temperature, room: kitchen.room.temperature },
       thing,
       value: `${temperature} °C in a room of ${kitchen.room.temperature} °C`,
       remedy: "A refrigerator is colder than its room: correct one of the two.",
@@ -231,6 +220,8 @@ function refrigeratorTemperatures(refrigerator: Refrigerator, kitchen: Kitchen):
   }
   if (temperature < coldestPlace) {
     findings.push({
+      because: "refrigerator freezes",
+      values: { id: refrigerator.id, celsius: temperature },
       thing,
       value: `${temperature} °C`,
       remedy: "That is a freezer; only fresh produce is planned for.",
@@ -238,6 +229,8 @@ function refrigeratorTemperatures(refrigerator: Refrigerator, kitchen: Kitchen):
   }
   if (coil.temperature >= temperature) {
     findings.push({
+      because: "coil warmer than the air",
+      values: { id: refrigerator.id, coil: coil.temperature, celsius: temperature },
       thing,
       value: `cold surface at ${coil.temperature} °C, air at ${temperature} °C`,
       remedy: "The cold surface is colder than the air it cools: correct one of the two.",
@@ -247,7 +240,7 @@ function refrigeratorTemperatures(refrigerator: Refrigerator, kitchen: Kitchen):
 }
 
 /** Everything in which a kitchen of the right shape contradicts itself. */
-export function contradictions(kitchen: Kitchen): Finding[] {
+export function contradictions(kitchen: Kitchen): Contradiction[] {
   const refrigerators = new Map(kitchen.refrigerators.map((one) => [one.id, one]));
   return [
     ...repeatedIds(

@@ -5,6 +5,7 @@ export * from "./carried.js";
 export * from "./checkHaul.js";
 export * from "./checkHousehold.js";
 export * from "./checkKitchen.js";
+export { type Contradiction, type ContradictionKind, contradictionKinds } from "./contradiction.js";
 export { contradictions } from "./contradictions.js";
 export * from "./inputError.js";
 export * from "./kitchen.js";

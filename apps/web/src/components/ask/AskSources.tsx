@@ -1,8 +1,7 @@
 import { type KindGuidance, loadSourced } from "@keepwright/catalogue";
-import { askedSources, type HandoutContext, type MarkedLine } from "@keepwright/handout";
+import { askedSources, type HandoutContext } from "@keepwright/handout";
 import { useEffect, useState } from "react";
 import { useWords } from "../../words/words.js";
-import { MarkedText } from "../MarkedText.js";
 
 interface AskSourcesProps {
   readonly id: string;
@@ -24,7 +23,7 @@ export function AskSources(props: AskSourcesProps) {
 
 function SourceList({ id, context, guidance }: AskSourcesProps) {
   const say = useWords();
-  const [lines, setLines] = useState<readonly MarkedLine[] | "failed">();
+  const [lines, setLines] = useState<readonly string[] | "failed">();
   useEffect(() => {
     let wanted = true;
     loadSourced().then(
@@ -40,9 +39,7 @@ function SourceList({ id, context, guidance }: AskSourcesProps) {
   return (
     <ul>
       {lines.map((line) => (
-        <li key={line.text}>
-          <MarkedText line={line} />
-        </li>
+        <li key={line}>{line}</li>
       ))}
     </ul>
   );

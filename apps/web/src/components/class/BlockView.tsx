@@ -1,5 +1,4 @@
-import { type ClassDocument, choiceLetters, type MarkedLine } from "@keepwright/handout";
-import { MarkedText } from "../MarkedText.js";
+import type { ClassDocument } from "@keepwright/handout";
 
 type Block = ClassDocument["blocks"][number];
 type Of<Name extends Block["block"]> = Extract<Block, { block: Name }>;
@@ -39,7 +38,7 @@ export function BlockView({ block }: { readonly block: Block }) {
     case "choice":
       return <ChoiceView block={block} />;
     case "sources":
-      return <SourcesView sources={block.brief ?? block.sources} />;
+      return <SourcesView sources={block.sources} />;
     case "writing":
       return <div className="class-writing" style={{ height: `${2 * block.lines}em` }} />;
     case "page":
@@ -100,6 +99,8 @@ function CardsView({ block: { cards } }: { readonly block: Of<"cards"> }) {
   );
 }
 
+const letters = "ABCDEFGHIJ";
+
 function ChoiceView({ block }: { readonly block: Of<"choice"> }) {
   const { number, question, choices, answer, right, why } = block;
   return (
@@ -112,7 +113,7 @@ function ChoiceView({ block }: { readonly block: Of<"choice"> }) {
       <ul>
         {choices.map((choice, index) => (
           <li key={choice}>
-            {index === answer ? <strong>{right ?? choice}</strong> : `${choiceLetters[index]}. ${choice}`}
+            {index === answer ? <strong>{right ?? choice}</strong> : `${letters[index]}. ${choice}`}
           </li>
         ))}
       </ul>
@@ -122,13 +123,11 @@ function ChoiceView({ block }: { readonly block: Of<"choice"> }) {
 }
 
 /** Where something comes from, in small letters. */
-export function SourcesView({ sources }: { readonly sources: readonly MarkedLine[] }) {
+export function SourcesView({ sources }: { readonly sources: ClassDocument["sources"] }) {
   return (
     <ul className="class-sources">
-      {sources.map((line) => (
-        <li key={line.text}>
-          <MarkedText line={line} />
-        </li>
+      {sources.map(({ text }) => (
+        <li key={text}>{text}</li>
       ))}
     </ul>
   );

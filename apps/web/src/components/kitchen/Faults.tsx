@@ -40,6 +40,6 @@ export function faultLine(say: KitchenSay, fault: AnswerFault, { speaker, units 
     case "warmer than the room":
       return say(`fault.${fault.fault}`, { celsius: degrees(fault.celsius), room: degrees(fault.room) });
     case "other":
-      return say("fault.other", { told: fault.told });
+      return say("fault.other");
   }
 }

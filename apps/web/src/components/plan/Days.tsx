@@ -9,12 +9,15 @@ interface DaysProps {
   /** What is wanted for a day, each in a sentence. */
   readonly wishes: readonly string[];
   readonly today: string;
+  /** Are there so many things that what the numbers are is told once? */
+  readonly many: boolean;
   /** The days before the first of these. */
   readonly passed: ReactNode;
 }
 
 /** The days in a line: what is moved and what is eaten on each. Today is marked; what has passed is dimmed and says so. */
-export const Days = memo(function Days({ heading, eating, moves, wishes, today, passed }: DaysProps) {
+export const Days = memo(function Days({ heading, eating, moves, wishes, today, many, passed }: DaysProps) {
+  const say = useWords();
   // What is moved only if it is ripe before the day on which it is eaten up has no day of its own.
   const dated = moves.filter(({ when }) => when !== "if ripe before");
   const movesOn = (date: string) => dated.filter((move) => move.date === date);
@@ -26,10 +29,11 @@ export const Days = memo(function Days({ heading, eating, moves, wishes, today, 
   return (
     <section className="words day-line" aria-labelledby="days-heading">
       <h3 id="days-heading">{heading}</h3>
+      {many && <p className="soft">{say("day.portions")}</p>}
       <ol className="days">
         {passed}
         {days.map((day) => (
-          <Day key={day.date} day={day} moves={movesOn(day.date)} today={today} />
+          <Day key={day.date} day={day} moves={movesOn(day.date)} today={today} many={many} />
         ))}
       </ol>
       <div className="beside-days">
@@ -44,9 +48,10 @@ interface DayProps {
   readonly day: EatingView["days"][number];
   readonly moves: readonly MoveView[];
   readonly today: string;
+  readonly many: boolean;
 }
 
-function Day({ day, moves, today }: DayProps) {
+function Day({ day, moves, today, many }: DayProps) {
   const say = useWords();
   const isToday = day.date === today;
   const passed = day.date < today;
@@ -63,7 +68,7 @@ function Day({ day, moves, today }: DayProps) {
             {line}
           </li>
         ))}
-        {day.entries.map((entry) => (
+        {(many ? day.short : day.entries).map((entry) => (
           <li key={entry}>{entry}</li>
         ))}
         {day.entries.length === 0 && <li className="soft">{day.line}</li>}

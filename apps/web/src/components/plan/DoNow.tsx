@@ -2,16 +2,18 @@ import type { PreparationView } from "@keepwright/handout";
 import { useDesk } from "../../behaviour/desk.js";
 import { isDone, type NowTask } from "../../state/nowTasks.js";
 import { useWords } from "../../words/words.js";
-import { Swatch } from "../Swatch.js";
+import { ByWrap } from "./ByWrap.js";
 import type { Marks } from "./marks.js";
 
 interface DoNowProps {
   readonly tasks: readonly NowTask[];
   readonly marks: Marks;
+  /** Are the places ticked off where they are drawn, and not here? */
+  readonly ticksAtPlaces: boolean;
 }
 
 /** What to do now, in order, to be ticked off with a wet thumb. A ticked line stays where it is. */
-export function DoNow({ tasks, marks }: DoNowProps) {
+export function DoNow({ tasks, marks, ticksAtPlaces }: DoNowProps) {
   const say = useWords();
   const { haul } = useDesk();
   const done = new Set(haul.state.done);
@@ -23,15 +25,17 @@ export function DoNow({ tasks, marks }: DoNowProps) {
         {left === 0 ? say("now.allDone") : say("now.left", { count: left })}
       </p>
       <ol className="ticks">
-        {tasks.map((task) => (
-          <Task
-            key={task.keys.join()}
-            task={task}
-            done={isDone(task, done)}
-            marks={marks}
-            onTick={(now) => haul.change({ change: "done", tasks: task.keys, done: now })}
-          />
-        ))}
+        {tasks
+          .filter(({ kind }) => !(ticksAtPlaces && kind === "put away"))
+          .map((task) => (
+            <Task
+              key={task.keys.join()}
+              task={task}
+              done={isDone(task, done)}
+              marks={marks}
+              onTick={(now) => haul.change({ change: "done", tasks: task.keys, done: now })}
+            />
+          ))}
       </ol>
     </section>
   );
@@ -61,11 +65,7 @@ function TaskWords({ task, marks }: Pick<TaskProps, "task" | "marks">) {
     return (
       <span>
         <span className="what">{say("now.putAway", { place: task.what })}</span>
-        {task.entries.map(({ lot, line }) => (
-          <span key={lot} className="put">
-            <Swatch {...marks(lot)} /> <span>{line}</span>
-          </span>
-        ))}
+        <ByWrap entries={task.entries} marks={marks} />
       </span>
     );
   return (

@@ -1,5 +1,7 @@
 import type { LifeView } from "@keepwright/handout";
-import { memo } from "react";
+import { memo, type ReactNode, useMemo } from "react";
+import { foldsPlaces } from "../../behaviour/foldsPlaces.js";
+import { mostOpen } from "../../state/manyThings.js";
 import { whyAddress } from "../../state/route.js";
 import { useWords } from "../../words/words.js";
 
@@ -10,20 +12,48 @@ interface LifeListProps {
 
 /** How long each lot lasts, shortest first, with the reason that tells most; all the rest is one touch away. */
 export const LifeList = memo(function LifeList({ heading, lives }: LifeListProps) {
+  const folded = useMemo(() => foldsPlaces(lives.length), [lives.length]);
+  const list = (
+    <ul className="lives">
+      {lives.map((life) => (
+        <Life key={life.lot} life={life} closed={lives.length > mostOpen} />
+      ))}
+    </ul>
+  );
   return (
     <section className="words life-section">
       <h3>{heading}</h3>
-      <ul className="lives">
-        {lives.map((life) => (
-          <Life key={life.lot} life={life} closed={lives.length > mostOpen} />
-        ))}
-      </ul>
+      {folded ? <Folded lives={lives}>{list}</Folded> : list}
     </section>
   );
 });
 
-/** So many are told one below the other; of more the first line of each is there, and the rest of it one touch away. Declared preference, no source. */
-const mostOpen = 20;
+/** Many things in a narrow window: a line for each, what has a last safe day with it, and all the rest one touch away. */
+function Folded({
+  lives,
+  children,
+}: {
+  readonly lives: LifeListProps["lives"];
+  readonly children: ReactNode;
+}) {
+  const say = useWords();
+  return (
+    <>
+      <ul className="short-lives">
+        {lives.map((life) => (
+          <li key={life.lot}>
+            <strong>{life.name}</strong> {say("life.short", { span: life.span, ending: life.endedBy })}
+            {life.limited && <span className="below">{life.lookByLine}</span>}
+          </li>
+        ))}
+      </ul>
+      <details className="fold">
+        <summary>{say("life.fold")}</summary>
+        {children}
+      </details>
+    </>
+  );
+}
 
 function Life({ life, closed }: { readonly life: LifeView; readonly closed: boolean }) {
   const line = <LifeLine life={life} />;

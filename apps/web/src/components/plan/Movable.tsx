@@ -45,7 +45,7 @@ export function Movable({ moving, context, children }: MovableProps) {
         <MoveMenu
           key={chosen.id}
           lot={chosen}
-          name={name(chosen.id)}
+          name={context.speaker.capital(name(chosen.id))}
           kitchen={asked.kitchen}
           places={plan.places}
           context={context}

@@ -1,10 +1,11 @@
 import type { WrapId } from "@keepwright/catalogue";
 import { type HandoutContext, kitchenWords } from "@keepwright/handout";
 import { type Kitchen, type Plan, type PlannedLot, wrapIds } from "@keepwright/planner";
-import { useRef, useState } from "react";
+import { useState } from "react";
 import { useCarried } from "../../behaviour/useCarrying.js";
 import { useMoved } from "../../behaviour/useMoving.js";
 import { useWords } from "../../words/words.js";
+import { useModal } from "../useModal.js";
 
 interface MoveButtonProps {
   readonly part: string;
@@ -45,21 +46,14 @@ interface MoveMenuProps {
 export function MoveMenu({ lot, name, kitchen, places, context, onClose }: MoveMenuProps) {
   const say = useWords();
   const moved = useMoved();
-  const dialog = useRef<HTMLDialogElement>(null);
+  const modal = useModal(onClose);
   const first = lot.stays[0];
   const [place, setPlace] = useState(first?.place ?? "");
   const [wrap, setWrap] = useState<WrapId>(first?.wrap ?? "none");
   const wraps = wrapIds.filter((id) => id === "none" || id === first?.wrap || kitchen.wraps.includes(id));
   const { speaker } = context;
   return (
-    <dialog
-      ref={(own) => {
-        dialog.current = own;
-        if (own && !own.open) own.showModal();
-      }}
-      aria-labelledby="move-heading"
-      onClose={onClose}
-    >
+    <dialog {...modal.props} aria-labelledby="move-heading">
       <form
         method="dialog"
         onSubmit={() => {
@@ -88,7 +82,7 @@ export function MoveMenu({ lot, name, kitchen, places, context, onClose }: MoveM
           </select>
         </label>
         <p className="dialog-buttons">
-          <button type="button" onClick={() => dialog.current?.close()}>
+          <button type="button" onClick={modal.close}>
             {say("move.leave")}
           </button>
           <button type="submit" className="main-button">

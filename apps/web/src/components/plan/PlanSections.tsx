@@ -1,14 +1,17 @@
 import { type HandoutContext, type PlanParts, proofLines } from "@keepwright/handout";
 import { memo, type ReactNode, useMemo } from "react";
 import { useDesk } from "../../behaviour/desk.js";
+import { foldsPlaces } from "../../behaviour/foldsPlaces.js";
 import type { MadePlan } from "../../behaviour/usePlan.js";
 import { useToday } from "../../behaviour/useToday.js";
 import { lineKeys } from "../../state/lineKeys.js";
-import { liesAlready, nowTasks } from "../../state/nowTasks.js";
+import { mostOpen } from "../../state/manyThings.js";
+import { liesAlready, type NowTask, nowTasks } from "../../state/nowTasks.js";
 import { useWords } from "../../words/words.js";
 import { Cautions } from "../Cautions.js";
 import { Days } from "./Days.js";
 import { DoNow, LeaveAsItIs } from "./DoNow.js";
+import { FoldedPlaces } from "./foldedPlaces.js";
 import { KitchenDrawing } from "./KitchenDrawing.js";
 import { LifeList } from "./LifeList.js";
 import { type Marks, marksOf } from "./marks.js";
@@ -33,19 +36,14 @@ export function PlanSections({ made, context, children }: PlanSectionsProps) {
   const parts = partsOf(context, made);
   const { lots } = plan;
   const marks = useMemo(() => marksOf({ lots }), [lots]);
-  const { kitchen } = asked;
   return (
     <>
       <p className="plan-title">{parts.title()}.</p>
       <Cautions heading={say("plan.pressing")} lines={parts.pressing()} pressing />
       {children}
       <SinceThen made={made} />
-      <div className="now-and-where">
-        <Now parts={parts} plan={plan} asked={asked} marks={marks} />
-        <Where parts={parts} plan={plan} kitchen={kitchen} marks={marks} context={context} />
-        <Leave parts={parts} context={context} />
-      </div>
-      <DayLine parts={parts} past={made.past} context={context} />
+      <NowAndWhere parts={parts} plan={plan} asked={asked} marks={marks} context={context} />
+      <DayLine parts={parts} past={made.past} many={lots.length > mostOpen} context={context} />
       <Lives parts={parts} context={context} />
       <LaterCautions parts={parts} context={context} />
       <Worth parts={parts} plan={plan} context={context} />
@@ -70,14 +68,30 @@ type NowProps = PartProps &
     readonly marks: Marks;
   };
 
-const Now = memo(function Now({ parts, plan, asked, marks }: NowProps) {
+/** What to do now, with what of it is ticked off where the places are drawn. */
+function useTasks({ parts, plan, asked }: Omit<NowProps, "marks">): readonly NowTask[] {
   const lines = useDesk().worked?.lines;
-  const tasks = useMemo(() => {
+  return useMemo(() => {
     const view = { places: parts.places(), preparation: parts.preparation() };
     const lineOf = lineKeys(plan, lines ?? [], asked.lines);
     return nowTasks({ view, kitchen: asked.kitchen, lineOf, done: liesAlready(plan, asked) });
   }, [parts, plan.lots, asked, lines]);
-  return <DoNow tasks={tasks} marks={marks} />;
+}
+
+const NowAndWhere = memo(function NowAndWhere(props: NowProps & Omit<WhereProps, "kitchen">) {
+  const { parts, plan, asked, marks, context } = props;
+  const tasks = useTasks({ parts, plan, asked });
+  const { length } = plan.lots;
+  const folded = useMemo(() => foldsPlaces(length), [length]);
+  return (
+    <div className="now-and-where">
+      <DoNow tasks={tasks} marks={marks} ticksAtPlaces={folded} />
+      <FoldedPlaces value={folded ? tasks : undefined}>
+        <Where parts={parts} plan={plan} kitchen={asked.kitchen} marks={marks} context={context} />
+      </FoldedPlaces>
+      <Leave parts={parts} context={context} />
+    </div>
+  );
 });
 
 type WhereProps = MarkedPartProps & SpokenPartProps & Pick<MadePlan, "plan">;
@@ -100,9 +114,9 @@ const Leave = memo(function Leave({ parts, context }: SpokenPartProps) {
   return <LeaveAsItIs heading={context.speaker.say("heading.leave")} tasks={parts.preparation()} />;
 });
 
-type DayLineProps = SpokenPartProps & Pick<MadePlan, "past">;
+type DayLineProps = SpokenPartProps & Pick<MadePlan, "past"> & { readonly many: boolean };
 
-const DayLine = memo(function DayLine({ parts, past, context }: DayLineProps) {
+const DayLine = memo(function DayLine({ parts, past, many, context }: DayLineProps) {
   const say = useWords();
   const today = useToday();
   const wishes = parts.wishes().map(({ line }) => line);
@@ -113,6 +127,7 @@ const DayLine = memo(function DayLine({ parts, past, context }: DayLineProps) {
       moves={parts.moves()}
       wishes={wishes}
       today={today}
+      many={many}
       passed={past && <PassedDays past={past} on={today} context={context} />}
     />
   );

@@ -1,8 +1,15 @@
 import type { Unused, Wanted } from "../../storage/check.js";
 import { type SaySettings, useSettingsWords } from "../../words/settingsWords.js";
 
-/** What would work instead. What contradicts itself the planner tells in its own words. */
-function remedy(say: SaySettings, wanted: Wanted): string {
+type Agreement = Extract<Wanted, { want: "agreement" }>;
+
+/** What contradicts itself, and what would work instead. */
+const contradiction = (say: SaySettings, { because, values }: Agreement): string =>
+  // The messages have the values of their own kind of contradiction: a test tries all of them.
+  (say as (key: string, values: object) => string)(`agree.${because}`, values);
+
+/** What would work instead. */
+function remedy(say: SaySettings, wanted: Exclude<Wanted, Agreement>): string {
   switch (wanted.want) {
     case "text":
       return say("unused.want.text", wanted);
@@ -13,11 +20,20 @@ function remedy(say: SaySettings, wanted: Wanted): string {
       return say("unused.want.length", wanted);
     case "choice":
       return say("unused.want.choice", { choices: wanted.choices.join(", ") });
-    case "agreement":
-      return wanted.remedy;
     default:
       return say(`unused.want.${wanted.want}`);
   }
+}
+
+/** Where it stands, what stands there, and what would work. */
+export function unusedLine(say: SaySettings, { field: at, value, wanted }: Unused): string {
+  const field = at === "" ? say("unused.whole") : at;
+  if (wanted.want === "agreement") return say("unused.told", { field, told: contradiction(say, wanted) });
+  return say("unused.line", {
+    field,
+    value: value === "" ? say("unused.missing") : value,
+    remedy: remedy(say, wanted),
+  });
 }
 
 /** Most that is listed; a person who mends a file by hand goes on from there. */
@@ -31,13 +47,7 @@ export function UnusedList({ unused }: { readonly unused: readonly Unused[] }) {
   return (
     <ul className="unused">
       {listed.map((each) => (
-        <li key={`${each.field} ${each.wanted.want}`}>
-          {say("unused.line", {
-            field: each.field === "" ? say("unused.whole") : each.field,
-            value: each.value === "" ? say("unused.missing") : each.value,
-            remedy: remedy(say, each.wanted),
-          })}
-        </li>
+        <li key={unusedLine(say, each)}>{unusedLine(say, each)}</li>
       ))}
       {unused.length > listed.length && (
         <li>{say("unused.more", { count: unused.length - listed.length })}</li>

@@ -131,6 +131,6 @@ export const kitchenQuestionsEnglish = {
     "The refrigerator, or its door, would be at {celsius} in a kitchen of {room}. Inside it is colder than the kitchen: read both again.",
   "fault.warmer than the room":
     "{celsius} beside a kitchen of {room}: nothing heats such a place that much. Read both again.",
-  "fault.other": "This does not go together: {told}",
+  "fault.other": "Parts of this kitchen contradict one another: read again what you wrote.",
   "fault.kept": "What you wrote stays here; the plan does without it until it is put right.",
 } as const;

@@ -14,8 +14,11 @@ export const planEnglish = {
   "now.left": "{count, plural, one {# thing left to do.} other {# things left to do.}}",
   "now.allDone": "All of it is done.",
   "now.putAway": "Put away: {place}",
+  "now.putHere": "Put away",
+  "now.wrapped": "{wrap}:",
   "now.atPlace": "{place}: {what}",
   "day.today": "Today, {date}",
+  "day.portions": "The numbers are portions.",
   "day.notDone": "Not done.",
   "since.carried":
     "{count, plural, one {This came home yesterday, on {date}. What was planned for that day is taken as done: untick below what was not.} other {This came home # days ago, on {date}. What was planned since is taken as done: untick below what was not.}}",
@@ -53,8 +56,11 @@ export const planEnglish = {
   "place.scaleNote": "Very small lots are drawn just large enough to see.",
   "place.picture": "{place}: {room}.",
   "place.nothing": "Nothing here for now.",
+  "place.fold": "Why there, and moving",
   "place.later": "Later",
   "life.span": "{span}, ended by {ending}",
+  "life.short": "{span}: {ending}",
+  "life.fold": "More about each",
   "life.why": "Why?",
   "life.whyNamed": "Why? {name}",
 } as const;

@@ -1,5 +1,7 @@
+import { contradictionsEnglish } from "./contradictions.js";
 /** Language, units, and what is kept on the device. */
 export const settingsEnglish = {
+  ...contradictionsEnglish,
   "settings.language": "Language",
   "settings.language.device": "As this device is set",
   "settings.language.en": "English",
@@ -49,6 +51,7 @@ export const settingsEnglish = {
     "“{name}” is not opened: there is no list in it. Choose a file that was saved here; it has the field “entered”.",
   "file.unreadable": "“{name}” could not be read from the device. Choose it again.",
   "unused.line": "{field}: {value}. {remedy}",
+  "unused.told": "{field}: {told}",
   "unused.missing": "nothing stands there",
   "unused.whole": "The whole",
   "unused.more": "And {count} more.",

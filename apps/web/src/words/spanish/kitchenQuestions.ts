@@ -132,6 +132,6 @@ export const kitchenQuestionsSpanish = {
     "El refrigerador, o su puerta, estaría a {celsius} en una cocina de {room}. Dentro hace más frío que en la cocina: mide los dos otra vez.",
   "fault.warmer than the room":
     "{celsius} junto a una cocina de {room}: nada calienta tanto ese lugar. Mide los dos otra vez.",
-  "fault.other": "Esto no concuerda: {told}",
+  "fault.other": "Partes de esta cocina se contradicen: lee otra vez lo que escribiste.",
   "fault.kept": "Lo que escribiste se queda aquí; el plan no lo usa hasta que lo corrijas.",
 } as const;

@@ -14,8 +14,11 @@ export const planSpanish = {
   "now.left": "{count, plural, one {Falta # cosa por hacer.} other {Faltan # cosas por hacer.}}",
   "now.allDone": "Todo está hecho.",
   "now.putAway": "Guardar: {place}",
+  "now.putHere": "Guardar",
+  "now.wrapped": "{wrap}:",
   "now.atPlace": "{place}: {what}",
   "day.today": "Hoy, {date}",
+  "day.portions": "Los números son porciones.",
   "day.notDone": "No se hizo.",
   "since.carried":
     "{count, plural, one {Esto llegó a casa ayer, {date}. Lo planeado para ese día se da por hecho: quita abajo la marca de lo que no se hizo.} other {Esto llegó a casa hace # días, el {date}. Lo planeado desde entonces se da por hecho: quita abajo la marca de lo que no se hizo.}}",
@@ -53,8 +56,11 @@ export const planSpanish = {
   "place.scaleNote": "Lo muy pequeño se dibuja apenas lo bastante grande para verse.",
   "place.picture": "{place}: {room}.",
   "place.nothing": "Nada aquí por ahora.",
+  "place.fold": "Por qué ahí, y mover",
   "place.later": "Después",
   "life.span": "{span}; se acaba por {ending}",
+  "life.short": "{span}: {ending}",
+  "life.fold": "Más de cada cosa",
   "life.why": "¿Por qué?",
   "life.whyNamed": "¿Por qué? {name}",
 } as const;

@@ -1,7 +1,9 @@
 import type { SettingsWords } from "../settingsWords.js";
+import { contradictionsSpanish } from "./contradictions.js";
 
 /** Idioma, medidas y lo que se guarda en el aparato. */
 export const settingsSpanish: SettingsWords = {
+  ...contradictionsSpanish,
   "settings.language": "Idioma",
   "settings.language.device": "El de este aparato",
   "settings.language.en": "English",
@@ -50,6 +52,7 @@ export const settingsSpanish: SettingsWords = {
     "“{name}” no se abre: no hay ninguna lista en él. Elige un archivo guardado aquí; tiene el campo “entered”.",
   "file.unreadable": "“{name}” no se pudo leer del aparato. Elígelo otra vez.",
   "unused.line": "{field}: {value}. {remedy}",
+  "unused.told": "{field}: {told}",
   "unused.missing": "no hay nada",
   "unused.whole": "Todo",
   "unused.more": "Y {count} más.",

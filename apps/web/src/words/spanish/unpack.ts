@@ -19,6 +19,8 @@ export const unpackSpanish = {
   "understood.none": "Nada todavía. Lo que escribes se lee aquí, línea por línea.",
   "understood.count": "{count, plural, one {# cosa.} other {# cosas.}}",
   "understood.waiting": "{count, plural, one {Una necesita respuesta.} other {# necesitan respuesta.}}",
+  "understood.usual": "Si no se dice el tamaño ni la madurez, se toman los de siempre.",
+  "understood.fold": "Una debajo de otra, para cambiar",
   "understood.toPlan": "Ir al plan",
   "line.nth": "{typed}, número {nth}: {read}",
   "line.change": "Cambiar",

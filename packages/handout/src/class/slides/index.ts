@@ -1,3 +1,2 @@
 export * from "./classDeck.js";
 export * from "./deck.js";
-export * from "./withSlides.js";
