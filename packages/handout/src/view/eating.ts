@@ -52,7 +52,7 @@ function eatingDay(context: HandoutContext, plan: Plan, names: Names, day: numbe
   const short = meals.map(({ lot, portions, chancePastBest }, index) =>
     chancePastBest > moreLikelyThanNot
       ? list[index]!
-      : speaker.say("eat.entryShort", { name: names.get(lot) ?? lot, count: portions }),
+      : speaker.say("eat.entryShort", { name: names.get(lot) ?? lot, portions }),
   );
   const lots = meals.map(({ lot, portions }) => ({ lot, portions }));
   const values = { date: dayWords(speaker, date), list: speaker.list(list) };

@@ -138,7 +138,7 @@ export const planWords = {
   "eat.day": "{date}: {list}",
   "eat.away": "{date}: nobody at home",
   "eat.nothing": "{date}: nothing planned",
-  "eat.entryShort": "{count, plural, other {{name} #}}",
+  "eat.entryShort": "{name} {portions}",
   "eat.entry": "{count, plural, one {{name} (# portion)} other {{name} (# portions)}}",
   "eat.entryDoubtful":
     "{count, plural, one {{name} (# portion; may not last: eat sooner, freeze, or give away)} other {{name} (# portions; may not last: eat sooner, freeze, or give away)}}",

@@ -138,7 +138,7 @@ export const planSpanish = {
   "eat.day": "{date}: {list}",
   "eat.away": "{date}: nadie en casa",
   "eat.nothing": "{date}: nada en el plan",
-  "eat.entryShort": "{count, plural, other {{name} #}}",
+  "eat.entryShort": "{name} {portions}",
   "eat.entry": "{count, plural, one {{name} (# porción)} other {{name} (# porciones)}}",
   "eat.entryDoubtful":
     "{count, plural, one {{name} (# porción; quizá no dure: come antes, congela o regala)} other {{name} (# porciones; quizá no duren: come antes, congela o regala)}}",
