@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { catalogue } from "@keepwright/catalogue";
-import { type ClassDocument, classTopics, makeKit } from "@keepwright/handout";
+import { type ClassDocument, type ClassRegion, classTopics, makeKit, seasonItems } from "@keepwright/handout";
 import { documentPdf, kitOptions } from "@keepwright/paper";
 import { ordinaryKitchens } from "@keepwright/planner";
 import type { Page } from "playwright-core";
@@ -49,6 +49,19 @@ async function savesAsThePrintedKit(page: Page, kit: ReturnType<typeof makeKit>)
   }
 }
 
+/** Least height of what is touched: WCAG 2.2, success criterion 2.5.5, 44 CSS pixels. */
+const leastTouch = 44;
+const tooSmall = (page: Page) =>
+  page
+    .locator(".class-form :is(button, select, textarea, .field input, .tick, .segments label)")
+    .evaluateAll(
+      (controls, least) =>
+        controls
+          .filter((control) => control.getBoundingClientRect().height < least - 0.5)
+          .map((control) => control.outerHTML.slice(0, 80)),
+      leastTouch,
+    );
+
 const made = (page: Page) => page.locator(".class-page").first().waitFor({ timeout: 90_000 });
 
 describe("pages for a class", () => {
@@ -57,6 +70,9 @@ describe("pages for a class", () => {
     await openClass(page);
     await page.waitForFunction(() => document.querySelector("textarea")?.value.includes("romaine"));
     await page.locator("#class-kinds").fill("bananas\nkale");
+    await page.getByRole("textbox", { name: "Length in minutes" }).fill("45");
+    await tabTo(page, page.getByRole("checkbox", { name: "How much to buy" }));
+    await page.keyboard.press("Space");
     await tabTo(page, page.getByRole("button", { name: "Make the pages" }));
     await page.keyboard.press("Enter");
     await made(page);
@@ -67,7 +83,7 @@ describe("pages for a class", () => {
         items: ["bananas", "kale"],
         household: { kitchen: ordinaryKitchens.ordinary, people: 4, portions: 5, days: 10 },
         minutes: 45,
-        topics: classTopics,
+        topics: classTopics.filter((topic) => topic !== "buying"),
         seed: 1,
       },
       catalogue(),
@@ -75,10 +91,12 @@ describe("pages for a class", () => {
     const titles = await page.locator(".class-page > h3").allTextContents();
     expect(titles).toEqual(kit.documents.map(({ title }) => title));
     const seen = (await page.locator(".class").textContent())?.replace(/\s+/gu, "") ?? "";
-    for (const { blocks } of kit.documents)
-      for (const block of blocks)
-        if (block.block === "list")
-          for (const item of block.items) expect(seen).toContain(item.replace(/\s+/gu, ""));
+    const lines = kit.documents.flatMap(({ blocks }) =>
+      blocks.flatMap((block) =>
+        block.block === "list" ? block.items : block.block === "table" ? block.rows.flat() : [],
+      ),
+    );
+    for (const line of lines) expect(seen).toContain(line.replace(/\s+/gu, ""));
     await page.getByRole("button", { name: "Print them all" }).click();
     await page.getByRole("button", { name: "Print: Kale" }).click();
     await page.waitForFunction(() => window.printed?.length === 2);
@@ -104,6 +122,63 @@ describe("pages for a class", () => {
     await page.getByRole("button", { name: "Make the pages" }).click();
     await page.getByRole("alert").filter({ hasText: "zorbulon" }).waitFor({ timeout: 60_000 });
     expect(await page.locator("#class-kinds").inputValue()).toBe("kale\nzorbulon");
+    await close();
+  });
+
+  it.each([
+    [360, "en-NZ", "For a class", "What is in season", "Make the pages", "southern"],
+    [1920, "es-MX", "Clase", "Lo que está en temporada", "Hacer las hojas", "northern"],
+    [1920, "en-GB", "For a class", "What is in season", "Make the pages", "northern"],
+    [360, "es-MX", "Clase", "Lo que está en temporada", "Hacer las hojas", "northern"],
+  ])(
+    "at %i px, %s: what is in season is chosen and named, with large controls",
+    async (width, locale, link, season, make, half) => {
+      const { page, faults, close } = await visit(browser(), { viewport: { width, height: 900 }, locale });
+      await openClass(page, link);
+      await page.locator("#class-kinds").fill("kale\nbananas");
+      await picture(page, `class-form-${width}-${locale}`);
+      await page.getByRole("radio", { name: season }).check();
+      const [month, region] = [page.getByRole("combobox").nth(0), page.getByRole("combobox").nth(1)];
+      // The journeys' day is in June.
+      expect([await month.inputValue(), await region.inputValue()]).toEqual(["6", half]);
+      await page.locator(".class-season input").fill("3");
+      expect(await tooSmall(page)).toEqual([]);
+      expect(await violations(page)).toEqual([]);
+      expect(await sideways(page)).toBe(0);
+      await picture(page, `class-season-${width}-${locale}`);
+      await page.getByRole("button", { name: make }).click();
+      await made(page);
+      const kinds = seasonItems(catalogue(), { month: 6, region: half as ClassRegion, kinds: 3 }, 1);
+      expect(await page.locator(".class-page[id^=class-answer-]").count()).toBe(3);
+      for (const id of kinds) expect(await page.locator(`#class-answer-${id}`).count()).toBe(1);
+      const told = (await page.locator(".class-status").textContent())?.toLowerCase() ?? "";
+      for (const title of await page.locator(".class-page[id^=class-answer-] > h3").allTextContents())
+        expect(told).toContain(title.toLowerCase());
+      // What was typed for the other way stays.
+      await page.getByRole("radio").first().check();
+      expect(await page.locator("#class-kinds").inputValue()).toBe("kale\nbananas");
+      expect(faults).toEqual([]);
+      await close();
+    },
+  );
+
+  it("asks for one topic at least, and for minutes that can be held", async () => {
+    const { page, close } = await visit(browser());
+    await openClass(page);
+    await page.locator("#class-kinds").fill("kale");
+    for (const box of await page.locator(".class-topics input").all()) await box.uncheck();
+    await page.getByRole("alert").filter({ hasText: "Tick one topic at least." }).waitFor();
+    await page.getByRole("button", { name: "Make the pages" }).click();
+    expect(await page.locator(".class-status").textContent()).toBe("");
+    await page.getByRole("checkbox", { name: "Sayings that do not hold" }).check();
+    await page.getByRole("textbox", { name: "Length in minutes" }).fill("5");
+    expect(await page.locator(".class-form .field .wrong").textContent()).toMatch(/5.*10.*240/);
+    await page.getByRole("textbox", { name: "Length in minutes" }).fill("20");
+    await page.getByRole("button", { name: "Make the pages" }).click();
+    await made(page);
+    const sheet = await page.locator("#class-running-sheet").textContent();
+    expect(sheet).toContain("20 minutes in all");
+    expect(sheet).not.toContain("Find it on the sheet");
     await close();
   });
 

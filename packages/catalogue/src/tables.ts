@@ -15,6 +15,11 @@ export const sourceSchema = z.strictObject({
     "definition",
   ]),
   note: z.string().optional(),
+  /** BCP 47 tag of the language of its title, where that is not English. */
+  language: z
+    .string()
+    .regex(/^[a-z]{2}$/)
+    .optional(),
 });
 export type Source = z.infer<typeof sourceSchema>;
 

@@ -63,6 +63,7 @@ export * from "./words/bundledLanguages.js";
 export * from "./words/dates.js";
 export * from "./words/languages.js";
 export * from "./words/languages.js";
+export * from "./words/markedLine.js";
 export * from "./words/message.js";
 export * from "./words/plainText.js";
 export * from "./words/spanish.js";

@@ -6,4 +6,5 @@ export * from "./setting/paperSizes.js";
 export * from "./setting/setDocument.js";
 export * from "./setting/setLabels.js";
 export * from "./setting/setSheet.js";
+export { slidesTaken } from "./slides/laid.js";
 export * from "./slides/slidesPptx.js";

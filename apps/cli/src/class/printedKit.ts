@@ -51,10 +51,11 @@ const printedDocuments = (kit: ClassKit, files: Map<string, Uint8Array>): Record
   });
 
 /** Sets every document, makes the slides and the comparison, and records what went into the kit. Throws UserError for a character that cannot be printed. */
-export async function printedKit(kit: ClassKit, catalogue: Catalogue): Promise<PrintedKit> {
+export async function printedKit(made: ClassKit, catalogue: Catalogue): Promise<PrintedKit> {
+  const { kit, bytes: slides } = await slidesOf(made, catalogue);
   const files = new Map<string, Uint8Array>();
   const documents = printedDocuments(kit, files);
-  const others = new Map([...twoWaysOf(kit, catalogue), [slidesFile, await slidesOf(kit, catalogue)]]);
+  const others = new Map([...twoWaysOf(kit, catalogue), [slidesFile, slides]]);
   for (const [file, bytes] of others) files.set(file, bytes);
   const record: KitRecord = {
     version: 1,

@@ -6,7 +6,14 @@ import {
   jsonText,
   progressLine,
 } from "@keepwright/handout";
-import { type CarriedOn, carryOn, haulFrom, type Kitchen, readHappened } from "@keepwright/planner";
+import {
+  bindProblem,
+  type CarriedOn,
+  carryOn,
+  haulFrom,
+  type Kitchen,
+  readHappened,
+} from "@keepwright/planner";
 import type { CalendarDate } from "@keepwright/quantities";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
@@ -21,12 +28,14 @@ import type { CommandOutcome } from "../program.js";
 import { quoted, userError } from "../userError.js";
 import { whileTelling } from "./haulCommand.js";
 import { kitchenOfPlan, type PreviousPlan, previousPlan } from "./previousPlan.js";
+import { proofFor, proveFlag, proveHelp } from "./proofFor.js";
 
 interface CarryOnOptions extends TellingOptions {
   readonly happened?: string;
   readonly on?: CalendarDate;
   readonly kitchen?: string;
   readonly days?: number;
+  readonly prove?: true;
   readonly json?: true;
 }
 
@@ -42,7 +51,7 @@ Examples:
   keepwright plan haul.txt --json > plan.json
   keepwright carry-on plan.json --happened "ate 2 apples; avocados ripe"
   keepwright carry-on plan.json --happened since.txt --on 2026-06-16 --json > next.json
-  keepwright carry-on next.json --days 10
+  keepwright carry-on next.json --days 10 --prove
   keepwright carry-on plan.json --happened "comí 2 manzanas" --language es
 `;
 
@@ -62,6 +71,7 @@ export function carryOnCommand(program: Command, door: Door, outcome: CommandOut
       "days to plan for from now on (default: to the plan's last day)",
       wholeOption("--days", { least: 1, most: 28 }),
     )
+    .option(proveFlag, proveHelp)
     .option(unitsFlag, unitsHelp, unitsOption, "metric")
     .option("--json", jsonHelp)
     .addHelpText("after", help)
@@ -109,7 +119,17 @@ function carriedOn(door: Door, context: HandoutContext, path: string, options: C
   const on = options.on ?? door.today();
   const happened = account(door, options.happened, previous, kitchen, on);
   const request = { ...previous, kitchen, happened, on, days: options.days, catalogue: catalogue() };
-  return whileTelling(door, progressLine(context, "carry on"), () => carryOn(request));
+  const told = whileTelling(door, progressLine(context, "carry on"), () => carryOn(request));
+  return options.prove ? proved(door, context, kitchen, told) : told;
+}
+
+/** The same with how good its plan is proved to be. */
+function proved(door: Door, context: HandoutContext, kitchen: Kitchen, told: CarriedOn): CarriedOn {
+  const { plan, haul } = told;
+  const { from, seed, days } = plan;
+  const household = { ...plan.household, days };
+  const problem = bindProblem({ haul, kitchen, household, from, seed, catalogue: catalogue() });
+  return { ...told, plan: { ...plan, proof: proofFor(door, context, problem, plan) } };
 }
 
 function runCarryOn(door: Door, path: string, options: CarryOnOptions): void {

@@ -15,11 +15,8 @@ import {
   type LotReason,
   type Plan,
   type PlanRequest,
-  type Problem,
-  type Proof,
   planDraws,
   planProblem,
-  provePlan,
 } from "@keepwright/planner";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
@@ -31,6 +28,7 @@ import { wholeOption } from "../options/numbers.js";
 import type { CommandOutcome } from "../program.js";
 import { readHaulArgument, surroundings, tellQuestions, whileTelling } from "./haulCommand.js";
 import { kitchenFor } from "./kitchenFor.js";
+import { proofFor, proveFlag, proveHelp } from "./proofFor.js";
 
 const help = `${haulHelp}
 Examples:
@@ -69,7 +67,7 @@ export function planCommand(program: Command, door: Door, outcome: CommandOutcom
       "carry the plan out so many times with temperatures, ages and biology drawn, and tell how sure it is",
       wholeOption("--draws", { least: 1, most: mostDraws }),
     )
-    .option("--prove", "also say how much better any other plan could be at most (takes some seconds more)")
+    .option(proveFlag, proveHelp)
     .addHelpText("after", help)
     .action((words: string[], options: PlanOptions) => {
       outcome.code = runPlan(door, words, options) ? exitCodes.partlyUnderstood : exitCodes.done;
@@ -92,16 +90,8 @@ function makePlan(door: Door, context: HandoutContext, request: PlanRequest, opt
       : whileTelling(door, progressLine(context, "draws", count), () =>
           planDraws(problem, plan, count, problem.seed),
         );
-  const proof = options.prove && proofOf(door, context, problem, plan);
+  const proof = options.prove && proofFor(door, context, problem, plan);
   return { ...plan, ...(draws && { draws }), ...(proof && { proof }) };
-}
-
-function proofOf(door: Door, context: HandoutContext, problem: Problem, plan: Plan): Proof {
-  const { solver } = door;
-  if (!solver) throw new Error("The solver of linear programmes has not been loaded.");
-  return whileTelling(door, progressLine(context, "proof"), () =>
-    provePlan(problem, plan.objective.total, solver),
-  );
 }
 
 /** Plans and prints. True when some words were not understood. */

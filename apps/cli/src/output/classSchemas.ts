@@ -59,7 +59,18 @@ export const kitRecordSchema = z.strictObject({
     .describe("Slides, and the comparison as data and as text"),
 });
 
-const source = z.strictObject({ text: z.string(), standing: z.enum(sourceStandings) });
+const markedLine = z.strictObject({
+  text: z.string(),
+  passages: z
+    .array(z.strictObject({ text: z.string(), language: z.string().describe("BCP 47 tag") }))
+    .optional()
+    .describe("Passages of the text that are in another language than the document, in their order"),
+});
+const source = markedLine.extend({ standing: z.enum(sourceStandings) });
+const brief = z
+  .array(markedLine)
+  .optional()
+  .describe("What stands on the page instead, where the host's paper has all sources");
 const face = z.strictObject({ title: z.string(), lines });
 
 const blockSchema = z.discriminatedUnion("block", [
@@ -85,7 +96,7 @@ const blockSchema = z.discriminatedUnion("block", [
     right: z.string().optional().describe("The right choice with its letter, told as such"),
     why: z.string().optional(),
   }),
-  z.strictObject({ block: z.literal("sources"), sources: z.array(source) }),
+  z.strictObject({ block: z.literal("sources"), sources: z.array(source), brief }),
   z.strictObject({ block: z.literal("writing"), lines: z.int().min(1).describe("Empty lines") }),
   z.strictObject({ block: z.literal("page") }),
 ]);
@@ -98,7 +109,8 @@ export const kitDocumentsSchema = z.strictObject({
       ...ofDocument,
       subtitle: z.string().optional(),
       blocks: z.array(blockSchema),
-      sources: z.array(source),
+      sources: z.array(source).describe("Where all that it says comes from"),
+      brief,
       items: lines,
     }),
   ),

@@ -2,10 +2,11 @@ import { createHash } from "node:crypto";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { KitChanges, KitRecord } from "@keepwright/handout";
+import type { Block, KitChanges, KitRecord } from "@keepwright/handout";
 import { twoWaysSchema } from "@keepwright/planner";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type Opened, opened, slidesOf, textBoxes } from "../../../../packages/paper/test/slides/opened.js";
 import { readPdf } from "../../../../packages/paper/test/support/readPdf.js";
 import { nodeDoor } from "../../src/door/nodeDoor.js";
 import { runToEnd } from "../../src/run.js";
@@ -40,6 +41,19 @@ function validated(name: string, value: unknown): string {
   const ajv = new Ajv2020({ strict: true, allowUnionTypes: true });
   const validate = ajv.compile(JSON.parse(readFileSync(`${root}schemas/${name}.schema.json`, "utf8")));
   return validate(value) ? "valid" : ajv.errorsText(validate.errors);
+}
+
+/** The slides of a file, and the last number of each part that the running sheet names. */
+function slideNumbers(file: Opened) {
+  const documents: readonly { readonly id: string; readonly blocks: readonly Block[] }[] = json(
+    "kit",
+    "documents.json",
+  ).documents;
+  const table = documents
+    .find(({ id }) => id === "running-sheet")
+    ?.blocks.find((block) => block.block === "table");
+  const rows = table?.block === "table" ? table.rows : [];
+  return { slides: slidesOf(file), numbers: rows.map((row) => Number(/(\d+)$/.exec(row.at(-1)!)?.[1])) };
 }
 
 const request = { version: 1, items: ["apples", "kale"], topics: ["apart", "myths"], minutes: 30 };
@@ -156,12 +170,16 @@ describe("keepwright class", () => {
     expect(readdirSync(folder)).not.toContain("none");
   });
 
-  it("puts the comparison and the slides beside the pages, and names them", () => {
+  it("puts the comparison and the slides beside the pages, and names them and the slides of each part", async () => {
     const { evenings, planned } = twoWaysSchema.parse(json("kit", "two-ways.json"));
     expect(evenings.at(-1)?.planned.lost).toBeCloseTo(planned.expectedWaste.value, 6);
     expect(read("kit", "two-ways.txt").toString()).toContain("declared and has no source");
     // How every zip archive begins.
     expect(read("kit", "slides.pptx").subarray(0, 2).toString()).toBe("PK");
+    const { slides, numbers } = slideNumbers(await opened(new Uint8Array(read("kit", "slides.pptx"))));
+    expect(numbers.at(-1)).toBe(slides.length);
+    // The last part is the close: what to take home.
+    expect(textBoxes(slides.at(-1)!).find(({ title }) => title)?.lines).toEqual(["To take home"]);
     for (const name of ["two-ways.pdf", "two-ways.json", "two-ways.txt", "slides.pptx"])
       expect(first.out).toContain(name);
   });

@@ -41,3 +41,31 @@ describe("keepwright plan --prove", () => {
     expect(proofLeftOut).toBe(printed([]));
   });
 });
+
+describe("keepwright carry-on --prove", () => {
+  const carried = (more: readonly string[]) => {
+    const plan = printed(["--json", "--from", "2026-06-13"]);
+    const door = { ...fakeDoor({ files: { "plan.json": plan } }), solver };
+    const asked = ["carry-on", "plan.json", "--on", "2026-06-14", "--happened", "ate nothing", ...more];
+    expect(run(asked, door)).toBe(exitCodes.done);
+    return door.printed.out;
+  };
+
+  it("prints value, bound and gap of the new plan as the schema says, and in words", () => {
+    const told = JSON.parse(carried(["--prove", "--json"]));
+    const schema = JSON.parse(readFileSync(`${root}schemas/carry-on.schema.json`, "utf8"));
+    const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema);
+    expect(validate(told), JSON.stringify(validate.errors)).toBe(true);
+    const { proof, objective } = told.plan;
+    expect(proof.value).toBe(objective.total);
+    expect(proof.bound).toBeGreaterThan(0);
+    expect(proof.bound).toBeLessThanOrEqual(proof.value);
+    expect(carried(["--prove"])).toMatch(/HOW MUCH BETTER IT COULD BE\n {2}Waste, quality, life and effort/);
+  });
+
+  it("tells the same of what changes as without", () => {
+    const { plan, ...rest } = JSON.parse(carried(["--prove", "--json"]));
+    const { proof: _, ...bare } = plan;
+    expect({ plan: bare, ...rest }).toEqual(JSON.parse(carried(["--json"])));
+  });
+});

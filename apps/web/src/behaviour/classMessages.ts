@@ -8,6 +8,8 @@ export type ClassAnswer =
       readonly language: string;
       /** For whom they were asked for: paper and print. */
       readonly audience: ClassAudience;
+      /** Names of the kinds that were chosen by season; empty where they were named. */
+      readonly chosen: readonly string[];
       readonly pages: readonly ClassDocument[];
     }
   | { readonly kind: "wrong"; readonly message: string };

@@ -8,8 +8,9 @@ const answer = (given: ClassAnswer) => postMessage(given);
 /** Makes the pages of a class: the very ones that the command line prints. A script of its own, since it holds every source and both languages. */
 addEventListener("message", ({ data }: MessageEvent<ClassAsked>) => {
   try {
-    const { title, language, documents } = makeKit(data, catalogue());
-    answer({ kind: "pages", title, language, audience: data.audience, pages: documents });
+    const { title, language, documents, items } = makeKit(data, catalogue());
+    const chosen = data.season ? items.map(({ name }) => name) : [];
+    answer({ kind: "pages", title, language, audience: data.audience, chosen, pages: documents });
   } catch (error) {
     const message =
       error instanceof InputError

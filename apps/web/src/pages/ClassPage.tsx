@@ -1,17 +1,16 @@
 import "../styles/class.css";
-import { type ClassRequest, classTopics, kindName, type PrintSize } from "@keepwright/handout";
+import { kindName } from "@keepwright/handout";
 import { useEffect, useRef, useState } from "react";
 import { type Desk, useDesk } from "../behaviour/desk.js";
 import { usePaper } from "../behaviour/paper/usePaper.js";
 import { useClass } from "../behaviour/useClass.js";
+import { ClassFormView } from "../components/class/ClassFormView.js";
 import { PageView } from "../components/class/PageView.js";
 import { PaperStatus } from "../components/paper/PaperStatus.js";
-import { kitchenOf } from "../state/kitchenOf.js";
+import { type ClassForm, classRequest, usualClass } from "../state/classForm.js";
 import { lotsToPlan } from "../state/readLots.js";
+import { today } from "../state/today.js";
 import { useWords } from "../words/words.js";
-
-/** Length of a class where nobody says it [min]; the command line's own. Declared, no source. */
-const minutes = 60;
 
 /** The kinds that stand on the page, a name a line. */
 function kindsAtHome({ worked }: Desk): string {
@@ -20,71 +19,28 @@ function kindsAtHome({ worked }: Desk): string {
   return [...kinds].map((id) => kindName(worked.context, id)).join("\n");
 }
 
-function requestFor({ haul, language }: Desk, kinds: string, print: PrintSize): ClassRequest {
-  const { state } = haul;
-  const units = typeof state.units === "string" ? state.units : state.units.mass;
-  const items = kinds
-    .split(/[\n,;]/u)
-    .map((name) => name.trim())
-    .filter((name) => name !== "");
-  return {
-    version: 1,
-    audience: { language, print, paper: units === "us" ? "letter" : "a4", units },
-    items,
-    household: {
-      kitchen: kitchenOf(state),
-      people: state.people,
-      portions: state.portions,
-      days: state.days,
-    },
-    minutes,
-    topics: classTopics,
-    seed: 1,
-  };
-}
-
-/** Pages for a class: choose kinds, look at the pages, print them. */
+/** Pages for a class: say what it is about, look at the pages, print them. */
 export default function ClassPage() {
   const say = useWords();
   const desk = useDesk();
-  const [typed, setTyped] = useState<string>();
-  const [large, setLarge] = useState(false);
+  /** Only what was changed: the kinds at home follow the list until somebody names others. */
+  const [changed, setChanged] = useState<Partial<ClassForm>>({});
   const { answer, working, make } = useClass();
-  const kinds = typed ?? kindsAtHome(desk);
-  const print: PrintSize = large ? "large" : "ordinary";
+  const form = { ...usualClass(kindsAtHome(desk), today(), desk.tag), ...changed };
   const wrong = answer?.kind === "wrong" && !working;
+  const { language, haul } = desk;
   return (
-    <section className={large ? "class class-large" : "class"} aria-labelledby="class-heading">
+    <section className={form.large ? "class class-large" : "class"} aria-labelledby="class-heading">
       <h2 id="class-heading">{say("class.title")}</h2>
-      <form
-        className="class-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          make(requestFor(desk, kinds, print));
-        }}
-      >
-        <p>{say("class.lead")}</p>
-        <label htmlFor="class-kinds">{say("class.kinds")}</label>
-        <textarea
-          id="class-kinds"
-          rows={8}
-          value={kinds}
-          aria-invalid={wrong}
-          aria-describedby={wrong ? "class-wrong" : undefined}
-          onChange={({ target }) => setTyped(target.value)}
-        />
-        <label className="class-tick">
-          <input type="checkbox" checked={large} onChange={({ target }) => setLarge(target.checked)} />
-          <span>{say("class.large")}</span>
-        </label>
-        <button type="submit" className="main-button">
-          {say("class.make")}
-        </button>
-      </form>
+      <ClassFormView
+        form={form}
+        onChange={(change) => setChanged((before) => ({ ...before, ...change }))}
+        onMake={() => make(classRequest(haul.state, language, form))}
+        tag={desk.tag}
+        wrongBy={wrong ? "class-wrong" : undefined}
+      />
       <p role="status" className="class-status">
-        {working
-          ? say("class.working")
-          : answer?.kind === "pages" && say("class.made", { count: answer.pages.length })}
+        {working ? say("class.working") : answer?.kind === "pages" && <Made {...answer} />}
       </p>
       {wrong && (
         <p role="alert" id="class-wrong" className="wrong wrong-box">
@@ -94,6 +50,16 @@ export default function ClassPage() {
       {answer?.kind === "pages" && <Pages {...answer} />}
     </section>
   );
+}
+
+/** How many pages were made; and which kinds a season has chosen. */
+function Made({ pages, chosen }: PagesProps) {
+  const say = useWords();
+  const { tag } = useDesk();
+  const count = say("class.made", { count: pages.length });
+  if (chosen.length === 0) return count;
+  const names = new Intl.ListFormat(tag).format(chosen);
+  return `${count} ${say("class.chosen", { names })}`;
 }
 
 type PagesProps = Extract<NonNullable<ReturnType<typeof useClass>["answer"]>, { kind: "pages" }>;

@@ -1,4 +1,5 @@
 import type { Kitchen, Plan, PlanRequest, TwoWays } from "@keepwright/planner";
+import type { MarkedLine } from "../words/markedLine.js";
 import type { ClassRequest } from "./classRequest.js";
 
 /** How well a source is known: read, recalled and not checked, told in the trade, or worked out here. */
@@ -6,8 +7,7 @@ export const sourceStandings = ["read", "memory", "common practice", "inferred"]
 export type SourceStanding = (typeof sourceStandings)[number];
 
 /** Where something in a document comes from, in a line that also says how well it is known. */
-export interface KitSource {
-  readonly text: string;
+export interface KitSource extends MarkedLine {
   readonly standing: SourceStanding;
 }
 
@@ -44,8 +44,12 @@ export type Block =
       readonly right?: string | undefined;
       readonly why?: string | undefined;
     }
-  /** Where what stands just before comes from. */
-  | { readonly block: "sources"; readonly sources: readonly KitSource[] }
+  /** Where what stands just before comes from; `brief` stands on the page instead, where the host's own paper has the sources in full. */
+  | {
+      readonly block: "sources";
+      readonly sources: readonly KitSource[];
+      readonly brief?: readonly MarkedLine[] | undefined;
+    }
   /** Empty lines to write on. */
   | { readonly block: "writing"; readonly lines: number }
   /** What follows begins on a new page. */
@@ -63,6 +67,7 @@ export const documentSorts = [
   "exercise answer",
   "comparison",
   "running sheet",
+  "sources",
 ] as const;
 export type DocumentSort = (typeof documentSorts)[number];
 
@@ -76,7 +81,10 @@ export interface ClassDocument {
   readonly title: string;
   readonly subtitle?: string | undefined;
   readonly blocks: readonly Block[];
+  /** Where all that it says comes from. */
   readonly sources: readonly KitSource[];
+  /** The few lines that stand on the page instead of all sources, which stand on the host's own paper; absent: all of them stand on the page. */
+  readonly brief?: readonly MarkedLine[] | undefined;
   /** Ids of the kinds that it speaks of, in the kit's order. */
   readonly items: readonly string[];
 }

@@ -25,7 +25,7 @@ export function blockLines(block: Block): string[] {
         ...(block.why === undefined ? [] : [block.why]),
       ];
     case "sources":
-      return block.sources.map(({ text }) => text);
+      return [...(block.brief ?? []), ...block.sources].map(({ text }) => text);
     case "writing":
     case "page":
       return [];
@@ -33,9 +33,10 @@ export function blockLines(block: Block): string[] {
 }
 
 /** Everything a document says, a line each. */
-export const documentLines = ({ title, subtitle, blocks, sources }: ClassDocument): string[] => [
+export const documentLines = ({ title, subtitle, blocks, sources, brief = [] }: ClassDocument): string[] => [
   title,
   ...(subtitle === undefined ? [] : [subtitle]),
   ...blocks.flatMap(blockLines),
+  ...brief.map(({ text }) => text),
   ...sources.map(({ text }) => text),
 ];

@@ -15,6 +15,7 @@ import { cardsDocument } from "./quiz/cardsDocument.js";
 import { makeQuestions } from "./quiz/makeQuestions.js";
 import { quizDocuments } from "./quiz/quizDocuments.js";
 import { runningSheet } from "./running/runningSheet.js";
+import { sourcesDocument } from "./sourcesDocument.js";
 import { classKitchen, haulLots, householdPlan, householdRequest, inventedLots } from "./workedHousehold.js";
 
 /** Questions on the sheet, and more of them on cards. Declared preferences, no source. */
@@ -69,6 +70,7 @@ export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
     ...questionDocuments(context),
     ...exercise(context),
   ];
+  const papers = [...documents, sourcesDocument(context, documents)];
   return {
     request,
     title: request.title ?? context.say("kit.title"),
@@ -76,6 +78,6 @@ export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
     items: items.map((id) => ({ id, name: context.title(id) })),
     kitchen,
     household: { invented, request: asked, plan, twoWays },
-    documents: [...documents, runningSheet(context, documents)],
+    documents: [...papers, runningSheet(context, papers)],
   };
 }

@@ -1,5 +1,6 @@
 import { type Catalogue, commodityOf, type Evidence, type KindGuidance } from "@keepwright/catalogue";
 import { sourcesOf } from "../answer/sourcesOf.js";
+import type { MarkedLine } from "../words/markedLine.js";
 import type { HandoutContext } from "./context.js";
 import { type NamedSource, sourceLines } from "./sourceLines.js";
 
@@ -52,4 +53,5 @@ export const askedSources = (
   catalogue: Catalogue,
   id: string,
   guidance: KindGuidance | undefined,
-): string[] => sourceLines(context, askedNamedSources(context, catalogue, id, guidance));
+): MarkedLine[] =>
+  sourceLines({ ...context, catalogue }, askedNamedSources(context, catalogue, id, guidance));

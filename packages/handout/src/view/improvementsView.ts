@@ -122,6 +122,17 @@ function gainLine(context: HandoutContext, around: DatedSurroundings, one: Impro
   const change = changeWords(context, around, one.change);
   const { value, low, high } = one.gain;
   const gain = mass(value);
+  const eaten = one.eatenLess?.value ?? 0;
+  if (eaten >= tooLittleToTell) {
+    const least = mass(Math.max(0, low));
+    return speaker.say("improve.gainFewer", {
+      change,
+      gain,
+      low: least,
+      high: mass(high),
+      eaten: mass(eaten),
+    });
+  }
   // A low end of a bite or less is not told as a figure: it would claim a precision nobody has.
   return low < tooLittleToTell
     ? speaker.say("improve.gainUpTo", { change, gain, high: mass(high) })
@@ -142,6 +153,15 @@ function littleLine(
   const change = changeWords(context, around, one.change);
   const { value, high } = one.gain;
   const mass = massWords(speaker, units, Math.abs(value));
+  const eaten = one.eatenLess?.value ?? 0;
+  if (value >= least && eaten > value) {
+    return speaker.say("improve.worthBuying", {
+      change,
+      gain: mass,
+      eaten: massWords(speaker, units, eaten),
+    });
+  }
+  if (one.eatenLess && Math.abs(value) < least) return speaker.say("improve.nothingToLeave");
   if (value <= -least && high < 0) return speaker.say("improve.worse", { change, loss: mass });
   if (value < least) return speaker.say("improve.noGain", { change });
   return speaker.say("improve.mayGain", { change, gain: mass });
@@ -154,7 +174,7 @@ function howLines({ speaker, units }: HandoutContext, { rule, changes }: Improve
     speaker.say("improve.how.one"),
     speaker.say("improve.how.range", { noise: mass(Math.max(1, Math.ceil(rule.plannerNoise))) }),
     speaker.say("improve.how.rule", { least: mass(rule.leastGain) }),
-    ...(changes.some(({ change, matters }) => matters && change.name === "lot fewer")
+    ...(changes.some(({ change, eatenLess }) => change.name === "lot fewer" && eatenLess !== undefined)
       ? [speaker.say("improve.how.fewer")]
       : []),
     ...(changes.some(({ change }) => change.name === "shopping twice")

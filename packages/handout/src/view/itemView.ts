@@ -165,7 +165,7 @@ export function itemView(context: HandoutContext, answer: ItemAnswer): ItemView 
     figures: figureLines(context, answer),
     preparation: preparationLines(context, answer, title),
     ...guidanceLines(context, answer.guidance),
-    sources: figureSourceLines(context, answer.sources),
+    sources: figureSourceLines(context, answer.sources).map(({ text }) => text),
     preparationNote: practiceNote(context, answer),
     cautions: [
       ...new Set([

@@ -3,6 +3,7 @@ import { bundledGuidance, catalogue, commodityOf } from "@keepwright/catalogue";
 import type { ClassContext } from "@keepwright/handout";
 import { keptAlone, ordinaryKitchens } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
+import { neverTrimmed } from "../../src/answer/cautionsOf.js";
 import { askers, makeQuestions, questionFrom } from "../../src/class/quiz/makeQuestions.js";
 import type { Question, QuestionSort } from "../../src/class/quiz/question.js";
 import { shuffled } from "../../src/class/seeded.js";
@@ -19,6 +20,8 @@ const limits = new Map(
 const guidance = bundledGuidance("en");
 const kind = (id: string) => commodityOf(catalogue(), id);
 const fruit = ["fruit", "berry", "citrus"];
+
+const usual = "apple banana carrot spinach tomato potato onion strawberry avocado lemon".split(" ");
 
 type Verdict = "right" | "wrong" | "doubtful";
 const verdict = (right: boolean, wrong: boolean): Verdict => (right ? "right" : wrong ? "wrong" : "doubtful");
@@ -120,7 +123,70 @@ describe("questions from the catalogue", () => {
   });
 });
 
-const usual = "apple banana carrot spinach tomato potato onion strawberry avocado lemon".split(" ");
+describe("the order of choices", () => {
+  const numbers = ["cut hours", "cut days"];
+  const draftsOf = (sorts: readonly string[]) =>
+    askers
+      .filter(({ sort }) => sorts.includes(sort))
+      .flatMap((asker) => asker.drafts(contextOf(["tomato", "cantaloupe"])));
+
+  it("of numbers runs either way by the seed, the same for the same seed: the least is not always first", () => {
+    for (const draft of draftsOf(numbers)) {
+      const answers = Array.from({ length: 60 }, (_, seed) => {
+        const question = questionFrom(draft, seed);
+        expect(questionFrom(draft, seed)).toEqual(question);
+        const amounts = question.choices.map(({ key }) => Number(key));
+        const rising = [...amounts].sort((one, other) => one - other);
+        expect([rising, [...rising].reverse()]).toContainEqual(amounts);
+        return question.answer === 0 ? "first" : question.answer === amounts.length - 1 ? "last" : "between";
+      });
+      const first = answers.filter((where) => where === "first").length;
+      expect(first).toBeGreaterThan(15);
+      expect(first).toBeLessThan(45);
+      expect(answers).not.toContain("between");
+    }
+  });
+
+  it("of yes and no stays, whichever is right", () => {
+    for (const draft of askers.find(({ sort }) => sort === "ripens")!.drafts(contextOf(usual)))
+      for (let seed = 0; seed < 10; seed++)
+        expect(questionFrom(draft, seed).choices.map(({ key }) => key)).toEqual(["yes", "no"]);
+  });
+});
+
+describe("mould", () => {
+  const told = (id: string, lists: readonly ("going" | "discard" | "hazards")[]) =>
+    lists.flatMap((list) => guidance.get(id)!.words[list] ?? []).filter((line) => /mould/i.test(line));
+  const asked = new Map(
+    askers
+      .find(({ sort }) => sort === "mould")!
+      .drafts(contextOf(everyKind))
+      .map(({ subject, right }) => [subject, right.key]),
+  );
+
+  it("is cut away only from what its own advice says so of; what it says to throw out is not asked about", () => {
+    expect(asked.get("carrot")).toBe("cut around");
+    for (const [id, answer] of asked) {
+      const lines = told(id, ["going", "discard"]);
+      const cuts = lines.some((line) => /cut.*inch/i.test(line));
+      expect(answer, id).toBe(kind(id).decay.flesh === "soft" ? "throw" : "cut around");
+      expect(cuts, `${id}: ${lines.join(" ")}`).toBe(answer === "cut around");
+    }
+    for (const id of ["sweet-potato", "parsnip", "apple", "potato"]) expect(asked.has(id), id).toBe(false);
+  });
+
+  it("is not said to be cut away from what its own advice forbids to cut", () => {
+    const forbids = everyKind.filter(
+      (id) =>
+        kind(id).decay.flesh === "firm" &&
+        told(id, ["discard", "hazards"]).some((line) => /do not (trim|cut)|throw out the whole/i.test(line)),
+    );
+    expect(new Set(forbids)).toEqual(neverTrimmed);
+    const context = contextOf(everyKind);
+    for (const id of forbids) expect(context.answer(id).cautions, id).not.toContain("mould-firm");
+    expect(context.answer("carrot").cautions).toContain("mould-firm");
+  });
+});
 
 /** A kind alone in a kitchen, worked out again by the planner itself. */
 const alone = (id: string, kitchen: ClassContext["kitchen"]) => {

@@ -26,7 +26,10 @@ function improvement(change: Improvement["change"], value: number, low: number, 
 
 /** Made by hand, invented figures: every sort of change. */
 const changes: Improvement[] = [
-  improvement({ name: "lot fewer", lot: carrots }, 300, 120, 480),
+  {
+    ...improvement({ name: "lot fewer", lot: carrots }, 300, 120, 480),
+    eatenLess: { value: 130, unit: "g" },
+  },
   improvement({ name: "refrigerator colder", refrigerator: "refrigerator", from: 4.4, to: 3.4 }, 90, 4, 180),
   improvement({ name: "vent turned", place: "left-drawer", from: "open", to: "closed" }, 60, 30, 90),
   improvement(
@@ -70,7 +73,7 @@ const plain = (lines: readonly string[]): string[] => lines.map((line) => line.r
 describe("what would help most, in words", () => {
   it("tells what counts with its range, and no low end nobody can tell from nothing", () => {
     expect(plain(view(changes).helps)).toEqual([
-      "Buy one thing fewer, best of all: carrots with leaves on, about 450 g: about 300 g less waste (120 g to 480 g).",
+      "Buy one thing fewer, best of all: carrots with leaves on, about 450 g: about 300 g less waste (120 g to 480 g), and about 130 g less to eat at its best.",
       "Set the refrigerator to 3.4 °C instead of 4.4 °C: about 90 g less waste (from next to nothing to 180 g).",
       "Close the vent of “Left drawer”: about 60 g less waste (30 g to 90 g).",
       "Shop twice, and buy this only on Thu 18 June: 450 g of carrots with leaves on and 3 bananas: about 50 g less waste (30 g to 70 g).",
@@ -85,6 +88,27 @@ describe("what would help most, in words", () => {
       "Put one more drawer with a vent, 14 L, on the refrigerator shelf.",
       "Have the leaves taken off in the shop: carrots.",
       "Set the refrigerator to 4 °C instead of 3 °C: about 80 g more waste.",
+    ]);
+  });
+
+  it("says of a thing left unbought what it takes off the table where that is more than it saves", () => {
+    const worthBuying: Improvement = {
+      ...improvement({ name: "lot fewer", lot: carrots }, 120, 60, 180),
+      eatenLess: { value: 330, unit: "g" },
+      matters: false,
+    };
+    expect(plain(view([worthBuying]).little)).toEqual([
+      "Buy one thing fewer, best of all: carrots with leaves on, about 450 g: about 120 g less waste, but about 330 g less to eat at its best.",
+    ]);
+  });
+
+  it("names no thing to leave unbought where none is worth it", () => {
+    const garlic: Improvement = {
+      ...improvement({ name: "lot fewer", lot: { ...carrots, commodity: "garlic" } }, 4, -20, 30),
+      eatenLess: { value: 0, unit: "g" },
+    };
+    expect(plain(view([garlic]).little)).toEqual([
+      "Buy one thing fewer: nothing here is wasted more than it is eaten.",
     ]);
   });
 

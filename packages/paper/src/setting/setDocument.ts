@@ -1,4 +1,4 @@
-import type { ClassDocument, PrintSize } from "@keepwright/handout";
+import { type ClassDocument, lineRuns, type MarkedLine, type PrintSize } from "@keepwright/handout";
 import { numbered, type PageWords, type SetPages } from "./numbered.js";
 import { type PaperSize, typstPapers } from "./paperSizes.js";
 import { mustBePrintable } from "./printable.js";
@@ -22,8 +22,27 @@ export interface DocumentPdf extends SetPages {
 
 /** Sizes of text [pt]. Large print is never below 18 pt; the others are declared preferences, no source: see the decision record on the class kit. */
 export const documentSizes: Readonly<Record<PrintSize, number>> = { ordinary: 12, large: 18 };
-/** Tried for what is to hang on a wall as one page, the largest that fits. */
-const onePageSizes = [18, 17, 16, 15, 14, 13, 12, 11, 10];
+/** Tried for what is to hang on a wall as one page, the largest that fits; and for what is taken home, where a little smaller spares a second page. */
+const onePageSizes: Readonly<Partial<Record<ClassDocument["sort"], readonly number[]>>> = {
+  places: [18, 17, 16, 15, 14, 13, 12, 11, 10],
+  answer: [12, 11.5, 11, 10.5, 10],
+  household: [12, 11.5, 11, 10.5, 10],
+};
+
+/** Sources as they stand on the page: each in runs of one language. */
+const runsOf = (lines: readonly MarkedLine[]) => lines.map(lineRuns);
+
+/** A document as the template takes it. */
+const shown = ({ sort, title, subtitle, blocks, sources, brief }: ClassDocument) => ({
+  sort,
+  title,
+  ...(subtitle !== undefined && { subtitle }),
+  blocks: blocks.map((block) =>
+    block.block === "sources" ? { block: "sources", sources: runsOf(block.brief ?? block.sources) } : block,
+  ),
+  sources: brief === undefined ? runsOf(sources) : [],
+  brief: runsOf(brief ?? []),
+});
 
 type Set = (size: number, feet: readonly string[]) => Typeset;
 
@@ -31,7 +50,7 @@ const setter =
   (typesetter: Typesetter, document: ClassDocument, options: DocumentOptions): Set =>
   (size, feet) =>
     typesetter.set("document.typ", {
-      document: JSON.stringify(document),
+      document: JSON.stringify(shown(document)),
       language: options.language,
       heading: options.sourcesHeading,
       kit: options.kit,
@@ -46,9 +65,9 @@ interface Fitted {
   readonly first: Typeset;
 }
 
-/** A summary on one page is set as large as the page allows; all else in the size of the print. */
+/** What is to be one page is set as large as the page allows; all else in the size of the print. */
 function fitted({ sort }: ClassDocument, { print }: DocumentOptions, set: Set): Fitted {
-  const sizes = sort === "places" && print === "ordinary" ? onePageSizes : [];
+  const sizes = print === "ordinary" ? (onePageSizes[sort] ?? []) : [];
   for (const textSize of sizes) {
     const first = set(textSize, []);
     if (first.pages === 1) return { textSize, first };

@@ -1,11 +1,12 @@
-import type { Deck, DeckSlide, SlidePart } from "@keepwright/handout";
+import { type Deck, type DeckSlide, lineRuns } from "@keepwright/handout";
 import type Maker from "pptxgenjs";
 import { addChart } from "./chart.js";
+import { laid } from "./laid.js";
 import { type Box, boxes, colours, fonts, pointsPerInch, sizes, sourceSizes } from "./looks.js";
 import { heightIn, sizeFor } from "./measure.js";
-import { gap, heightOf, nameEms, nameSize, type Piece, piecesOf, textWidthOf } from "./pieces.js";
-import { type Share, shares } from "./share.js";
-import { addTable, tableShares } from "./table.js";
+import { gap, heightOf, nameEms, nameSize, type Piece, textWidthOf } from "./pieces.js";
+import type { Share } from "./share.js";
+import { addTable } from "./table.js";
 
 type Slide = Maker.default.Slide;
 type Text = Maker.default.TextPropsOptions;
@@ -128,7 +129,12 @@ function addSources(slide: Slide, deck: Deck, given: DeckSlide): void {
   const found = sourceText(deck, given);
   if (!found) return;
   const options = { ...plainText, ...boxes.sources, valign: "bottom", color: colours.soft } as const;
-  slide.addText(found.text, { ...options, fontSize: found.size, lang: deck.language });
+  const passages = given.sources.flatMap((line) => deck.passages?.get(line) ?? []);
+  const runs = lineRuns({ text: found.text, passages }).map(({ text, language }) => ({
+    text,
+    options: { lang: language ?? deck.language },
+  }));
+  slide.addText(runs, { ...options, fontSize: found.size, lang: deck.language });
 }
 
 const notesOf = ({ words }: Deck, { notes, remarks = [], sources }: DeckSlide): string =>
@@ -146,44 +152,29 @@ function addTitle(slide: Slide, text: string, { w, h }: Box, tried: readonly num
   });
 }
 
-function drawOpening(pptx: Maker.default, deck: Deck, given: DeckSlide): void {
+function drawOpening(pptx: Maker.default, deck: Deck, given: DeckSlide, share: Share | undefined): void {
   const slide = pptx.addSlide({ masterName: layouts.opening });
   addTitle(slide, given.title, boxes.opening, [48, 44, 40, 36, 32, 28], deck.language);
-  const pieces = piecesOf([
-    ...(given.subtitle === undefined ? [] : [{ part: "text", text: given.subtitle } satisfies SlidePart]),
-    ...given.parts,
-  ]);
-  const [share] = shares(pieces, boxes.openingBody, boxes.openingBody);
   if (share) addStack(slide, share, boxes.openingBody, deck.language);
   addSources(slide, deck, given);
   slide.addNotes(notesOf(deck, given));
 }
 
-/** Draws one slide, or as many as it takes at a size that can be read; the chart stands on the first of them. Says how many. */
+/** Draws one slide, or as many as it takes. Says how many. */
 export function drawSlide(pptx: Maker.default, deck: Deck, given: DeckSlide): number {
+  const { stacks, tables, count, chartAlone } = laid(given);
   if (given.sort !== "plain") {
-    drawOpening(pptx, deck, given);
-    return 1;
+    drawOpening(pptx, deck, given, stacks[0]);
+    return count;
   }
-  const { chart, parts } = given;
-  const pieces = piecesOf([
-    ...(given.subtitle === undefined ? [] : [{ part: "text", text: given.subtitle } satisfies SlidePart]),
-    ...parts,
-  ]);
-  const first = chart ? boxes.besideChart : boxes.body;
-  const stacks = pieces.length === 0 ? [] : shares(pieces, first, boxes.body);
-  const tables = parts.flatMap((part) =>
-    part.part === "table" ? tableShares(part, boxes.body, sizes.table) : [],
-  );
-  const chartAlone = chart !== undefined && stacks.length === 0;
-  const count = Math.max(1, stacks.length + tables.length + (chartAlone ? 1 : 0));
+  const { chart } = given;
   for (let at = 0; at < count; at++) {
     const slide = pptx.addSlide({ masterName: layouts.plain });
     const title = count === 1 ? given.title : deck.words.goesOn(given.title, at + 1, count);
     addTitle(slide, title, boxes.title, sizes.title, deck.language);
     const before = chartAlone ? 1 : 0;
     const stack = stacks[at - before];
-    if (stack) addStack(slide, stack, at === 0 ? first : boxes.body, deck.language);
+    if (stack) addStack(slide, stack, at === 0 && chart ? boxes.besideChart : boxes.body, deck.language);
     if (chart && at === 0) addChart(slide, chart, chartAlone ? boxes.body : boxes.chart);
     const table = tables[at - before - stacks.length];
     if (table) addTable(slide, table, boxes.body, deck.language);

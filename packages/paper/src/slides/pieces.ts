@@ -1,4 +1,4 @@
-import type { SlidePart } from "@keepwright/handout";
+import { choiceLetters, type SlidePart } from "@keepwright/handout";
 import { gapAfter, lineHeight, pointsPerInch } from "./looks.js";
 import { heightIn } from "./measure.js";
 
@@ -13,8 +13,6 @@ export const nameEms = 5.2;
 export const markEms = 1.2;
 const innerMargin = 0.12;
 
-const letters = "abcdefghij";
-
 /** The pieces of the parts of a slide, but for tables, which are set whole. */
 export function piecesOf(parts: readonly SlidePart[]): Piece[] {
   return parts.flatMap(piecesOfPart);
@@ -27,7 +25,7 @@ function piecesOfPart(part: SlidePart): Piece[] {
     case "list":
       return part.items.map((text, index) => ({
         piece: "item",
-        mark: part.mark === "letter" ? `${letters[index] ?? "?"})` : "–",
+        mark: part.mark === "letter" ? `${choiceLetters[index] ?? "?"}.` : "–",
         text,
       }));
     case "text":

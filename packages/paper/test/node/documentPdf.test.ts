@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type DocumentOptions, documentPdf, PaperError } from "../../src/index.js";
 import { everyBlock as all } from "../fixtures/document.js";
 import { readPdf } from "../support/readPdf.js";
+import { spokenIn } from "../support/spokenIn.js";
 
 const options: DocumentOptions = {
   paper: "a4",
@@ -71,6 +72,43 @@ describe("a document of a class kit as PDF", () => {
       expect(last, `${count} lines`).toContain(`Line ${count}.`);
       expect(last, `${count} lines`).toContain("Invented kit.");
     }
+  });
+
+  it("has titles in another language tagged with it, and nothing else", async () => {
+    const line = {
+      text: "Cuánto dura: A book of apples, all in one (page 3; de memoria).",
+      passages: [
+        { text: "A book of apples, all in one", language: "en" },
+        { text: "page 3", language: "en" },
+      ],
+    };
+    const spanish = { ...options, language: "es-419", kit: "Inventado." };
+    const sources = [{ ...line, standing: "memory" as const }];
+    const within = { block: "sources" as const, sources };
+    for (const page of [
+      { ...all, blocks: [{ block: "text" as const, text: "Hola." }], sources },
+      { ...all, blocks: [within], sources: [] },
+      { ...all, blocks: [{ block: "text" as const, text: "Hola." }], brief: [line] },
+    ]) {
+      const { bytes, pages } = documentPdf(page, spanish);
+      expect(pages).toBe(1);
+      expect(await spokenIn(bytes, "en")).toEqual(["A book of apples, all in one", "page 3"]);
+      const found = await readPdf(bytes);
+      expect(found.language).toBe("es");
+      // Between pieces of two languages the reader puts a space.
+      const bare = (text: string) => text.replace(/\s+/g, "");
+      expect(bare(found.spoken)).toContain(bare(line.text));
+    }
+  });
+
+  it("has on the page the few lines that are for it, and not the sources that another paper has", async () => {
+    const brief = [{ text: "(1) A title." }];
+    const blocks = [
+      { block: "sources" as const, sources: [{ text: "In full.", standing: "read" as const }], brief },
+    ];
+    const { spoken } = await readPdf(documentPdf({ ...all, blocks, brief }, options).bytes);
+    expect(spoken.match(/\(1\) A title\./g)).toHaveLength(2);
+    expect(spoken).not.toMatch(/In full|A paper/);
   });
 
   it("is the same to the byte when it is made again", () => {

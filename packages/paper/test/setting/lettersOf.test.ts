@@ -7,7 +7,8 @@ const node = nodeTypesetter();
 
 /** Whether the typesetter itself, asked for PDF/UA-1, refuses a text for want of letters. */
 function refused(text: string): boolean {
-  const document = { ...everyBlock, blocks: [{ block: "text", text: `x${text}x` }] };
+  const blocks = [{ block: "text", text: `x${text}x` }];
+  const document = { ...everyBlock, blocks, sources: [], brief: [] };
   const inputs = {
     language: "en",
     heading: "h",

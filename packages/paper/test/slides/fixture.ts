@@ -12,6 +12,7 @@ export const deck: Deck = {
     moreSources: "y más en las notas",
     goesOn: (title, number, of) => `${title} (${number} de ${of})`,
   },
+  parts: [],
   slides: [
     {
       id: "opening",
@@ -92,7 +93,7 @@ export const deck: Deck = {
           items: ["On the counter", "Into the refrigerator", "Into a sealed bag"],
         },
       ],
-      notes: ["Right: a) On the counter."],
+      notes: ["Right: A. On the counter."],
       sources: [],
     },
     {

@@ -57,6 +57,23 @@ describe("slides as a file", () => {
   });
 });
 
+describe("sources in another language", () => {
+  it("are runs of that language, and what stands around them is in the deck's", async () => {
+    const [source, title] = ["Cuánto dura: A book of apples (de memoria).", "A book of apples"];
+    const slide = { ...deck.slides[1]!, sources: [source] };
+    const passages = new Map([[source, [{ text: title, language: "en" }]]]);
+    const [page] = slidesOf(await opened((await slidesPptx({ ...deck, slides: [slide], passages })).bytes));
+    const runs = all(page!, "a:r").map((run) => [
+      all(run, "a:rPr")[0]?.getAttribute("lang"),
+      all(run, "a:t")[0]?.textContent,
+    ]);
+    expect(runs.filter(([lang]) => lang === "en")).toEqual([["en", title]]);
+    expect(runs.filter(([lang]) => lang !== "en").map(([lang]) => lang)).not.toContain(null);
+    const told = runs.map(([, text]) => text).join("");
+    expect(told).toContain(`Fuentes: ${source}`);
+  });
+});
+
 describe("every slide", () => {
   it("has a title of its own, which programs know as one", () => {
     expect(slides.length).toBe(made.slides);

@@ -1,3 +1,4 @@
+import { type Fate, fateOfAll, fatesTogether, worthOf } from "../buying/fate.js";
 import { objectiveLess, termByTerm } from "../problem/objective.js";
 import type { Objective } from "../problem/plan.js";
 import type { PlanRequest } from "../problem/problem.js";
@@ -23,27 +24,36 @@ interface Tried {
   readonly plans: readonly Followed[];
 }
 
+const fateOf = ({ plans }: Followed): Fate => fatesTogether(plans.map(fateOfAll));
+
+/** Grams that are no longer eaten at their best, plan against plan of the same seed. */
+const eatenLess = (base: SeededPlans, plans: readonly Followed[]): number =>
+  mean(plans.map((one, index) => fateOf(base.plans[index]!).eaten - fateOf(one).eaten));
+
 /** What a change is worth, and whether it counts. */
 function improvementOf(base: SeededPlans, { change, plans }: Tried): Improvement {
   const told = gainOf(base.plans, base.noise, plans);
+  const lost = change.name === "lot fewer" ? eatenLess(base, plans) : undefined;
+  const worthBuying = lost !== undefined && worthOf({ eaten: lost, wasted: told.gain.value, left: 0 }) > 0;
   return {
     change,
     ...told,
+    ...(lost !== undefined && { eatenLess: { value: lost, unit: "g" } }),
     saved: meanObjective(
       plans.map(({ objective }, index) => objectiveLess(base.plans[index]!.objective, objective)),
     ),
-    matters: told.gain.value >= nextToNothing && told.gain.low > 0,
+    matters: told.gain.value >= nextToNothing && told.gain.low > 0 && !worthBuying,
     seeds: base.seeds.slice(0, plans.length),
   };
 }
 
 const byGain = (one: Improvement, other: Improvement): number => other.gain.value - one.gain.value;
 
-/** Of some ways to leave a lot unbought the one that saves most: it is a choice among them, not so many changes. */
+/** Of some ways to leave a lot unbought the one after which what is left is worth most: it is a choice among them, not so many changes. */
 function bestLot(tried: readonly Tried[]): Tried | undefined {
-  const waste = ({ plans }: Tried): number => wasteFollowed(plans[0]!);
+  const worth = ({ plans }: Tried): number => worthOf(fateOf(plans[0]!));
   return tried.reduce<Tried | undefined>(
-    (least, one) => (least === undefined || waste(one) < waste(least) ? one : least),
+    (best, one) => (best === undefined || worth(one) > worth(best) ? one : best),
     undefined,
   );
 }
@@ -135,7 +145,8 @@ export function* improving(asked: PlanRequest): Generator<ImproveStep, void> {
  * What would help most: one change at a time to the kitchen, the haul or the household, each planned anew with the same seed and search, ranked by
  * the expected waste it avoids.
  *
- * A change matters when it saves `nextToNothing` or more and all of its range is above nothing. Often none does. Pure and repeatable, like
+ * A change matters when it saves `nextToNothing` or more and all of its range is above nothing; a lot left unbought only where more of it would be wasted than
+ * eaten, which is when `buyable` would not have it bought. Often none does. Pure and repeatable, like
  * `planHaul`, of which it makes 10 to 30. Throws KitchenError, HaulError, HouseholdError, or RangeError for a date that is none.
  */
 export function improve(asked: PlanRequest): Improvements {

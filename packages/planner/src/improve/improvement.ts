@@ -66,7 +66,17 @@ export const improvementSchema = z.strictObject({
   modelReach: reachSchema,
   /** What each term of the objective falls by: less than nothing where it grows. */
   saved: objectiveSchema,
-  /** The gain is at least `rule.leastGain`, and all of its range is above nothing. */
+  /** Of a lot left unbought: what else is not eaten at its best then. */
+  eatenLess: z
+    .strictObject({ value: z.number(), unit: z.literal("g") })
+    .optional()
+    .describe(
+      "g eaten before it is past its best that would no longer be; only where a lot is left unbought",
+    ),
+  /**
+   * The gain is at least `rule.leastGain`, and all of its range is above nothing. A lot left unbought has to avoid more waste than it takes off the table too: else it
+   * is worth buying, by the same rule as in `worthBuyingSchema`.
+   */
   matters: z.boolean(),
   /** Seeds it was planned with; its figures are means over them. */
   seeds: z.array(z.number()),

@@ -1,7 +1,7 @@
 import type { OptimisticWay } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
-import { chancePastBy } from "../rules/lifeLeft.js";
+import { chancePastBy, wholeLife } from "../rules/lifeLeft.js";
 import { eatingHabits, weights } from "../rules/weights.js";
 import { gramCost, lifeLostShare } from "../schedule/partCosts.js";
 
@@ -33,7 +33,7 @@ export function leastCosts(
   const longest = { endDay: endDay * (1 + 1e-9) };
   const past = (day: number): number => (day > lastSafe ? 1 : chancePastBy(lot, longest, spread, day));
   const good = (day: number): number => Math.min(1, quality[Math.min(day, days)]! + 1e-9);
-  const lost = lifeLostShare(longest.endDay, bestDay);
+  const lost = lifeLostShare(wholeLife(lot, longest.endDay), wholeLife(lot, bestDay));
   const onDay = new Float64Array(days).fill(Number.POSITIVE_INFINITY);
   for (let day = 0; day < days; day++) {
     if (day < readyDay || day > lastSafe || daysAway.includes(day)) continue;

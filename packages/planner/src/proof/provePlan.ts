@@ -7,11 +7,6 @@ import type { Proof } from "./proof.js";
 /** Relaxations solved unless told otherwise. Declared: after these each further one lifts the bound by little. */
 const usualRelaxations = 12;
 
-/** What cannot be proved, and what can be done. */
-export class ProofError extends Error {
-  override readonly name = "ProofError";
-}
-
 /** What solves linear programmes: HiGHS. */
 export type Solver = Highs;
 
@@ -25,8 +20,8 @@ export async function loadSolver(): Promise<Solver> {
 /**
  * A lower bound on the objective of every plan for a problem, and how far a plan is from it at most.
  *
- * The bound is of the model's own figures: it says that no other plan does much better in the model, not that the model is right. Lots wanted for a day count as costing nothing.
- * Throws ProofError for what is carried on from an earlier plan.
+ * The bound is of the model's own figures: it says that no other plan does much better in the model, not that the model is right. Lots wanted for a day count as costing nothing. Of what
+ * is carried on from an earlier plan, what it would cost to turn vents is left out.
  *
  * @param value objective of the plan [g]
  * @param progress told of the bound so far [g] and of the relaxations solved
@@ -40,11 +35,6 @@ export function provePlan(
     readonly progress?: (bound: number, relaxations: number) => void;
   } = {},
 ): Proof {
-  if (problem.lots.some(({ carried }) => carried !== undefined)) {
-    throw new ProofError(
-      "A plan carried on from an earlier one cannot be proved: only plans for what has just come home can. Ask for the plan alone.",
-    );
-  }
   const { mostRelaxations = usualRelaxations, progress } = options;
   const { bound, relaxations } = boundOf(solver, prepare(problem), { mostRelaxations, value, progress });
   const low = Math.min(bound, value);

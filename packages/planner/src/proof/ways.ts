@@ -1,11 +1,12 @@
 import { type GivenInStay, nearlyRipe, type SimulatedLot } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
-import type { Programme, ProgrammeStay } from "../problem/programme.js";
+import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
 import { simulatedPart } from "../problem/simulationOf.js";
 import { litresInStay } from "../rules/capacity.js";
 import { programmeEffort } from "../rules/effort.js";
 import { weights } from "../rules/weights.js";
+import { presentProgrammes } from "../search/candidates.js";
 import { everyWay } from "../search/options.js";
 import type { KitchenBoxes } from "./kitchenBoxes.js";
 
@@ -36,9 +37,15 @@ export interface Way {
  */
 export const isFree = ({ wish }: Pick<BoundLot, "wish">): boolean => wish !== undefined;
 
-/** Every way to deal with a lot, by the rules alone, wishes left aside; each for the whole of it and, where it may be split, for its parts. */
+/** By the rules alone, wishes left aside; with what an earlier plan had before it and left as it lies, which may be no way that is thought of anew. */
+function programmesOf(problem: Problem, lot: BoundLot): Programme[] {
+  const all = [...everyWay(problem, { ...lot, wish: undefined }), ...presentProgrammes(problem, lot)];
+  return [...new Map(all.map((one) => [programmeKey(one), one])).values()];
+}
+
+/** Every way to deal with a lot, each for the whole of it and, where it may be split, for its parts. */
 export function everyWayOf(problem: Problem, lot: BoundLot, kitchen: KitchenBoxes): Way[] {
-  const programmes = everyWay(problem, { ...lot, wish: undefined });
+  const programmes = programmesOf(problem, lot);
   const whole = programmes.map((programme) => wayOf(problem, lot, kitchen, programme, false));
   if (lot.portions < 2 * lot.splitUnit) return whole;
   return [...whole, ...programmes.map((programme) => wayOf(problem, lot, kitchen, programme, true))];
@@ -67,6 +74,6 @@ function wayOf(
     litres: stays.map((_, stay) => litresInStay(problem, part, first + stay)),
     gives: kitchen.optimist.gives(whole, leastKilograms).slice(first),
     // Shared out over its portions: of two parts or more each costs its own effort, and all but one that of splitting.
-    effort: programmeEffort(programme) + (apart ? weights.split : 0),
+    effort: programmeEffort(programme, lot) + (apart ? weights.split : 0),
   };
 }

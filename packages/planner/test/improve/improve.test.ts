@@ -45,13 +45,16 @@ describe("more greens than are eaten in time", () => {
   it("name one lot to leave, and the portion more", () => {
     expect(told.changes.filter(({ change }) => change.name === "lot fewer")).toHaveLength(1);
     expect(found(told, "lot fewer")!.gain.value).toBeGreaterThan(0);
+    expect(found(told, "lot fewer")!.eatenLess).toBeDefined();
     expect(found(told, "portion more a day")).toBeDefined();
+    expect(found(told, "portion more a day")!.eatenLess).toBeUndefined();
   });
 
   it("count a change only by the rule, and confirm it with every seed", () => {
-    for (const { gain, matters, seeds, plannerNoise } of told.changes) {
+    for (const { gain, matters, seeds, plannerNoise, eatenLess } of told.changes) {
       if (seeds.length > 1) expect(seeds).toEqual(told.rule.seeds);
-      expect(matters).toBe(gain.value >= nextToNothing && gain.low > 0);
+      const worthBuying = eatenLess !== undefined && eatenLess.value > gain.value;
+      expect(matters).toBe(gain.value >= nextToNothing && gain.low > 0 && !worthBuying);
       if (matters) expect(seeds).toEqual(told.rule.seeds);
       expect(plannerNoise).toBeGreaterThanOrEqual(told.rule.plannerNoise);
       expect(gain.value - gain.low).toBeGreaterThanOrEqual(plannerNoise - 1e-9);
@@ -114,7 +117,7 @@ describe("the parts it is made of", () => {
     expect(wasteOf(base) - wasteOf(without)).toBeGreaterThan(0);
   });
 
-  it("of many lots, those left out are few, and the one wasted most is among them", () => {
+  it("of many lots, those left out are few, and the one of which most is wasted beside what is eaten is among them", () => {
     const kinds = ["spinach", "kale", "arugula", "apple", "potato", "onion", "carrot", "lemon"];
     const large = planned(checkedRequest(request(kinds.map((kind) => lot(kind, 600)))), 1);
     const named = lotsToLeave(large);

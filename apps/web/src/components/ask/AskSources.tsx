@@ -1,7 +1,8 @@
 import { type KindGuidance, loadSourced } from "@keepwright/catalogue";
-import { askedSources, type HandoutContext } from "@keepwright/handout";
+import { askedSources, type HandoutContext, type MarkedLine } from "@keepwright/handout";
 import { useEffect, useState } from "react";
 import { useWords } from "../../words/words.js";
+import { MarkedText } from "../MarkedText.js";
 
 interface AskSourcesProps {
   readonly id: string;
@@ -23,7 +24,7 @@ export function AskSources(props: AskSourcesProps) {
 
 function SourceList({ id, context, guidance }: AskSourcesProps) {
   const say = useWords();
-  const [lines, setLines] = useState<readonly string[] | "failed">();
+  const [lines, setLines] = useState<readonly MarkedLine[] | "failed">();
   useEffect(() => {
     let wanted = true;
     loadSourced().then(
@@ -39,7 +40,9 @@ function SourceList({ id, context, guidance }: AskSourcesProps) {
   return (
     <ul>
       {lines.map((line) => (
-        <li key={line}>{line}</li>
+        <li key={line.text}>
+          <MarkedText line={line} />
+        </li>
       ))}
     </ul>
   );

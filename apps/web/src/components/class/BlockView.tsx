@@ -1,4 +1,5 @@
-import type { ClassDocument } from "@keepwright/handout";
+import { type ClassDocument, choiceLetters, type MarkedLine } from "@keepwright/handout";
+import { MarkedText } from "../MarkedText.js";
 
 type Block = ClassDocument["blocks"][number];
 type Of<Name extends Block["block"]> = Extract<Block, { block: Name }>;
@@ -38,7 +39,7 @@ export function BlockView({ block }: { readonly block: Block }) {
     case "choice":
       return <ChoiceView block={block} />;
     case "sources":
-      return <SourcesView sources={block.sources} />;
+      return <SourcesView sources={block.brief ?? block.sources} />;
     case "writing":
       return <div className="class-writing" style={{ height: `${2 * block.lines}em` }} />;
     case "page":
@@ -99,8 +100,6 @@ function CardsView({ block: { cards } }: { readonly block: Of<"cards"> }) {
   );
 }
 
-const letters = "ABCDEFGHIJ";
-
 function ChoiceView({ block }: { readonly block: Of<"choice"> }) {
   const { number, question, choices, answer, right, why } = block;
   return (
@@ -113,7 +112,7 @@ function ChoiceView({ block }: { readonly block: Of<"choice"> }) {
       <ul>
         {choices.map((choice, index) => (
           <li key={choice}>
-            {index === answer ? <strong>{right ?? choice}</strong> : `${letters[index]}. ${choice}`}
+            {index === answer ? <strong>{right ?? choice}</strong> : `${choiceLetters[index]}. ${choice}`}
           </li>
         ))}
       </ul>
@@ -123,11 +122,13 @@ function ChoiceView({ block }: { readonly block: Of<"choice"> }) {
 }
 
 /** Where something comes from, in small letters. */
-export function SourcesView({ sources }: { readonly sources: ClassDocument["sources"] }) {
+export function SourcesView({ sources }: { readonly sources: readonly MarkedLine[] }) {
   return (
     <ul className="class-sources">
-      {sources.map(({ text }) => (
-        <li key={text}>{text}</li>
+      {sources.map((line) => (
+        <li key={line.text}>
+          <MarkedText line={line} />
+        </li>
       ))}
     </ul>
   );

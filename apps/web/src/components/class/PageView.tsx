@@ -18,7 +18,8 @@ interface PageViewProps {
 export function PageView({ page, kept, onPrint, onSave, children }: PageViewProps) {
   const say = useWords();
   const sayPaper = usePaperWords();
-  const { title, subtitle, blocks, sources } = page;
+  const { title, subtitle, blocks, brief } = page;
+  const sources = brief ?? page.sources;
   return (
     <article className={kept ? "class-page class-kept" : "class-page"} id={`class-${page.id}`}>
       <h3>{title}</h3>

@@ -1,7 +1,8 @@
 import { loadSourced } from "@keepwright/catalogue";
-import { type HandoutContext, kindSourceLines } from "@keepwright/handout";
+import { type HandoutContext, kindSourceLines, type MarkedLine } from "@keepwright/handout";
 import { useState } from "react";
 import { useWords } from "../../words/words.js";
+import { MarkedText } from "../MarkedText.js";
 
 interface SourcesProps {
   readonly commodity: string;
@@ -14,13 +15,16 @@ interface SourcesProps {
 /** Where the figures of the kind come from; fetched when it is first opened. */
 export function Sources({ commodity, more, context, heading }: SourcesProps) {
   const say = useWords();
-  const [lines, setLines] = useState<readonly string[] | "failed" | undefined>();
+  const [lines, setLines] = useState<readonly MarkedLine[] | "failed" | undefined>();
   const open = () => {
     if (lines !== undefined && lines !== "failed") return;
     loadSourced().then(
       (catalogue) => {
         const sourced = { ...context, catalogue };
-        setLines([...(more?.(sourced) ?? []), ...kindSourceLines(sourced, commodity)]);
+        setLines([
+          ...(more?.(sourced) ?? []).map((text) => ({ text })),
+          ...kindSourceLines(sourced, commodity),
+        ]);
       },
       () => setLines("failed"),
     );
@@ -35,7 +39,9 @@ export function Sources({ commodity, more, context, heading }: SourcesProps) {
       ) : (
         <ul>
           {lines.map((line) => (
-            <li key={line}>{line}</li>
+            <li key={line.text}>
+              <MarkedText line={line} />
+            </li>
           ))}
         </ul>
       )}

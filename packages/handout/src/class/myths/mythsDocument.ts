@@ -1,7 +1,8 @@
 import type { Plan } from "@keepwright/planner";
+import { wholeList } from "../briefSources.js";
 import type { ClassContext } from "../classContext.js";
 import type { Block, ClassDocument } from "../classKit.js";
-import { kitSources, namedEvidence } from "../kitSources.js";
+import { kitSources, namedEvidence, shortSources } from "../kitSources.js";
 import { careMyths } from "./careMyths.js";
 import { coldMyths } from "./coldMyths.js";
 import { gasMyths } from "./gasMyths.js";
@@ -40,17 +41,12 @@ function mythBlocks(context: ClassContext, myth: Myth, about: readonly string[])
   const { say } = context;
   const told = myth.tell(context, about);
   const evidence = myth.evidence(context, about);
+  const named = evidence.map((one) => namedEvidence(context, say("myths.figure"), one));
   return [
     { block: "heading", text: say("myths.said", { said: told.said }) },
     { block: "text", text: say("myths.true", { text: told.true }) },
     { block: "text", text: say("myths.why", { text: told.why }) },
-    {
-      block: "sources",
-      sources: kitSources(
-        context,
-        evidence.map((one) => namedEvidence(context, say("myths.figure"), one)),
-      ),
-    },
+    { block: "sources", sources: kitSources(context, named), brief: shortSources(context, named) },
   ];
 }
 
@@ -71,6 +67,7 @@ export function mythsDocument(context: ClassContext, plan?: Plan): ClassDocument
       { block: "caution", lines: [handout.speaker.say("caution.local")] },
     ],
     sources: [],
+    brief: [wholeList(context)],
     items: context.items.filter((id) => about.has(id)),
   };
 }

@@ -1,4 +1,4 @@
-import { type Commodity, commodityOf } from "@keepwright/catalogue";
+import { type Commodity, commodityOf, type Evidence } from "@keepwright/catalogue";
 import { givesMuchEthylene } from "../../answer/apart.js";
 import type { ClassContext } from "../classContext.js";
 import { kindsOf } from "../myths/bearing.js";
@@ -68,6 +68,14 @@ export function ripensAtHome({ climacteric, ripening, organ }: Commodity): boole
   return !climacteric && !ripening && fruit.includes(organ) ? false : undefined;
 }
 
+const lists = "lists of fruit that ripen after picking and of fruit that do not";
+
+/** Where it comes from whether a kind gets ripe at home. */
+export const ripensEvidence = ({ ripening }: Commodity): Evidence[] =>
+  ripening
+    ? [ripening.daysToRipe]
+    : [{ source: "kader-classes", place: lists, kind: "measured", fromMemory: true }];
+
 const ripens: Asker = {
   sort: "ripens",
   topics: ["ripening"],
@@ -88,14 +96,11 @@ const ripens: Asker = {
         wrong: [does ? no : yes],
         inOrder: ["yes", "no"],
         why: () => context.say(does ? "question.why.ripens.yes" : "question.why.ripens.no", { name }),
-        evidence: kind.ripening
-          ? [kind.ripening.daysToRipe]
-          : [{ source: "kader-classes", place: lists, kind: "measured" as const, fromMemory: true }],
+        evidence: ripensEvidence(kind),
       };
     });
   },
 };
-const lists = "lists of fruit that ripen after picking and of fruit that do not";
 
 /** Questions about ripening and its gas. */
 export const gasQuestions: readonly Asker[] = [giver, harmed, ripens];

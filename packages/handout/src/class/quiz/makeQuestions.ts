@@ -19,11 +19,12 @@ const mostWrong = 3;
 
 /** A question with its wrong choices drawn and mixed by the seed. */
 export function questionFrom(draft: Draft, seed: number): Question {
-  const { right, wrong, why, inOrder, ...rest } = draft;
+  const { right, wrong, why, inOrder, eitherWay, ...rest } = draft;
   const own = seedFor(seed, `${draft.sort} ${draft.subject}`);
   const different = wrong.filter(({ text }) => text !== right.text);
   const drawn = shuffled(different, own).slice(0, mostWrong);
-  const place = ({ key }: { readonly key: string }): number => inOrder?.indexOf(key) ?? 0;
+  const direction = eitherWay && seededNumbers(own + 2)() < 0.5 ? -1 : 1;
+  const place = ({ key }: { readonly key: string }): number => direction * (inOrder?.indexOf(key) ?? 0);
   const mixed = shuffled([right, ...drawn], own + 1);
   const choices = inOrder ? mixed.sort((one, other) => place(one) - place(other)) : mixed;
   return { ...rest, choices, answer: choices.indexOf(right), why: why(drawn) };

@@ -34,6 +34,8 @@ export interface Draft {
   readonly wrong: readonly Choice[];
   /** In the order given, as with yes and no or growing numbers; else mixed. */
   readonly inOrder?: readonly string[] | undefined;
+  /** The order may as well run backwards, and does so by the seed: else what is safe, the least, would always come first. */
+  readonly eitherWay?: boolean | undefined;
   /** Why, where the wrong choices have a say in it. */
   why(wrong: readonly Choice[]): string;
   readonly evidence: readonly Omit<NamedSource, "figure" | "citation">[];
@@ -50,8 +52,11 @@ export interface Asker {
   drafts(context: ClassContext): Draft[];
 }
 
+/** By what choices are called, on paper, on slides and on the page. */
+export const choiceLetters = "ABCDEFGHIJ";
+
 /** A question as it is asked. */
-export interface Question extends Omit<Draft, "right" | "wrong" | "why" | "inOrder"> {
+export interface Question extends Omit<Draft, "right" | "wrong" | "why" | "inOrder" | "eitherWay"> {
   readonly choices: readonly Choice[];
   /** Place of the right choice among them. */
   readonly answer: number;

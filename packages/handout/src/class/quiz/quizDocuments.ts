@@ -2,7 +2,7 @@ import { plainText } from "../../words/plainText.js";
 import type { ClassContext } from "../classContext.js";
 import type { Block, ClassDocument } from "../classKit.js";
 import { kitSources } from "../kitSources.js";
-import type { Question } from "./question.js";
+import { choiceLetters, type Question } from "./question.js";
 
 const itemsOf = ({ items }: ClassContext, questions: readonly Question[]): string[] => {
   const about = new Set(
@@ -18,14 +18,12 @@ const choiceBlock = ({ question, choices }: Question, index: number): Block => (
   choices: choices.map(({ text }) => text),
 });
 
-const letters = "ABCDEFGHIJ";
-
 /** A question with its answer: told in words, since an arrow and bold letters say nothing to whoever hears them. */
 const answeredBlock = ({ say }: ClassContext, asked: Question, index: number): Block => ({
   ...(choiceBlock(asked, index) as Extract<Block, { block: "choice" }>),
   answer: asked.answer,
   right: say("quiz.right", {
-    letter: letters[asked.answer] ?? "",
+    letter: choiceLetters[asked.answer] ?? "",
     choice: asked.choices[asked.answer]?.text ?? "",
   }),
   why: asked.why,

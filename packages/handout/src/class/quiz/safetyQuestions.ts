@@ -1,7 +1,7 @@
 import { commodityOf } from "@keepwright/catalogue";
 import { temperatureWords } from "../../words/amounts.js";
 import type { ClassContext } from "../classContext.js";
-import { limitOf } from "../myths/bearing.js";
+import { limitOf, trimsMould } from "../myths/bearing.js";
 import type { Asker, Choice } from "./question.js";
 
 const numbers = (wrong: readonly number[], words: (count: number) => string): Choice[] =>
@@ -30,6 +30,7 @@ const cutHours: Asker = {
           hours,
         ),
         inOrder: [limit.value, ...tooManyHours].map(String),
+        eitherWay: true,
         why: () => context.say("question.why.cut hours"),
         evidence: [limit],
       },
@@ -61,6 +62,7 @@ const cutDays: Asker = {
           days,
         ),
         inOrder: [limit.value, ...tooManyDays].map(String),
+        eitherWay: true,
         why: () => context.say("question.why.cut days"),
         evidence: [limit, cold],
       }));
@@ -78,8 +80,11 @@ const mould: Asker = {
   topics: ["signs"],
   least: 2,
   drafts: (context) =>
-    context.items.map((subject) => {
-      const soft = commodityOf(context.catalogue, subject).decay.flesh === "soft";
+    context.items.flatMap((subject) => {
+      const kind = commodityOf(context.catalogue, subject);
+      const soft = kind.decay.flesh === "soft";
+      // What is firm, and yet thrown away by its own advice, is not asked about.
+      if (!soft && !trimsMould(kind)) return [];
       const name = context.title(subject);
       return {
         sort: "mould",

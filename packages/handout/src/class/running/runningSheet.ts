@@ -1,19 +1,34 @@
 import type { ClassContext } from "../classContext.js";
 import type { Block, ClassDocument, DocumentSort } from "../classKit.js";
+import type { DeckPart } from "../slides/deck.js";
 import { type HeldPart, heldParts } from "./heldParts.js";
-import { bringNames } from "./parts.js";
+import { bringNames, type ClassPart } from "./parts.js";
 
-/** Names of the papers that are there, for a part. */
-const papersOf = ({ say }: ClassContext, part: HeldPart, there: ReadonlySet<DocumentSort>): string =>
-  part.papers
-    .filter((sort) => there.has(sort))
-    .map((sort) => say(`running.paper.${sort}`))
-    .join(", ");
+/** "Slide 2", "slides 3 to 7"; nothing where there are no slides. */
+function slidesOf({ say }: ClassContext, part: HeldPart, slides: readonly DeckPart[]): string[] {
+  const own = slides.find(({ name }) => name === part.name);
+  if (!own) return [];
+  const { first, last } = own;
+  return [first === last ? say("running.slide", { first }) : say("running.slides", { first, last })];
+}
+
+/** Names of the papers that are there for a part, and the numbers of its slides. */
+const papersOf = (
+  context: ClassContext,
+  part: HeldPart,
+  there: ReadonlySet<DocumentSort>,
+  slides: readonly DeckPart[],
+): string =>
+  [
+    ...part.papers.filter((sort) => there.has(sort)).map((sort) => context.say(`running.paper.${sort}`)),
+    ...slidesOf(context, part, slides),
+  ].join(", ");
 
 function partRows(
   context: ClassContext,
   held: readonly HeldPart[],
   there: ReadonlySet<DocumentSort>,
+  slides: readonly DeckPart[],
 ): string[][] {
   let at = 0;
   return held.map((part) => {
@@ -23,27 +38,38 @@ function partRows(
       context.say("running.minutes", { from, to: at }),
       context.say(`running.part.${part.name}`),
       context.say(`running.do.${part.name}`),
-      papersOf(context, part, there) || context.say("running.nothing"),
+      papersOf(context, part, there, slides) || context.say("running.nothing"),
     ];
   });
 }
 
-/** What the host does, minute by minute, and what to bring. The parts add up to the minutes of the class. */
-export function runningSheet(context: ClassContext, documents: readonly ClassDocument[]): ClassDocument {
+/** What there is no time for; nothing where there is time for all. */
+function droppedBlocks({ say, request }: ClassContext, dropped: readonly ClassPart[]): Block[] {
+  if (dropped.length === 0) return [];
+  return [
+    { block: "heading", text: say("running.dropped") },
+    { block: "text", text: say("running.droppedWhy", { minutes: request.minutes }) },
+    { block: "list", mark: "dot", items: dropped.map(({ name }) => say(`running.part.${name}`)) },
+  ];
+}
+
+/**
+ * What the host does, minute by minute, and what to bring. The parts add up to the minutes of the class.
+ * @param slides of each part; left out where there are none
+ */
+export function runningSheet(
+  context: ClassContext,
+  documents: readonly ClassDocument[],
+  slides: readonly DeckPart[] = [],
+): ClassDocument {
   const { say, handout, request, items } = context;
   const { speaker } = handout;
   const { held, dropped } = heldParts(request.minutes, request.topics);
   const there = new Set(documents.map(({ sort }) => sort));
-  const wanted = new Set(held.flatMap(({ bring }) => bring));
-  const left = dropped.map(({ name }) => say(`running.part.${name}`));
-  const short: Block[] =
-    left.length > 0
-      ? [
-          { block: "heading", text: say("running.dropped") },
-          { block: "text", text: say("running.droppedWhy", { minutes: request.minutes }) },
-          { block: "list", mark: "dot", items: left },
-        ]
-      : [];
+  const wanted = new Set([
+    ...held.flatMap(({ bring }) => bring),
+    ...(slides.length > 0 ? (["screen"] as const) : []),
+  ]);
   return {
     id: "running-sheet",
     sort: "running sheet",
@@ -66,10 +92,15 @@ export function runningSheet(context: ClassContext, documents: readonly ClassDoc
       { block: "heading", text: say("running.parts") },
       {
         block: "table",
-        head: [say("running.when"), say("running.part"), say("running.do"), say("running.papers")],
-        rows: partRows(context, held, there),
+        head: [
+          say("running.when"),
+          say("running.part"),
+          say("running.do"),
+          say(slides.length > 0 ? "running.papersAndSlides" : "running.papers"),
+        ],
+        rows: partRows(context, held, there, slides),
       },
-      ...short,
+      ...droppedBlocks(context, dropped),
       {
         block: "caution",
         lines: [

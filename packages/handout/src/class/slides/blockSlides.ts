@@ -1,8 +1,7 @@
 import type { ClassContext } from "../classContext.js";
 import type { Block, ClassDocument } from "../classKit.js";
+import { choiceLetters } from "../quiz/question.js";
 import type { DeckSlide, SlidePart } from "./deck.js";
-
-const letters = "abcdefghij";
 
 /** A block as it stands on a slide; nothing of what is only for paper. */
 function partsOf(block: Block): SlidePart[] {
@@ -89,7 +88,7 @@ export function questionSlides(context: ClassContext, printed: ClassDocument): D
         notes: [
           ...(right === undefined
             ? []
-            : [say("slides.quiz.notes", { letter: letters[answer!]!, choice: right })]),
+            : [say("slides.quiz.notes", { letter: choiceLetters[answer!]!, choice: right })]),
           ...(why === undefined ? [] : [why]),
         ],
         sources: sourcesFor(context, sources, number),

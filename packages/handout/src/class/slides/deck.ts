@@ -1,3 +1,6 @@
+import type { MarkedLine, Passage } from "../../words/markedLine.js";
+import type { PartName } from "../running/parts.js";
+
 /** A row of names and texts, a line of a list, a paragraph, a caution, or a table: what stands on a slide, never how it looks. */
 export type SlidePart =
   | { readonly part: "pairs"; readonly rows: readonly { readonly name: string; readonly text: string }[] }
@@ -46,6 +49,19 @@ export interface DeckSlide {
   readonly remarks?: readonly string[] | undefined;
   /** Where what it says comes from, a line each. */
   readonly sources: readonly string[];
+  /** Those of them that stand on no paper, with their passages in another language. */
+  readonly ownSources?: readonly MarkedLine[] | undefined;
+}
+
+/** The slides of one part of a class. */
+export interface DeckPart {
+  readonly name: PartName;
+  /** Minutes of the class from which to which it is held. */
+  readonly from: number;
+  readonly to: number;
+  /** Numbers of its first and last slide in the file, counted from 1. */
+  readonly first: number;
+  readonly last: number;
 }
 
 /** Slides to be shown to a class. */
@@ -54,6 +70,10 @@ export interface Deck {
   /** BCP 47 tag. */
   readonly language: string;
   readonly slides: readonly DeckSlide[];
+  /** Passages of lines of sources that are in another language than the deck, by the line. */
+  readonly passages?: ReadonlyMap<string, readonly Passage[]>;
+  /** In the order in which they are held; together all slides. */
+  readonly parts: readonly DeckPart[];
   readonly words: {
     readonly sources: string;
     /** Stands where there is no room for all sources. */
@@ -61,4 +81,10 @@ export interface Deck {
     /** Title of a slide that goes on: holds {title}, {number} and {of}. */
     readonly goesOn: (title: string, number: number, of: number) => string;
   };
+}
+
+/** Sources of a slide that stand on no paper, each once. */
+export function sourced(lines: readonly MarkedLine[]): Pick<DeckSlide, "sources" | "ownSources"> {
+  const sources = [...new Set(lines.map(({ text }) => text))];
+  return { sources, ownSources: lines };
 }

@@ -1,2 +1,3 @@
 export * from "./classDeck.js";
 export * from "./deck.js";
+export * from "./withSlides.js";

@@ -2,13 +2,13 @@ import { commodityOf, type Evidence } from "@keepwright/catalogue";
 import { askView } from "../../view/askView.js";
 import { effectWords } from "../../view/itemView.js";
 import type { ClassContext } from "../classContext.js";
-import type { ClassDocument } from "../classKit.js";
+import type { ClassDocument, KitSource } from "../classKit.js";
 import { kitSources, namedEvidence } from "../kitSources.js";
 import type { DeckSlide } from "./deck.js";
 import { type Lives, livesChart } from "./livesChart.js";
 
 /** Where the reasons against other places come from: the answer sheet does not name these. */
-function reasonSources(context: ClassContext, id: string, rests: Lives["rests"] | undefined): string[] {
+function reasonSources(context: ClassContext, id: string, rests: Lives["rests"] | undefined): KitSource[] {
   const { say, catalogue } = context;
   const { eatingEffects = [], dryOutOfRefrigerator } = commodityOf(catalogue, id);
   const named = (figure: string, all: readonly (Evidence | undefined)[]) =>
@@ -17,7 +17,7 @@ function reasonSources(context: ClassContext, id: string, rests: Lives["rests"] 
     ...(rests?.onEffects ? named(say("slides.figure.effects"), eatingEffects) : []),
     ...(rests?.onDamp ? named(say("slides.figure.damp"), [dryOutOfRefrigerator]) : []),
   ];
-  return kitSources(context, sources).map(({ text }) => text);
+  return kitSources(context, sources);
 }
 
 /** A star stays with the word before it. */
@@ -36,6 +36,7 @@ export function kindSlide(context: ClassContext, printed: ClassDocument): DeckSl
     ...(price ? [handout.speaker.say("item.belongsSpoilt", { effects: price })] : []),
   ];
   const reasons = lives?.reasons ?? [];
+  const ownSources = reasonSources(context, id, lives?.rests);
   return {
     id: printed.id,
     sort: "plain",
@@ -63,6 +64,7 @@ export function kindSlide(context: ClassContext, printed: ClassDocument): DeckSl
     ],
     // Stars stand at what is common practice.
     remarks: view.note === undefined ? [] : [view.note],
-    sources: [...printed.sources.map(({ text }) => text), ...reasonSources(context, id, lives?.rests)],
+    sources: [...printed.sources, ...ownSources].map(({ text }) => text),
+    ownSources,
   };
 }

@@ -12,6 +12,10 @@ export const improveWords = {
   "improve.noneMatters": "None of the changes tried matters for this haul.",
   "improve.gain": "{change}: about {gain} less waste ({low} to {high}).",
   "improve.gainUpTo": "{change}: about {gain} less waste (from next to nothing to {high}).",
+  "improve.gainFewer":
+    "{change}: about {gain} less waste ({low} to {high}), and about {eaten} less to eat at its best.",
+  "improve.worthBuying": "{change}: about {gain} less waste, but about {eaten} less to eat at its best.",
+  "improve.nothingToLeave": "Buy one thing fewer: nothing here is wasted more than it is eaten.",
   "improve.mayGain": "{change}: perhaps {gain} less waste, perhaps none.",
   "improve.worse": "{change}: about {loss} more waste.",
   "improve.noGain": "{change}.",
@@ -40,7 +44,7 @@ export const improveWords = {
   "improve.how.rule":
     "A change counts when it saves at least {least} and even the low end of its range saves something.",
   "improve.how.fewer":
-    "What is not bought is not eaten either. Buying one thing fewer saves waste and takes the rest of it off the table.",
+    "What is not bought is not eaten either. Buying one thing fewer counts only where more of it would be wasted than eaten at its best.",
   "improve.how.twice":
     "Shopping twice was worked out as two plans, one after the other. What is left of the first goes into the second about as old as it is by then.",
 } as const satisfies Messages;

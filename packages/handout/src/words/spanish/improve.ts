@@ -12,6 +12,11 @@ export const improveSpanish = {
   "improve.noneMatters": "Ninguno de estos cambios importa para esta compra.",
   "improve.gain": "{change}: se pierden cerca de {gain} menos (de {low} a {high}).",
   "improve.gainUpTo": "{change}: se pierden cerca de {gain} menos (de casi nada a {high}).",
+  "improve.gainFewer":
+    "{change}: se pierden cerca de {gain} menos (de {low} a {high}) y se comen en su punto cerca de {eaten} menos.",
+  "improve.worthBuying":
+    "{change}: se pierden cerca de {gain} menos, pero se comen en su punto cerca de {eaten} menos.",
+  "improve.nothingToLeave": "Compra una cosa menos: aquí nada se pierde más de lo que se come.",
   "improve.mayGain": "{change}: quizá se pierdan {gain} menos, quizá nada.",
   "improve.worse": "{change}: se pierden cerca de {loss} más.",
   "improve.noGain": "{change}.",
@@ -38,7 +43,7 @@ export const improveSpanish = {
     "Las cifras entre paréntesis valen en cerca de 8 de cada 10 casos. Cuentan cuánto cambia el plan según cómo empieza (aquí hasta {noise}) y lo que no se sabe de cuánto dura cada cosa.",
   "improve.how.rule": "Un cambio cuenta si salva al menos {least} y si hasta su cifra más baja salva algo.",
   "improve.how.fewer":
-    "Lo que no se compra tampoco se come. Con una cosa menos se pierde menos, y también se come menos.",
+    "Lo que no se compra tampoco se come. Comprar una cosa menos solo cuenta si se perdería más de ella de lo que se come en su punto.",
   "improve.how.twice":
     "Para comprar en dos veces se hicieron dos planes, uno tras otro. Lo que queda del primero pasa al segundo con la edad que tiene entonces.",
 } as const satisfies Messages;

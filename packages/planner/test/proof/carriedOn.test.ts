@@ -1,0 +1,120 @@
+import type { Highs } from "highs";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { HappenedError } from "../../src/problem/inputError.js";
+import { bindProblem, type Problem } from "../../src/problem/problem.js";
+import { boundOf } from "../../src/proof/boundOf.js";
+import { loadSolver, provePlan } from "../../src/proof/index.js";
+import { presentProgrammes } from "../../src/search/candidates.js";
+import { prepare } from "../../src/search/prepare.js";
+import { begin, later } from "../carryOn/support.js";
+import { bestOfAll, countChoices, everyDivision, everyProgramme } from "../cases/exhaustive.js";
+import { randomRequest, type Size } from "../cases/randomRequest.js";
+
+/** Invented plans carried on by a day or two; every other lot was left alone, whatever had been planned. */
+function carriedOn(seed: number, size: Size) {
+  const request = randomRequest(seed, size);
+  const begun = begin(request);
+  const left = begun.plan.lots.map(({ lot }) => lot).filter((_, index) => (seed + index) % 2 === 0);
+  const untouched = [...new Set(left)].map((lot) => ({ lot, eaten: "none" }));
+  const days = 1 + (seed % 2);
+  const after = later(begun, days, { lots: untouched }, { days: 5 });
+  const problem = bindProblem({
+    ...request,
+    haul: after.haul,
+    household: { ...after.plan.household, days: after.plan.days },
+    from: after.plan.from,
+    seed: after.plan.seed,
+  });
+  return { plan: after.plan, problem };
+}
+
+/** Every programme there is, what an earlier plan had before it and left as it lies among them. */
+const waysOf = (problem: Problem, parted: boolean) =>
+  problem.lots.map((lot) => {
+    const all = everyDivision(problem, lot.index, [
+      ...everyProgramme(problem, lot.index),
+      ...presentProgrammes(problem, lot),
+    ]);
+    return parted ? all : all.filter(({ length }) => length === 1);
+  });
+
+/** Choices of what came home for each of what is left, at most: more are not even planned. */
+const fold = 4;
+
+/** The first invented plans that, carried on, have something left and few enough choices to judge them all. */
+function tractable(size: Size, parted: boolean, mostChoices: number, count: number, from: number) {
+  const found: ({ seed: number } & ReturnType<typeof carriedOn>)[] = [];
+  const choices = (problem: Problem) => countChoices(waysOf(problem, parted), problem.vents.length);
+  for (let seed = from; found.length < count; seed++) {
+    if (choices(bindProblem(randomRequest(seed, size))) > fold * mostChoices) continue;
+    try {
+      const carried = carriedOn(seed, size);
+      if (choices(carried.problem) <= mostChoices) found.push({ seed, ...carried });
+    } catch (error) {
+      // Everything was eaten: nothing is left to plan.
+      if (!(error instanceof HappenedError)) throw error;
+    }
+  }
+  return found;
+}
+
+const whole = { lots: [2, 4], places: [2, 4], wraps: [0, 2], days: [4, 6], ripening: 1 } as const;
+const parted = { lots: [1, 2], places: [1, 3], wraps: [0, 2], days: [4, 6], ripening: 1 } as const;
+const larger = { lots: [6, 12], places: [4, 7], wraps: [1, 5], days: [5, 8] } as const;
+
+const groups = [
+  { name: "lots kept whole", divided: false, cases: tractable(whole, false, 700, 60, 20_000) },
+  {
+    name: "lots that may be parted",
+
+    divided: true,
+    cases: tractable(parted, true, 300, 30, 30_000),
+  },
+];
+
+let solver: Highs;
+beforeAll(async () => {
+  solver = await loadSolver();
+});
+
+describe.each(groups)("the bound on plans carried on, $name", ({ name, divided, cases }) => {
+  const gaps: number[] = [];
+  let best = 0;
+  afterAll(() => {
+    const middle = gaps.sort((a, b) => a - b)[Math.floor(gaps.length / 2)] ?? 0;
+    console.info(
+      `${name}: ${best} of ${cases.length} plans the best of all; gap in the middle ${(100 * middle).toFixed(1)} %`,
+    );
+  });
+
+  it.each(cases)(
+    "is not above the best of all choices, though it knows of no plan (seed $seed)",
+    ({ plan, problem }) => {
+      const { total } = bestOfAll(problem, waysOf(problem, divided));
+      const unaware = { mostRelaxations: 12, value: Number.POSITIVE_INFINITY };
+      const { bound } = boundOf(solver, prepare(problem), unaware);
+      const value = plan.objective.total;
+      if (value <= total * (1 + 1e-9) + 1e-9) best++;
+      gaps.push(value > 0 ? Math.max(0, 1 - bound / value) : 0);
+      expect(bound).toBeLessThanOrEqual(total * (1 + 1e-9) + 1e-9);
+    },
+  );
+});
+
+describe("the bound on plans too large to try every choice, carried on", () => {
+  it.each(Array.from({ length: 12 }, (_, index) => 500 + index))(
+    "is above nothing and not above what the planner finds (seed %i)",
+    (seed) => {
+      const { plan, problem } = carriedOn(seed, larger);
+      const { total } = plan.objective;
+      const { bound } = boundOf(solver, prepare(problem), {
+        mostRelaxations: 6,
+        value: Number.POSITIVE_INFINITY,
+      });
+      expect(bound).toBeGreaterThan(0);
+      expect(bound).toBeLessThanOrEqual(total * (1 + 1e-9));
+      const proof = provePlan(problem, total, solver, { mostRelaxations: 2 });
+      expect(proof.gap).toBeCloseTo((proof.value - proof.bound) / proof.value, 12);
+    },
+  );
+});
