@@ -65,6 +65,8 @@ export const safetyLimitSchema = z.strictObject({
   id: z.string().regex(/^[a-z]+(-[a-z]+)*$/),
   value: z.number(),
   unit: z.enum(["°C", "h", "d", "cm", "mg/kg"]),
+  /** The same limit as published in °F, where the publication has both or only that: never converted and rounded, which might tell more than is safe. */
+  fahrenheit: z.int().optional(),
   text: z.string(),
   ...evidence,
 });

@@ -1,6 +1,6 @@
 import type { Improvement, Improvements, Kitchen, Reading } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
-import { massWords, roomWords, temperatureWords } from "../words/amounts.js";
+import { massWords, roomWords, temperatureWords, unitsOf } from "../words/amounts.js";
 import { dayWords, fullDateWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
 import { amountWords } from "./amount.js";
@@ -45,14 +45,15 @@ interface DatedSurroundings extends ImproveSurroundings {
 
 type Told<Name extends Improvement["change"]["name"]> = Extract<Improvement["change"], { name: Name }>;
 
-/** Digits of a thermometer's reading that are told. */
-const digits = 1;
+/** Digits of a thermometer's reading that are told: half a degree Celsius is about one Fahrenheit. */
+const digitsOf = (units: HandoutContext["units"]): number => (unitsOf(units).temperature === "us" ? 0 : 1);
 
 function temperatureLine(
   { speaker, units }: HandoutContext,
   { kitchen }: ImproveSurroundings,
   change: Told<"refrigerator colder" | "refrigerator warmer">,
 ): string {
+  const digits = digitsOf(units);
   const to = temperatureWords(speaker, units, change.to, digits);
   const from = temperatureWords(speaker, units, change.from, digits);
   if (kitchen.refrigerators.length === 1) return speaker.say("improve.do.temperature", { to, from });

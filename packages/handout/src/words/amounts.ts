@@ -37,6 +37,16 @@ export function temperatureWords(
   return `${speaker.number(value, options)} ${us ? "°F" : "°C"}`;
 }
 
+/** A limit of food safety as it was published: in °F its own figure, in °C the catalogue's to a tenth, which is rounded to the safe side. */
+export function limitWords(
+  speaker: Speaker,
+  units: UnitSystem | Units,
+  { value, fahrenheit }: { readonly value: number; readonly fahrenheit?: number | undefined },
+): string {
+  const us = unitsOf(units).temperature === "us" && fahrenheit !== undefined;
+  return us ? `${speaker.number(fahrenheit)} °F` : temperatureWords(speaker, units, value, 1);
+}
+
 /** Mass to about two figures: g and kg, or oz and lb. */
 export function massWords(speaker: Speaker, units: UnitSystem | Units, grams: number): string {
   const small = (value: number, unit: string) =>

@@ -1,6 +1,7 @@
 import { english } from "./english.js";
 import type { Message, Messages, Values } from "./message.js";
 import { messageFormatter } from "./messageFormatter.js";
+import { ownUnitFirst } from "./ownUnitFirst.js";
 
 export type English = typeof english;
 export type MessageKey = keyof English;
@@ -31,7 +32,7 @@ export function sayer<Own extends Messages>(tag: string, messages: { readonly [k
   return <Key extends keyof Own & string>(key: Key, ...values: Values<Own[Key]>): string => {
     // A language of which only a part is written must not fall back on another unseen.
     if (messages[key] === undefined) throw new Error(`There are no words for “${key}” in ${tag}.`);
-    return format(messages[key], values[0] ?? {});
+    return format(ownUnitFirst(tag, messages[key]), values[0] ?? {});
   };
 }
 

@@ -1,12 +1,21 @@
+import { catalogue } from "@keepwright/catalogue";
 import {
+  classSayer,
+  classWords,
+  englishLanguage,
   ethyleneWords,
   humidityWords,
+  languageFor,
+  limitWords,
   massWords,
   roomWords,
+  spanishLanguage,
   speaker,
   temperatureWords,
 } from "@keepwright/handout";
+import { celsiusFromFahrenheit } from "@keepwright/quantities";
 import { describe, expect, it } from "vitest";
+import { ownUnitFirst } from "../../src/words/ownUnitFirst.js";
 
 const english = speaker();
 
@@ -56,5 +65,49 @@ describe("amounts in words", () => {
     expect(humidityWords(english, 100)).toBe("99%");
     expect(ethyleneWords(english, 0.31)).toBe("0.3 µL/L");
     expect(ethyleneWords(english, 0.001)).toBe("less than 0.005 µL/L");
+  });
+});
+
+describe("limits of food safety in words", () => {
+  const temperatures = [...catalogue().safety.values()].filter(({ unit }) => unit === "°C");
+
+  it("are those published, in °F too, and never converted", () => {
+    expect(temperatures.length).toBeGreaterThan(4);
+    for (const { id, value, fahrenheit, text } of temperatures) {
+      expect(fahrenheit, id).toBeDefined();
+      expect(text, id).toContain(`${fahrenheit} °F`);
+      // The same limit but for what the publication rounded: less than half a degree Celsius.
+      expect(Math.abs(celsiusFromFahrenheit(fahrenheit!) - value), id).toBeLessThan(0.5);
+      expect(limitWords(english, "us", { value, fahrenheit })).toBe(`${fahrenheit} °F`);
+      expect(limitWords(english, "metric", { value, fahrenheit })).toBe(`${english.number(value)} °C`);
+    }
+  });
+
+  it("stand in the audience's unit first, wherever both are told", () => {
+    const told = (tag: string, messages: Readonly<Record<string, string>>) =>
+      Object.keys(messages).map((key) => ownUnitFirst(tag, messages[key]!));
+    for (const [metric, us, messages] of [
+      ["en-GB", "en-US", { ...englishLanguage.messages, ...classWords.en }],
+      ["es-419", "es-US", { ...spanishLanguage.messages, ...classWords.es }],
+    ] as const) {
+      const both = Object.values<string>(messages).filter((text) => /\d °C/.test(text) && /\d °F/.test(text));
+      expect(both.length).toBeGreaterThan(5);
+      for (const text of told(metric, messages)) expect(text).not.toMatch(/°F\b.{0,8}\d °C|inch(es)? \(\d/);
+      for (const text of told(us, messages)) {
+        expect(text).not.toMatch(/°C\b.{0,8}\d °F|cm \(\d/);
+        expect(text.match(/\d+(\.\d+)?/g)?.sort()).toEqual(
+          told(metric, messages)
+            .find((one) => ownUnitFirst(us, one) === text)
+            ?.match(/\d+(\.\d+)?/g)
+            ?.sort(),
+        );
+      }
+    }
+    const american = speaker(languageFor("en", "us"));
+    expect(american.say("caution.cut-ready-to-eat")).toContain("41 °F (5 °C)");
+    expect(american.say("caution.cut-produce")).toContain("90 °F or 32 °C");
+    expect(american.say("caution.mould-firm")).toContain("1 inch (2.5 cm)");
+    expect(speaker(languageFor("es", "us")).say("caution.refrigerator-too-warm")).toContain("40 °F (4.4 °C)");
+    expect(classSayer("es", "es-US")("size.cut", { centimetres: "2.5" })).toBe("1 pulgada (2.5 cm)");
   });
 });

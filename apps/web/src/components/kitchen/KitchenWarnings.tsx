@@ -1,4 +1,4 @@
-import { type HandoutContext, kitchenWords, temperatureWords } from "@keepwright/handout";
+import { type HandoutContext, kitchenWords, limitWords, temperatureWords } from "@keepwright/handout";
 import { type Kitchen, warmestSafeRefrigerator } from "@keepwright/planner";
 import { Cautions } from "../Cautions.js";
 import { type KitchenSay, useKitchenWords } from "./kitchenWords.js";
@@ -18,10 +18,11 @@ export function KitchenWarnings({ kitchen, context }: KitchenWarningsProps) {
 export function warningLines(say: KitchenSay, kitchen: Kitchen, context: HandoutContext): readonly string[] {
   const { speaker, units } = context;
   const degrees = (celsius: number) => temperatureWords(speaker, units, celsius, 1);
+  const limit = context.catalogue.safety.get("refrigerator-at-most") ?? { value: warmestSafeRefrigerator };
   const warm = kitchen.refrigerators
     .filter(({ temperature }) => temperature > warmestSafeRefrigerator)
     .map(({ temperature }) =>
-      say("warn.warm", { value: degrees(temperature), most: degrees(warmestSafeRefrigerator) }),
+      say("warn.warm", { value: degrees(temperature), most: limitWords(speaker, units, limit) }),
     );
   const freezing = kitchen.places
     .filter(({ temperature }) => temperature < 0)

@@ -1,11 +1,11 @@
 import { commodityOf, type Evidence } from "@keepwright/catalogue";
-import { temperatureWords } from "../../words/amounts.js";
+import { limitWords, temperatureWords } from "../../words/amounts.js";
 import type { ClassContext } from "../classContext.js";
 import { everInCold, limitOf, namesOfKinds, thoseWith } from "./bearing.js";
 import type { Myth } from "./myth.js";
 
-const degrees = ({ handout }: ClassContext, celsius: number, digits = 0): string =>
-  temperatureWords(handout.speaker, handout.units, celsius, digits);
+const degrees = ({ handout }: ClassContext, celsius: number): string =>
+  temperatureWords(handout.speaker, handout.units, celsius);
 
 const unwashed = ["keep dry and unwashed", "wash just before use"];
 const isUnwashed = (step: { readonly do: string }): boolean => unwashed.includes(step.do);
@@ -64,16 +64,19 @@ const refrigerator: Myth = {
   id: "fridge-cold",
   topics: ["places", "lasting"],
   about: (context) => context.items.filter((id) => everInCold(context, id)),
-  tell: (context) => ({
-    said: context.say("myth.fridge-cold.said"),
-    true: context.say("myth.fridge-cold.true", {
-      homes: found.homes,
-      share: found.share,
-      degrees: degrees(context, found.below),
-      limit: degrees(context, limitOf(context, "refrigerator-at-most").value, 1),
-    }),
-    why: context.say("myth.fridge-cold.why"),
-  }),
+  tell: (context) => {
+    const { speaker, units } = context.handout;
+    return {
+      said: context.say("myth.fridge-cold.said"),
+      true: context.say("myth.fridge-cold.true", {
+        homes: found.homes,
+        share: found.share,
+        degrees: degrees(context, found.below),
+        limit: limitWords(speaker, units, limitOf(context, "refrigerator-at-most")),
+      }),
+      why: context.say("myth.fridge-cold.why"),
+    };
+  },
   evidence: (context) => [...survey, limitOf(context, "refrigerator-at-most")],
 };
 

@@ -1,5 +1,5 @@
 import type { SafetyLimit } from "@keepwright/catalogue";
-import { temperatureWords } from "../../words/amounts.js";
+import { limitWords } from "../../words/amounts.js";
 import type { ClassContext } from "../classContext.js";
 import { limitOf, namesOfKinds, thoseWith, trimsMould } from "./bearing.js";
 import type { Myth } from "./myth.js";
@@ -46,10 +46,10 @@ const looksFine: Myth = {
     said: context.say("myth.looks-fine.said"),
     true: context.say("myth.looks-fine.true", {
       names: namesOfKinds(context, about),
-      degrees: temperatureWords(
+      degrees: limitWords(
         context.handout.speaker,
         context.handout.units,
-        limitOf(context, "controlled-cold-holding-at-most").value,
+        limitOf(context, "controlled-cold-holding-at-most"),
       ),
       count: limitOf(context, "cut-ready-to-eat-days").value,
     }),

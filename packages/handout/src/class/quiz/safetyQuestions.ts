@@ -1,5 +1,5 @@
 import { commodityOf } from "@keepwright/catalogue";
-import { temperatureWords } from "../../words/amounts.js";
+import { limitWords } from "../../words/amounts.js";
 import type { ClassContext } from "../classContext.js";
 import { limitOf, trimsMould } from "../myths/bearing.js";
 import type { Asker, Choice } from "./question.js";
@@ -54,7 +54,7 @@ const cutDays: Asker = {
         subject,
         question: context.say("question.cut days", {
           name: context.title(subject),
-          degrees: temperatureWords(speaker, units, cold.value),
+          degrees: limitWords(speaker, units, cold),
         }),
         right: { key: String(limit.value), text: days(limit.value) },
         wrong: numbers(

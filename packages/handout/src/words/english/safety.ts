@@ -13,7 +13,7 @@ export const safetyWords = {
     "Cut fruit and vegetables: cover them and put them in the refrigerator within two hours of cutting (one hour where it is hotter than 32 °C or 90 °F).",
   "caution.cut-ready-to-eat":
     "Cut melon, cut tomato and cut leaves: keep them at 5 °C (41 °F) or colder. Eat them within seven days at most, counting the day they were cut, even if they still look good.",
-  "caution.refrigerator-too-warm": "The refrigerator is warmer than 40 °F (4.4 °C). Turn it colder.",
+  "caution.refrigerator-too-warm": "The refrigerator is warmer than 4.4 °C (40 °F). Turn it colder.",
   "caution.green-potatoes":
     "Potatoes: cut away green parts and sprouts; throw the potato out if it is green through or bitter.",
   "caution.mould-soft":
