@@ -2,6 +2,7 @@ import type { Plan, PlannedLot } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
 import { dayWords } from "../words/dates.js";
 import type { HandoutContext } from "./context.js";
+import { readyDay } from "./keptDays.js";
 import { isPast } from "./safeTime.js";
 
 export interface EatingDay {
@@ -66,12 +67,9 @@ function readyLines(context: HandoutContext, plan: Plan, names: Names): string[]
     const name = context.speaker.capital(names.get(lot.id) ?? lot.id);
     if (isPast(lot)) return [];
     if (lot.readyOnDay === null) return [context.speaker.say("eat.notReady", { name })];
-    if (lot.readyOnDay < 1) return [];
-    // What is moved when ripe is told ready on the day of the move: one event, one date.
-    const [first] = lot.stays;
-    const moved = first?.moveWhen === "ripe" ? first.to : undefined;
-    const date = dayWords(context.speaker, moved ?? addDays(plan.from, lot.readyOnDay));
-    return [context.speaker.say("eat.ready", { name, date })];
+    const ready = readyDay(plan, lot);
+    if (ready === undefined) return [];
+    return [context.speaker.say("eat.ready", { name, date: dayWords(context.speaker, ready) })];
   });
 }
 

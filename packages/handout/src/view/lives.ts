@@ -1,9 +1,10 @@
 import type { Plan, PlannedLot } from "@keepwright/planner";
-import { addDays, type CalendarDate } from "@keepwright/quantities";
+import type { CalendarDate } from "@keepwright/quantities";
 import { dayWords } from "../words/dates.js";
 import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
 import { endingWords } from "./endingWords.js";
+import { keptDays } from "./keptDays.js";
 import { reasonLines } from "./reasons.js";
 import { isForHours, isPast } from "./safeTime.js";
 
@@ -13,7 +14,7 @@ export interface LifeView {
   /** "8 to 12 days". */
   readonly span: string;
   readonly endedBy: string;
-  /** The last day on which nine in ten are still good: check it from then on. */
+  /** The last day on which nine in ten are still good, never before it is ready: check it from then on. */
   readonly lookBy: string;
   readonly lookByLine: string;
   /** Whether food safety sets a last day. */
@@ -68,7 +69,7 @@ export function lifeViews(
     .map((lot) => {
       const name = speaker.capital(names.get(lot.id) ?? lot.id);
       const span = spanOf(context, plan, lot);
-      const lookBy = addDays(plan.from, Math.max(0, lot.life.early));
+      const { check: lookBy } = keptDays(plan, lot);
       return {
         lot: lot.id,
         name,

@@ -41,7 +41,7 @@ describe("labels", () => {
     const [first] = rows;
     expect(first).toMatchObject({
       name: "Moonleaves, about\u00a0300\u00a0g",
-      until: "Good until about Fri\u00a019\u00a0June",
+      until: "Check from Fri\u00a019\u00a0June",
     });
     expect(rows.find(({ lot }) => lot === "b")?.places.join(" | ")).toMatch(
       /Counter: in a paper bag.* \| When ripe, about/,

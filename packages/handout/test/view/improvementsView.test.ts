@@ -133,9 +133,7 @@ describe("what would help most, in words", () => {
     const [one] = ordinary.refrigerators;
     const two = { ...ordinary, refrigerators: [one!, { ...one!, id: "garage" }] };
     const [, colder] = plain(view(changes, "us", two).helps);
-    expect(colder).toMatch(
-      /^Set the refrigerator “refrigerator” to 38 °F instead of 40 °F: about 3.2 oz/,
-    );
+    expect(colder).toMatch(/^Set the refrigerator “refrigerator” to 38 °F instead of 40 °F: about 3.2 oz/);
   });
 
   it("states the rule, how two shops were worked out, and the cautions that cannot wait", () => {

@@ -43,10 +43,10 @@ export const sheetWords = {
 
   "sheet.ready": "Ready to eat about {date}.",
   "sheet.notReady": "It will not get ripe here.",
-  "sheet.until": "Good until {from}; with luck, {to}.",
-  "sheet.until.about": "Good until about {date}.",
+  "sheet.until": "Check from {from}; with luck it keeps to {to}.",
+  "sheet.until.about": "Check from {date}.",
   "sheet.until.today": "Eat it today.",
-  "sheet.until.upTo": "Eat it soon: good until {date} at best.",
+  "sheet.until.upTo": "Eat it soon: with luck it keeps to {date}.",
   "sheet.until.safe": "Look at it from {date} on. For food safety, keep it until {safe} at most.",
   "sheet.until.safeOnly": "For food safety, keep it until {safe} at most.",
   "sheet.until.long": "Keeps {span}.",

@@ -44,10 +44,10 @@ export const sheetSpanish = {
 
   "sheet.ready": "A punto cerca del {date}.",
   "sheet.notReady": "Aquí no va a madurar.",
-  "sheet.until": "Dura hasta el {from}; con suerte, hasta el {to}.",
-  "sheet.until.about": "Dura hasta el {date}, más o menos.",
+  "sheet.until": "Revisa desde el {from}; con suerte dura hasta el {to}.",
+  "sheet.until.about": "Revisa desde el {date}.",
   "sheet.until.today": "Come hoy.",
-  "sheet.until.upTo": "Come pronto: dura hasta el {date} si todo va bien.",
+  "sheet.until.upTo": "Come pronto: con suerte dura hasta el {date}.",
   "sheet.until.safe": "Revisa desde el {date}. Por salud, guarda hasta el {safe} y no más.",
   "sheet.until.safeOnly": "Por salud, guarda hasta el {safe} y no más.",
   "sheet.until.long": "Dura {span}.",

@@ -5,7 +5,7 @@ export const takeHomeSpanish = {
   "calendar.name": "Qué comer y qué cambiar",
   "calendar.eat": "Hoy come: {names}",
   "calendar.eatMore": "Hoy come: {names} y {count} más",
-  "calendar.eatBy": "Mejor come hoy: {name}",
+  "calendar.eatBy": "Revisa hoy: {name}",
   "calendar.lastSafeDay": "Último día seguro: {name}",
   "calendar.atOnce": "Come antes de dos horas: {name}",
   "calendar.throwAway": "Tira, no comas: {name}",
@@ -26,9 +26,8 @@ export const takeHomeSpanish = {
   "label.title": "Etiquetas",
   "label.name": "{name}, {amount}",
   "label.putAway": "Desde el {date}",
-  "label.until.quality": "Dura hasta el {date}, más o menos",
-  "label.until.cutOpen":
-    "Dura hasta el {date}, más o menos. Si cortas el {cut}: come hasta el {last}, luego tira",
+  "label.until.quality": "Revisa desde el {date}",
+  "label.until.cutOpen": "Revisa desde el {date}. Si cortas el {cut}: come hasta el {last}, luego tira",
   "label.until.for safety": "Come hasta el {date}, luego tira",
   "label.until.at once": "Come antes de dos horas, luego tira",
   // Van juntas: una línea no debe decir solo “comas”.
