@@ -78,19 +78,16 @@ describe.each([...exampleNames, ...generated])("things to take home of %s", (nam
   it("tell of every meal, move and last safe day, and of no eating after one", () => {
     const days = new Set(plan.lots.flatMap((lot) => lot.eatOn.map(({ date }) => date)));
     expect(new Set(events.filter(({ sort }) => sort === "eat").map(({ date }) => date))).toEqual(days);
-    // What is moved is eaten, or left over, on a later day.
+    // A move of what is eaten up by its day is made only if it is ripe before: told the day before; where it is no matter of ripeness, not at all.
     const moves = plan.lots.flatMap(({ stays, eatOn, leftPortions }) =>
-      stays
-        .slice(1)
-        .map(({ from }) => from)
-        .filter((from) => leftPortions > 0 || eatOn.length === 0 || eatOn.some(({ date }) => date > from)),
+      stays.slice(1).flatMap(({ from }, index) => {
+        const later = leftPortions > 0 || eatOn.length === 0 || eatOn.some(({ date }) => date > from);
+        if (later) return [from];
+        return stays[index]!.moveWhen === "ripe" ? [addDays(from, from > plan.from ? -1 : 0)] : [];
+      }),
     );
-    expect(
-      events
-        .filter(({ sort }) => sort === "move")
-        .map(({ date }) => date)
-        .sort(),
-    ).toEqual(moves.sort());
+    const moved = events.filter(({ sort }) => sort === "move");
+    expect(moved.map(({ date }) => date).sort()).toEqual(moves.sort());
     const limits = plan.lots.flatMap(({ safeUntil, cutOpen = [] }) =>
       [safeUntil, ...(safeUntil === "past" ? [] : cutOpen.map((piece) => piece.safeUntil))].filter(
         (limit) => limit !== undefined,

@@ -15,10 +15,13 @@ export const takeHomeWords = {
   "calendar.left": "Throw away what is left: {name}",
   "calendar.move": "Move {name} to “{to}”",
   "calendar.moveRipe": "If ripe, move {name} to “{to}”",
+  "calendar.moveSooner": "Ripe already? Then move {name} to “{to}”",
   "calendar.rewrap": "Wrap {name} in another way",
   "calendar.moveFrom": "Take it out of “{from}”. From now on: {wrap}.",
   "calendar.moveRipeFrom":
     "Take it out of “{from}”. From then on: {wrap}. Is it not ripe yet? Leave it, and look again the next day.",
+  "calendar.moveSoonerFrom":
+    "If it is ripe now, take it out of “{from}”. From then on: {wrap}. Not ripe yet? Leave it: it is to be eaten up by {date}.",
   "calendar.rewrapFrom": "It stays in “{from}”. From now on: {wrap}.",
   "calendar.meals": "The plan eats it: {dates}.",
   "calendar.daySpan": "each day from {from} to {to}",

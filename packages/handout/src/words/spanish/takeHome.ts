@@ -14,10 +14,13 @@ export const takeHomeSpanish = {
   "calendar.left": "Tira lo que quede: {name}",
   "calendar.move": "Pasa a “{to}”: {name}",
   "calendar.moveRipe": "Si está a punto, pasa a “{to}”: {name}",
+  "calendar.moveSooner": "¿Ya está a punto? Pasa a “{to}”: {name}",
   "calendar.rewrap": "Cambia la envoltura: {name}",
   "calendar.moveFrom": "Sale de “{from}”. Desde ahora: {wrap}.",
   "calendar.moveRipeFrom":
     "Sale de “{from}”. Desde entonces: {wrap}. ¿Aún no está a punto? Espera y mira otra vez al día siguiente.",
+  "calendar.moveSoonerFrom":
+    "Si ya está a punto, sale de “{from}”. Desde entonces: {wrap}. ¿Aún no? Espera: se come a más tardar el {date}.",
   "calendar.rewrapFrom": "Se queda en “{from}”. Desde ahora: {wrap}.",
   "calendar.meals": "Según el plan se come: {dates}.",
   "calendar.daySpan": "cada día del {from} al {to}",
