@@ -28,8 +28,8 @@ const counted = (told: number, dated: number) => ({
   inPlaces: told,
   onSheet: told,
   onLabels: told,
+  inCalendar: told,
   daysOfSheet: dated,
-  inCalendar: dated,
 });
 const [meal] = fruit.eatOn;
 const toDrawer = (moveWhen: "ripe" | "day") => [{ ...fruit.stays[0]!, moveWhen }, fruit.stays[1]!];
@@ -52,6 +52,10 @@ describe("a move when ripe", () => {
     expect(sheetView(context, plan).moves[0]?.when.replaceAll("\u00a0", " ")).toBe(
       "If ripe before Tue 16 June",
     );
+    const asked = calendarEvents(context, plan, succession).find(({ sort }) => sort === "move");
+    expect(asked?.date).toBe("2026-06-15");
+    expect(asked?.summary).toMatch(/^Ripe already\? Then move .+ to “Right drawer”$/);
+    expect(asked?.description).toMatch(/Not ripe yet\? Leave it: it is to be eaten up by Tue 16 June\.$/);
   });
 });
 
