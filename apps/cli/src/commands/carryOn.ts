@@ -4,6 +4,7 @@ import {
   carriedOnView,
   type HandoutContext,
   jsonText,
+  kitchenWords,
   progressLine,
 } from "@keepwright/handout";
 import {
@@ -101,6 +102,7 @@ function jsonAccount(text: string, given: string): unknown {
 /** What happened, as data. Words are read by what there was and where it may lie. */
 function account(
   door: Door,
+  context: HandoutContext,
   given: string | undefined,
   previous: PreviousPlan,
   kitchen: Kitchen,
@@ -110,14 +112,15 @@ function account(
   const text = accountText(door, given);
   if (/^\s*\{/.test(text)) return jsonAccount(text, given);
   const { lots } = haulFrom(previous.haul, catalogue());
-  return readHappened(text, { catalogue: catalogue(), lots, places: kitchen.places, on });
+  const places = kitchen.places.map((place) => ({ ...place, also: [kitchenWords(context, place.name)] }));
+  return readHappened(text, { catalogue: catalogue(), lots, places, on });
 }
 
 function carriedOn(door: Door, context: HandoutContext, path: string, options: CarryOnOptions): CarriedOn {
   const previous = previousPlan(door, path);
   const kitchen = kitchenOfPlan(door, options.kitchen, previous.plan);
   const on = options.on ?? door.today();
-  const happened = account(door, options.happened, previous, kitchen, on);
+  const happened = account(door, context, options.happened, previous, kitchen, on);
   const request = { ...previous, kitchen, happened, on, days: options.days, catalogue: catalogue() };
   const told = whileTelling(door, progressLine(context, "carry on"), () => carryOn(request));
   return options.prove ? proved(door, context, kitchen, told) : told;

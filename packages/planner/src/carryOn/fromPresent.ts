@@ -27,7 +27,10 @@ const isLeft = ({ problem }: Prepared, part: Part): boolean => {
   return [lies, remainder[0]!].some(({ place, wrap }) => place === first!.place && wrap === first!.wrap);
 };
 
-/** Puts back, one by one, whatever is as well left where it lies; and vents as they stand. Only where nothing is lost by it. */
+/** Gain [g] below which nobody is asked to move, wrap anew or turn anything, its cost paid: no scale in a kitchen shows it. Declared preference, no source. */
+const leastWorthAsking = 1;
+
+/** Puts back, one by one, whatever is as well left where it lies; and vents as they stand. Only where next to nothing is lost by it. */
 function putBack(search: Search): void {
   const { prepared } = search;
   const { problem } = prepared;
@@ -50,14 +53,14 @@ function putBack(search: Search): void {
   };
   const noWorse = (choice: Choice): boolean => {
     const { total } = search.current.objective;
-    return search.evaluated(choice).objective.total <= total + leastGain;
+    return search.evaluated(choice).objective.total <= total + leastWorthAsking;
   };
   for (let back = tries().find(noWorse); back; back = tries().find(noWorse)) search.goTo(back);
 }
 
 /**
  * The best choice found for what lies in a kitchen already and what came home: downhill from how it lies, and as for a new haul; the former where they are as good. Whatever
- * is as well left where it lies is put back at last, so that each move that is left has its gain.
+ * is as well left where it lies is put back at last, so that each move that is left has its gain, `leastWorthAsking` or more.
  */
 export function searchFromPresent(prepared: Prepared): Evaluation {
   const present = presentChoice(prepared);

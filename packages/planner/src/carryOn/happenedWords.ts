@@ -10,26 +10,48 @@ export type Said =
   | "came home"
   | "moved"
   | "cut"
-  | "left out";
+  | "left out"
+  | "left lying";
 
-const who = "(?:i|we|they|yo|nosotros|ya|me|nos|hemos|he|have|has|had|also|then|and|y|luego|también)";
+const who = "(?:i|we|they|yo|nosotros|ya|me|nos|hemos|he|have|has|had|also|then|and|y|luego|también|se)";
 const begins = (words: string): RegExp => new RegExp(`^(?:${who}\\s+)*(?:${words})(?=\\s|$)\\s*`, "u");
 
 /** Tried in this order: what is longer comes before what it begins with. */
 export const beginnings: readonly (readonly [Said, RegExp])[] = [
   ["left out", begins("left(?=.*\\bout\\b)|dej[eé](?=.*\\bfuera\\b)|dejamos(?=.*\\bfuera\\b)")],
+  [
+    "left lying",
+    begins(
+      "(?:left|forgot)(?=.*\\s(?:on|in|at)\\s)|(?:dej[eé]|dejamos|olvid[eé]|olvidamos)(?=.*\\s(?:en|sobre)\\s)",
+    ),
+  ],
   ["ate none", begins("ate none(?: of)?|ate no|did not eat|didn['’]t eat|no com[ií]|no comimos")],
-  ["ate", begins("ate|eaten|eat|finished|used up|used|com[ií]|comimos|termin[eé]|terminamos")],
-  ["threw out", begins("threw out|threw away|threw|thrown out|binned|tir[eé]|tiramos|bot[eé]|botamos")],
+  [
+    "ate",
+    begins(
+      "ate|eaten|eat|finished|used up|used|cooked|roasted|boiled|fried|juiced|froze|frozen|pickled|dried|made\\s+(?:\\S+\\s+){1,3}?(?:with|from|out of)|" +
+        "com[ií]|comimos|termin[eé]|terminamos|us[eé]|usamos|cocin[eé]|cocinamos|congel[eé]|congelamos|acab[oó]|acabaron|acab[eé]|acabamos|hice\\s+(?:\\S+\\s+){1,3}?(?:con|de)",
+    ),
+  ],
+  [
+    "threw out",
+    begins(
+      "threw out|threw away|threw|thrown out|binned|tossed|discarded|composted|tir[eé]|tiramos|bot[eé]|botamos|" +
+        "ech(?:ó|o|aron) a perder|pudri(?:ó|o|eron)",
+    ),
+  ],
   ["gave away", begins("gave away|gave|given away|regal[eé]|regalamos")],
   ["came home", begins("bought|brought home|brought|got|picked|compr[eé]|compramos|traje|trajimos")],
-  ["moved", begins("moved|put|mov[ií]|movimos|puse|pusimos")],
+  [
+    "moved",
+    begins("moved|put|mov[ií]|movimos|puse|pusimos|pas[eé]|pasamos|guard[eé]|guardamos|met[ií]|metimos"),
+  ],
   ["cut", begins("cut|cut up|cut open|cort[eé]|cortamos")],
 ];
 
 /** Where a new thing begins within a line: “ate 2 apples and threw out the spinach”. */
 export const nextThing =
-  /(?:\s*[;\n]\s*|\s*,\s+(?:and\s+|y\s+)?|\s+(?:and|y)\s+)(?=(?:i\s+|we\s+)?(?:ate|threw|gave|bought|moved|cut|did not eat|didn['’]t eat|com[ií]mos|com[ií]|tir[eé]|tiramos|compr[eé]|compramos|regal[eé]|regalamos|mov[ií]|cort[eé])(?=\s|$))/u;
+  /(?:\s*[;\n]\s*|\s*,\s+(?:and\s+|y\s+)?|\s+(?:and|y)\s+)(?=(?:i\s+|we\s+)?(?:ate|threw|gave|bought|moved|cut|cooked|froze|used|left|did not eat|didn['’]t eat|com[ií]mos|com[ií]|tir[eé]|tiramos|compr[eé]|compramos|regal[eé]|regalamos|mov[ií]|cort[eé]|us[eé]|usamos|cocin[eé]|congel[eé]|dej[eé])(?=\s|$))/u;
 
 /** How a line ends that says how ripe a lot is. */
 export const ripenessEndings: readonly (readonly [RipenessWord, RegExp])[] = [
@@ -39,11 +61,25 @@ export const ripenessEndings: readonly (readonly [RipenessWord, RegExp])[] = [
   ],
   [
     "unripe",
-    /\b(?:not ripe(?: yet)?|not yet ripe|unripe|still hard|hard|no (?:está|están) madur[oa]s?|verdes?)\s*(?:still|yet|todavía|aún)?$/u,
+    /\b(?:not ripe(?: yet)?|not yet ripe|unripe|still hard|hard|no (?:está|están) madur[oa]s?|(?:sigue|siguen) (?:dur[oa]s?|verdes?)|dur[oa]s?|verdes?)\s*(?:still|yet|todavía|aún)?$/u,
   ],
   ["turning", /\b(?:almost ripe|nearly ripe|turning|casi madur[oa]s?|pint[oó]n(?:es)?)\s*(?:now|ya)?$/u],
   ["ripe", /\b(?:ripe|soft|madur[oa]s?)\s*(?:now|already|ya)?$/u],
 ];
+
+/** How a line ends that says that it is no longer fit to eat: as good as thrown out. */
+export const spoiledEnding =
+  /\s*\b(?:(?:is|are|was|were|has|have)\s+(?:all\s+|completely\s+)?(?:gone\s+)?(?:bad|off)|(?:(?:has|have)\s+)?(?:went|gone|turned)\s+(?:bad|off|mou?ldy|slimy|rotten|mushy)|(?:(?:is|are|está|están|estan)\s+)?(?:all\s+|completely\s+|muy\s+)?(?:rotten|rotted|spoiled|spoilt|mou?ldy|slimy|mushy|podrid[oa]s?|con moho|babos[oa]s?|echad[oa]s? a perder)|se ech(?:ó|aron) a perder|se pudri(?:ó|eron))\s*(?:now|already|ya)?$/u;
+/** A line that says that something is not so: nothing is thrown out for it. */
+export const denied = /(?:^|\s)(?:not|no|isn['’]t|aren['’]t|never|nunca)\s/u;
+/** How a line ends that says that nothing is left. */
+export const goneEnding = /\s*\b(?:is|are|está|están)?\s*(?:all )?(?:gone|finished|used up|acabad[oa]s?)$/u;
+/** Whom it was given to, at the end of a line. */
+export const givenTo =
+  /\s+(?:to|a)\s+(?:(?:my|our|the|a|an|mi|mis|la|el|una?|nuestr[oa]s?)\s+)?\p{L}+(?:\s+\p{L}+)?$/u;
+/** Where something is said to lie: “the kale is still on the counter”. */
+export const lies =
+  /\s+(?:is|are|was|were|está|están|estan|esta|sigue|siguen)\s+(?:still\s+|now\s+|todavía\s+|aún\s+)?(?=(?:on|in|at|en|sobre)\s)/u;
 
 export const goodEnding = /\b(?:still )?(?:good|fine|fresh|buen[oa]s?|bien)\s*(?:still|todavía|aún)?$/u;
 export const leftEnding = /\s*\b(?:is|are)?\s*(?:still )?left(?: over)?$/u;
@@ -53,10 +89,10 @@ export const isWords = /\s*\b(?:is|are|was|were|have become|has become|está|est
 export const everything = /^(?:all(?: of)?|the rest of|everything|todo|todos|todas|toda|el resto de)\s+/u;
 export const nothingOf = /^(?:none of|no|nothing of|nada de|ningun[oa]?)\s+/u;
 export const shares: readonly (readonly [number, RegExp])[] = [
-  [0.5, /^(?:a |the )?(?:half(?: of)?(?: a)?|la mitad de|medi[oa])\s+/u],
-  [1 / 3, /^(?:a |one )?(?:third of|un tercio de)\s+/u],
-  [0.25, /^(?:a |one )?(?:quarter of|un cuarto de)\s+/u],
-  [2 / 3, /^(?:two thirds of|dos tercios de)\s+/u],
+  [0.5, /^(?:a |the )?(?:half(?: of)?(?: a)?|(?:la )?mitad del?|medi[oa])\s+/u],
+  [1 / 3, /^(?:a |one )?(?:third of|(?:un )?tercio del?)\s+/u],
+  [0.25, /^(?:a |one )?(?:quarter of|(?:un )?cuarto del?)\s+/u],
+  [2 / 3, /^(?:two thirds of|dos tercios del?)\s+/u],
 ];
 export const vague = /\b(?:some|a few|a bit|a little|several|most|algun[oa]s?|algo|un poco|varios|varias)\b/u;
 export const articles = /^(?:(?:the|a|an|my|our|el|la|los|las|mis?|nuestr[oa]s?|de|del)\s+)+/u;
@@ -80,11 +116,29 @@ export const wrapWords: readonly (readonly [WrapId, RegExp])[] = [
   ["glass of water", /\s*,?\s*\b(?:in|into|en)\s+(?:an?\s+|the\s+)?(?:glass(?:es)? of water)\b/u],
 ];
 
+/** Kinds of places as people call them: the one a kitchen has of that kind. */
+export const placeKindWords: readonly (readonly [string, RegExp])[] = [
+  [
+    "counter",
+    /^(?:counter|counter ?top|worktop|table|kitchen table|bowl|mesa|barra|encimera|mesada|mesón|meseta)$/u,
+  ],
+  ["cool dark cupboard", /^(?:cupboard|pantry|larder|alacena|despensa)$/u],
+  ["cellar", /^(?:cellar|basement|sótano|bodega)$/u],
+  [
+    "refrigerator door",
+    /^(?:door|fridge door|refrigerator door|puerta|puerta del? (?:refri|refrigerador|frigorífico|nevera|la nevera))$/u,
+  ],
+  ["crisper drawer", /^(?:drawer|crisper|vegetable drawer|cajón|cajón de (?:las )?verduras)$/u],
+];
+
 export const refrigeratorWords = /^(?:fridge|refrigerator|nevera|refrigerador|frigorífico|refri)$/u;
-export const toPlace = /\s+(?:back\s+)?(?:to|into|onto|on|in|a|al|en)\s+(?:(?:the|my|our|el|la)\s+)*/gu;
+export const toPlace =
+  /\s+(?:back\s+)?(?:to|into|onto|on|in|at|al|a|en|sobre)\s+(?:(?:the|my|our|el|la|mi)\s+)*/gu;
+/** For how long it lay somewhere, at the end of a line. */
+export const hoursLying = /\s+(?:for|por|durante)?\s*(\d+(?:[.,]\d+)?|an?|una)\s*(?:hours?|hrs?|h|horas?)$/u;
 export const hoursOut =
-  /\s*\b(?:out|fuera)\b(?:\s+(?:for|of the (?:fridge|refrigerator) for|por|durante))?\s*(\d+(?:[.,]\d+)?|an?|una)\s*(?:hours?|hrs?|h|horas?)\b.*$/u;
+  /\s*\b(?:out|fuera)\b(?:\s+(?:on|in|at|en|sobre)\s+\D+?(?=\s+(?:for|por|durante)\s))?(?:\s+(?:for|of the (?:fridge|refrigerator) for|por|durante))?\s*(\d+(?:[.,]\d+)?|an?|una)\s*(?:hours?|hrs?|h|horas?)\b.*$/u;
 export const dayWords =
-  /\s*\b(?:(today|hoy)|(yesterday|ayer)|(\d{1,2})\s+days?\s+ago|hace\s+(\d{1,2})\s+días?|(?:on|since|el|desde)\s+(\S+))$/u;
+  /\s*\b(?:(?:(?:since|desde)\s+)?(?:(today|hoy|this morning|esta mañana)|(yesterday|ayer|last night|anoche))|(\d{1,2})\s+days?\s+ago|hace\s+(\d{1,2})\s+días?|(?:on|since|el|desde)\s+(\S+))$/u;
 export const ateNothing =
   /^(?:(?:i|we)\s+)?(?:ate nothing|did not eat anything|nothing was eaten|no comimos nada|no com[ií] nada)$/u;

@@ -12,7 +12,13 @@ import * as words from "./happenedWords.js";
 export interface HappenedContext {
   readonly catalogue: Catalogue;
   readonly lots: readonly Pick<Lot, "id" | "commodity" | "typed">[];
-  readonly places: readonly { readonly id: string; readonly name: string; readonly kind: string }[];
+  /** `also`: what else it is called, as in another language. */
+  readonly places: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly kind: string;
+    readonly also?: readonly string[];
+  }[];
   readonly on: CalendarDate;
 }
 
@@ -115,14 +121,26 @@ function dayAtEnd({ on }: HappenedContext, line: string): { rest: string; date?:
 function placeIn(context: HappenedContext, name: string): string | undefined {
   const wanted = folded(name);
   const { places } = context;
-  const exact = places.find(({ id, name: own }) => folded(id) === wanted || folded(own) === wanted);
+  const exact = places.find(({ id, name: own, also = [] }) =>
+    [id, own, ...also].some((called) => folded(called) === wanted),
+  );
   if (exact) return exact.id;
-  if (!words.refrigeratorWords.test(name)) return undefined;
-  return places.find(({ kind }) => kind === "refrigerator shelf")?.id;
+  if (words.refrigeratorWords.test(name)) {
+    return places.find(({ kind }) => kind === "refrigerator shelf")?.id;
+  }
+  const kind = words.placeKindWords.find(([, pattern]) => pattern.test(name))?.[0];
+  const [only, second] = places.filter((place) => place.kind === kind);
+  return second === undefined ? only?.id : undefined;
+}
+
+interface Moved extends Record<string, unknown> {
+  readonly lot: string;
+  readonly place?: string;
+  readonly since?: string;
 }
 
 /** “the tomatoes to the counter in a paper bag”: the lots, the place, the wrap, since when. */
-function movedLots(context: HappenedContext, phrase: string): Record<string, unknown>[] {
+function movedLots(context: HappenedContext, phrase: string): Moved[] {
   const { rest: dated, date } = dayAtEnd(context, phrase);
   const wrap = words.wrapWords.find(([, pattern]) => pattern.test(dated));
   const rest = (wrap ? dated.replace(wrap[1], "") : dated).trim();
@@ -149,6 +167,23 @@ function leftOut(context: HappenedContext, phrase: string): Record<string, unkno
   }));
 }
 
+/** “left the kale on the counter since yesterday”, “left the melon on the table for 3 hours”. Nobody guesses how long: what is cut has hours only. */
+function leftLying(context: HappenedContext, phrase: string): Record<string, unknown>[] {
+  const hours = words.hoursLying.exec(phrase);
+  const moved = movedLots(context, hours ? phrase.slice(0, hours.index) : phrase);
+  const place = context.places.find(({ id }) => moved.some((one) => one.place === id));
+  const cold = place !== undefined && /^(?:refrigerator|crisper)/.test(place.kind);
+  if (hours && !cold) {
+    const told = Number(hours[1]!.replace(",", "."));
+    return moved.map(({ lot }) => ({ lot, hoursOut: Number.isFinite(told) ? told : 1 }));
+  }
+  if (moved.every(({ since }) => since !== undefined) || cold) return moved;
+  throw new Unreadable(
+    "it is not told since when, or for how many hours",
+    "Write: left the kale on the counter since yesterday, or: left the salad on the counter for 2 hours.",
+  );
+}
+
 /** What a line says that begins with none of the words known: how ripe, how good, how much is left. */
 function stateLine(context: HappenedContext, line: string): Record<string, unknown>[] {
   const left = words.leftBeginning.test(line)
@@ -157,6 +192,14 @@ function stateLine(context: HappenedContext, line: string): Record<string, unkno
       ? line.replace(words.leftEnding, "")
       : undefined;
   if (left !== undefined) return amountsOf(context, left).map(({ lot, amount }) => ({ lot, left: amount }));
+  if (words.spoiledEnding.test(line) && !words.denied.test(line)) {
+    const spoiled = amountsOf(context, bare(line.replace(words.spoiledEnding, "")));
+    return spoiled.map(({ lot, amount }) => ({ lot, thrownOut: amount }));
+  }
+  if (words.goneEnding.test(line))
+    return namesOf(context, line.replace(words.goneEnding, "")).map((lot) => ({ lot, left: "none" }));
+  const lies = words.lies.exec(line);
+  if (lies) return movedLots(context, line.replace(words.lies, " "));
   const ripe = words.ripenessEndings.find(([, pattern]) => pattern.test(line));
   const name = (pattern: RegExp) => line.replace(pattern, "").replace(words.isWords, "");
   if (ripe) return namesOf(context, name(ripe[1])).map((lot) => ({ lot, ripeness: ripe[0] }));
@@ -182,6 +225,7 @@ function readLine(context: HappenedContext, line: string, into: ReadAccount): vo
   if (said === "came home") {
     into.cameHome.push(...understood(context, phrase).map(({ lot, typed }) => ({ ...lot, typed })));
   } else if (said === "moved") into.lots.push(...movedLots(context, phrase));
+  else if (said === "left lying") into.lots.push(...leftLying(context, phrase));
   else if (said === "left out") into.lots.push(...leftOut(context, line.replace(found[1], "")));
   else if (said === "cut") {
     const { rest, date } = dayAtEnd(context, phrase);
@@ -190,7 +234,8 @@ function readLine(context: HappenedContext, line: string, into: ReadAccount): vo
     into.lots.push(...namesOf(context, phrase).map((lot) => ({ lot, eaten: "none" })));
   else {
     const field = fieldOf[said];
-    into.lots.push(...amountsOf(context, bare(phrase)).map(({ lot, amount }) => ({ lot, [field]: amount })));
+    const given = said === "gave away" ? phrase.replace(words.givenTo, "") : phrase;
+    into.lots.push(...amountsOf(context, bare(given)).map(({ lot, amount }) => ({ lot, [field]: amount })));
   }
 }
 

@@ -53,6 +53,8 @@ describe("the independent checker", () => {
             return;
           }
           expect(faultsOf(now, next)).toEqual([]);
+          // Nobody is asked to move anything for less than a gram.
+          for (const { gain } of next.changes) expect(gain?.value ?? 1).toBeGreaterThanOrEqual(1 - 1e-6);
           checked++;
           now = again(now, next);
         }
