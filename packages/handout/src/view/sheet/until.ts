@@ -18,6 +18,8 @@ function goodLine({ speaker }: HandoutContext, plan: Plan, lot: PlannedLot): str
   if (late > longestInDays)
     return speaker.say("sheet.until.long", { span: spanWords(speaker, Math.max(early, checkDay), late) });
   const to = shortDayWords(speaker, addDays(plan.from, Math.max(1, last)));
+  // Told ready just before: from then on it is looked at, without the same day twice.
+  if (ready === check && checkDay < last) return speaker.say("sheet.until.ready", { to });
   if (checkDay < 1) return speaker.say("sheet.until.upTo", { date: to });
   return checkDay >= last
     ? speaker.say("sheet.until.about", { date: from })

@@ -44,6 +44,7 @@ export const sheetWords = {
   "sheet.ready": "Ready to eat about {date}.",
   "sheet.notReady": "It will not get ripe here.",
   "sheet.until": "Check from {from}; with luck it keeps to {to}.",
+  "sheet.until.ready": "Check it from then; with luck it keeps to {to}.",
   "sheet.until.about": "Check from {date}.",
   "sheet.until.today": "Eat it today.",
   "sheet.until.upTo": "Eat it soon: with luck it keeps to {date}.",

@@ -45,6 +45,7 @@ export const sheetSpanish = {
   "sheet.ready": "A punto cerca del {date}.",
   "sheet.notReady": "Aquí no va a madurar.",
   "sheet.until": "Revisa desde el {from}; con suerte dura hasta el {to}.",
+  "sheet.until.ready": "Revisa desde ese día; con suerte dura hasta el {to}.",
   "sheet.until.about": "Revisa desde el {date}.",
   "sheet.until.today": "Come hoy.",
   "sheet.until.upTo": "Come pronto: con suerte dura hasta el {date}.",
