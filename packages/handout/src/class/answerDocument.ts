@@ -76,11 +76,14 @@ function factBlocks(context: ClassContext, brief: BriefSources, id: string, view
   ];
 }
 
+/** Most other names on a sheet: the catalogue has many more, to be searched by. A declared preference, no source. */
+const mostNames = 3;
+
 /** The answer sheet of one kind: the very answer that is given to whoever asks about it, with few sources: all of them stand on the host's paper. */
 export function answerDocument(context: ClassContext, id: string): ClassDocument {
   const { handout, say, catalogue, guidance } = context;
   const view = askView(handout, context.answer(id), guidance.get(id));
-  const { title, alsoCalled } = askNames(handout, id);
+  const { title, alsoCalled } = askNames(handout, id, mostNames);
   const brief = new BriefSources(context);
   const facts = factBlocks(context, brief, id, view);
   const first: Block[] =
@@ -92,6 +95,11 @@ export function answerDocument(context: ClassContext, id: string): ClassDocument
       : [];
   const sections = view.sections.flatMap((section): Block[] => {
     const lines = markedLines(context, brief, id, section);
+    // Told in one line: it is the least of the sheet, and under a heading of its own it took more room than it is worth.
+    if (section.part === "season")
+      return [
+        { block: "text", text: say("answer.season", { season: section.heading, months: lines.join(" ") }) },
+      ];
     return [
       { block: "heading", text: section.heading },
       section.part === "cautions"
@@ -99,6 +107,7 @@ export function answerDocument(context: ClassContext, id: string): ClassDocument
         : { block: "list", mark: "dot", items: lines },
     ];
   });
+  const kitchenLine = say("answer.kitchen", { kitchen: kitchenWords(handout, context.kitchen.name) });
   const limits = context.answer(id).cautions.flatMap((name) => cautionLimits(catalogue, name));
   return {
     id: `answer-${id}`,
@@ -110,11 +119,7 @@ export function answerDocument(context: ClassContext, id: string): ClassDocument
       ...facts,
       ...first,
       ...sections,
-      ...(view.note === undefined ? [] : [{ block: "text" as const, text: view.note }]),
-      {
-        block: "text",
-        text: say("answer.kitchen", { kitchen: kitchenWords(handout, context.kitchen.name) }),
-      },
+      { block: "text", text: [...(view.note === undefined ? [] : [view.note]), kitchenLine].join(" ") },
     ],
     sources: kitSources(context, [
       ...askedNamedSources(handout, catalogue, id, guidance.get(id)),

@@ -1,5 +1,5 @@
 import type { Catalogue } from "@keepwright/catalogue";
-import { buyable, type Lot } from "@keepwright/planner";
+import { buyable, type Lot, type Plan } from "@keepwright/planner";
 import { answerDocument } from "./answerDocument.js";
 import { type ClassContext, classContext } from "./classContext.js";
 import { classItems } from "./classItems.js";
@@ -9,7 +9,7 @@ import { comparisonDocument } from "./comparison/comparisonDocument.js";
 import { layKit } from "./comparison/layKit.js";
 import { exerciseDocuments } from "./exercise/exerciseDocuments.js";
 import { householdDocument } from "./householdDocument.js";
-import { mythsDocument } from "./myths/mythsDocument.js";
+import { coldIn, mythsDocument } from "./myths/mythsDocument.js";
 import { placesDocument } from "./placesDocument.js";
 import { cardsDocument } from "./quiz/cardsDocument.js";
 import { makeQuestions } from "./quiz/makeQuestions.js";
@@ -39,8 +39,8 @@ function exercise(context: ClassContext): ClassDocument[] {
   return exerciseDocuments(context, wished, buyable({ ...rest, wished: { lots: wished } }));
 }
 
-function questionDocuments(context: ClassContext): ClassDocument[] {
-  const questions = makeQuestions(context);
+function questionDocuments(context: ClassContext, plan: Plan): ClassDocument[] {
+  const questions = makeQuestions(context, coldIn(plan));
   const onCards = questions.slice(questionsAsked, questionsAsked + questionsOnCards);
   return [cardsDocument(context, onCards), ...quizDocuments(context, questions.slice(0, questionsAsked))];
 }
@@ -67,7 +67,7 @@ export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
     householdDocument(context, { plan, counted, invented }),
     comparisonDocument(context, twoWays),
     ...(request.topics.includes("myths") ? [mythsDocument(context, plan)] : []),
-    ...questionDocuments(context),
+    ...questionDocuments(context, plan),
     ...exercise(context),
   ];
   const papers = [...documents, sourcesDocument(context, documents)];

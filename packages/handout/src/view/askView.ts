@@ -13,10 +13,12 @@ export interface AskView extends AskFactsView {
   readonly note: string | undefined;
 }
 
-/** What a kind is called, as a heading; and its other names. */
-export function askNames(context: HandoutContext, id: string) {
+/** What a kind is called, as a heading; and its other names, not more than asked for, a plural beside its singular least of all. */
+export function askNames(context: HandoutContext, id: string, most = Number.POSITIVE_INFINITY) {
   const names = commodityIn(context, id)?.names;
-  const also = (context.speaker.tag.startsWith("es") ? names?.es.also : names?.en.also) ?? [];
+  const all = (context.speaker.tag.startsWith("es") ? names?.es.also : names?.en.also) ?? [];
+  const plural = (name: string) => all.some((one) => name === `${one}s` || name === `${one}es`);
+  const also = (all.length > most ? all.filter((name) => !plural(name)) : all).slice(0, most);
   return {
     title: context.speaker.capital(kindName(context, id)),
     alsoCalled:

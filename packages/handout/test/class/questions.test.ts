@@ -261,3 +261,21 @@ describe("questions from the simulation", () => {
     expect([...sorts].sort()).toEqual(["cut hours", "gas giver", "gas harmed"]);
   });
 });
+
+describe("harm from cold", () => {
+  const asker = askers.find(({ sort }) => sort === "cold")!;
+  // Lemons keep best in the door of a small refrigerator, and are hurt by cold all the same.
+  const context = contextOf(["lemon", "tomato", "kale", "carrot", "mushroom"], {}, ordinaryKitchens.small);
+
+  it("is not asked of what the answer sheet or the worked household puts in the cold", () => {
+    const places = context.answer("lemon").belongs.stays.map(({ placeKind }) => placeKind);
+    expect(places.join()).toMatch(/refrigerator/);
+    expect(asker.drafts(context).map(({ subject }) => subject)).toEqual(["tomato"]);
+    const subjects = (inCold: readonly string[]) =>
+      makeQuestions(context, new Set(inCold)).flatMap(({ sort, subject }) =>
+        sort === "cold" ? [subject] : [],
+      );
+    expect(subjects([])).toEqual(["tomato"]);
+    expect(subjects(["tomato"])).toEqual([]);
+  });
+});

@@ -15,7 +15,7 @@ export const allMyths: readonly Myth[] = [...safetyMyths, ...coldMyths, ...gasMy
 const cold = ["refrigerator shelf", "refrigerator door", "crisper drawer"];
 
 /** Kinds that a plan has in the cold at any time. */
-const coldIn = (plan: Plan | undefined): ReadonlySet<string> =>
+export const coldIn = (plan: Plan | undefined): ReadonlySet<string> =>
   new Set(
     plan?.lots
       .filter(({ stays }) => stays.some(({ placeKind }) => cold.includes(placeKind)))

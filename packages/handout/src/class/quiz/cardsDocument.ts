@@ -43,7 +43,7 @@ export function cardsDocument(context: ClassContext, questions: readonly Questio
           ...questions.map((question) => questionCard(context, question)),
         ],
       },
-      { block: "caution", lines: [handout.speaker.say("caution.local")] },
+      { block: "caution", lines: [say("answer.range"), handout.speaker.say("caution.local")] },
     ],
     sources: [],
     items,

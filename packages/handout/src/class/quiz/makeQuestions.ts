@@ -40,14 +40,19 @@ const askable = (draft: Draft, least: number): boolean =>
 /**
  * All questions of a kit, in the order in which they are to be taken: one of each sort in turn, kinds that were not asked about yet first. The seed
  * chooses among them; the questions themselves are what the catalogue and the simulation say.
+ * @param inCold kinds that the worked household has in the cold: none of them is asked about as hurt by it
  */
-export function makeQuestions(context: ClassContext): Question[] {
+export function makeQuestions(context: ClassContext, inCold: ReadonlySet<string> = new Set()): Question[] {
   const { seed } = context.request;
   const next = seededNumbers(seedFor(seed, "order"));
   const piles = askers
     .filter((asker) => bears(asker, context))
     .map((asker) => {
-      const drafts = asker.drafts(context).filter((draft) => askable(draft, asker.least));
+      const drafts = asker
+        .drafts(context)
+        .filter(
+          (draft) => askable(draft, asker.least) && !(draft.sort === "cold" && inCold.has(draft.subject)),
+        );
       return {
         always: asker.topics === undefined,
         order: next(),

@@ -4,7 +4,7 @@ import { kitchenWords } from "../../view/ordinaryNames.js";
 import { temperatureWords } from "../../words/amounts.js";
 import { spanWords } from "../../words/spans.js";
 import type { ClassContext } from "../classContext.js";
-import { kindsOf } from "../myths/bearing.js";
+import { everInCold, kindsOf } from "../myths/bearing.js";
 import { choiceOf } from "./gasQuestions.js";
 import type { Asker, Choice, Draft } from "./question.js";
 
@@ -107,6 +107,8 @@ const cold: Asker = {
     return kinds.flatMap((kind): Draft[] => {
       const threshold = commodityOf(context.catalogue, kind.id).chilling?.threshold;
       if (threshold === undefined || (threshold.low ?? threshold.value) < hurtFrom) return [];
+      // What its own answer sends to the cold, though it be for want of a better place or once it is ripe, is not said to be hurt by it.
+      if (everInCold(context, kind.id)) return [];
       return [
         {
           sort: "cold",

@@ -67,7 +67,11 @@ export function quizDocuments(context: ClassContext, questions: readonly Questio
       reader: "host",
       title: say("quiz.answers"),
       subtitle: say("kit.host"),
-      blocks: [...questions.map((question, index) => answeredBlock(context, question, index)), care],
+      blocks: [
+        ...questions.map((question, index) => answeredBlock(context, question, index)),
+        { block: "text", text: say("answer.range") },
+        care,
+      ],
       sources: sourcesOf(context, questions),
       items,
     },

@@ -5,8 +5,7 @@ export const kitEnglish = {
   "kit.title": "How to keep what you buy",
   "kit.page": "Page {page} of {pages}",
   "kit.sources": "Where this comes from",
-  "kit.foot":
-    "{title}. Worked out by Keepwright. Spans of days are likely, not sure. Check with your local food-safety authority.",
+  "kit.foot": "{title}. Worked out by Keepwright.",
   "kit.host": "For the host",
   "kit.invented": "Made up for this class: no real home.",
 
@@ -15,6 +14,7 @@ export const kitEnglish = {
   "answer.until": "How long",
   "answer.first": "Do first",
   "answer.range": "The days are a likely span, not a promise. Look, smell and feel.",
+  "answer.season": "{season}: {months}",
   "answer.kitchen": "Worked out for: {kitchen}.",
 
   // The few sources on a page, and all of them on the host's own

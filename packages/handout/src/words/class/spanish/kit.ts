@@ -5,8 +5,7 @@ export const kitSpanish = {
   "kit.title": "Cómo guardar lo que compras",
   "kit.page": "Página {page} de {pages}",
   "kit.sources": "De dónde sale esto",
-  "kit.foot":
-    "{title}. Calculado por Keepwright. Los plazos son probables, no seguros. Pregunta a la autoridad sanitaria de tu zona.",
+  "kit.foot": "{title}. Calculado por Keepwright.",
   "kit.host": "Para quien da la clase",
   "kit.invented": "Inventado para esta clase: no es un hogar real.",
 
@@ -15,6 +14,7 @@ export const kitSpanish = {
   "answer.until": "Cuánto dura",
   "answer.first": "Haz primero",
   "answer.range": "Los días son un plazo probable, no una promesa. Mira, huele y toca.",
+  "answer.season": "{season}: {months}",
   "answer.kitchen": "Pensado para: {kitchen}.",
 
   // Las pocas fuentes de una hoja, y todas en la de quien da la clase
