@@ -1,3 +1,4 @@
+import { commodityOf } from "@keepwright/catalogue";
 import type { Plan, PlannedLot } from "@keepwright/planner";
 import { calendarDate, daysBetween } from "@keepwright/quantities";
 import { type CountedLots, lotAmount } from "../view/amount.js";
@@ -10,6 +11,7 @@ import { wasteLine } from "../view/waste.js";
 import { temperatureWords } from "../words/amounts.js";
 import type { ClassContext } from "./classContext.js";
 import type { Block, ClassDocument } from "./classKit.js";
+import { isAgainst, reasonsPassed } from "./slides/passedOver.js";
 
 /** A household's plan with what is known of its haul. */
 export interface WorkedPlan {
@@ -82,6 +84,26 @@ function placeBlocks(context: ClassContext, worked: WorkedPlan, names: Names): B
   });
 }
 
+/** Things that lie where their own sheets do not advise it: a plan for many weighs waste against taste and against what is told of bulbs. */
+function againstSheets(context: ClassContext, plan: Plan, names: Names): Block[] {
+  const { handout, say, catalogue } = context;
+  const against = plan.lots.filter((lot) => {
+    if (isPast(lot) || lot.form !== "whole") return false;
+    const { belongs } = context.answer(lot.commodity);
+    return lot.stays.some((stay, index) => {
+      const there = context
+        .elsewhere(lot.commodity)
+        .find((one) => one.stays[0]!.placeKind === stay.placeKind);
+      const reasons = there ? reasonsPassed(commodityOf(catalogue, lot.commodity), belongs, there) : [];
+      // What is ripe already has no need to ripen there.
+      return isAgainst(index > 0 ? reasons.filter((one) => one !== "unripe") : reasons);
+    });
+  });
+  if (against.length === 0) return [];
+  const list = handout.speaker.list(against.map(({ id }) => names.get(id) ?? id));
+  return [{ block: "text", text: say("household.against", { names: list }) }];
+}
+
 /** By which day each thing is eaten up, days counted from 1; then what is left over. */
 function eatingLines({ handout, say }: ClassContext, plan: Plan, names: Names): string[] {
   const nameOf = ({ id }: PlannedLot) => names.get(id) ?? id;
@@ -121,6 +143,7 @@ export function householdDocument(context: ClassContext, worked: WorkedPlan): Cl
       { block: "text", text: say("answer.kitchen", { kitchen: kitchenWords(handout, kitchen.name) }) },
       { block: "text", text: say("household.together") },
       ...placeBlocks(context, worked, names),
+      ...againstSheets(context, plan, names),
       { block: "heading", text: speaker.say("heading.eat") },
       { block: "list", mark: "dot", items: eatingLines(context, plan, names) },
       { block: "heading", text: speaker.say("heading.waste") },

@@ -50,6 +50,40 @@ describe("a document of a class kit as PDF", () => {
     expect(textSizes.filter((one) => one < 17.99)).toHaveLength(pages);
   });
 
+  it.each(["caution", "text", "list", "sources", "brief"] as const)(
+    "has no page with the credit alone, whatever it ends with: %s",
+    async (end) => {
+      const lines = ["Careful with this.", "And with that."];
+      const ends: Partial<Record<typeof end, ClassDocument["blocks"][number]>> = {
+        caution: { block: "caution", lines },
+        text: { block: "text", text: lines.join(" ") },
+        list: { block: "list", mark: "dot", items: lines },
+      };
+      const last = ends[end];
+      const told = lines.map((text) => ({ text, standing: "read" as const }));
+      let parted = 0;
+      for (let count = 28; count < 52; count++) {
+        const { bytes, pages } = documentPdf(
+          {
+            ...all,
+            blocks: [
+              ...Array.from({ length: count }, (_, at) => ({ block: "text" as const, text: `Line ${at}.` })),
+              ...(last ? [last] : []),
+            ],
+            sources: end === "sources" ? told : [],
+            brief: end === "brief" ? told : undefined,
+          },
+          options,
+        );
+        if (pages === 1) continue;
+        parted += 1;
+        const { drawn } = await readPdf(bytes);
+        expect(drawn.split("Page 1 of 2")[1], `${count} lines`).toMatch(/that\. .*Invented kit/);
+      }
+      expect(parted).toBeGreaterThan(3);
+    },
+  );
+
   it("sets what is to hang up as one page as large as it allows", () => {
     const places = (count: number): ClassDocument => ({
       ...all,

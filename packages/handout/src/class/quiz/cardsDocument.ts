@@ -35,7 +35,9 @@ export function cardsDocument(context: ClassContext, questions: readonly Questio
     reader: "group",
     title: say("cards.title"),
     subtitle: say("cards.subtitle"),
+    // Cautions first: at the end they might stand alone on a page.
     blocks: [
+      { block: "caution", lines: [say("answer.range"), handout.speaker.say("caution.local")] },
       {
         block: "cards",
         cards: [
@@ -43,7 +45,6 @@ export function cardsDocument(context: ClassContext, questions: readonly Questio
           ...questions.map((question) => questionCard(context, question)),
         ],
       },
-      { block: "caution", lines: [say("answer.range"), handout.speaker.say("caution.local")] },
     ],
     sources: [],
     items,

@@ -49,6 +49,7 @@ const sourcesOf = (context: ClassContext, questions: readonly Question[]) =>
 export function quizDocuments(context: ClassContext, questions: readonly Question[]): ClassDocument[] {
   const { say, handout } = context;
   const items = itemsOf(context, questions);
+  // First: at the end it might stand alone on a page.
   const care: Block = { block: "caution", lines: [handout.speaker.say("caution.local")] };
   return [
     {
@@ -57,7 +58,7 @@ export function quizDocuments(context: ClassContext, questions: readonly Questio
       reader: "group",
       title: say("quiz.title"),
       subtitle: say("quiz.subtitle"),
-      blocks: [...questions.map(choiceBlock), care],
+      blocks: [care, ...questions.map(choiceBlock)],
       sources: [],
       items,
     },
@@ -68,9 +69,9 @@ export function quizDocuments(context: ClassContext, questions: readonly Questio
       title: say("quiz.answers"),
       subtitle: say("kit.host"),
       blocks: [
-        ...questions.map((question, index) => answeredBlock(context, question, index)),
         { block: "text", text: say("answer.range") },
         care,
+        ...questions.map((question, index) => answeredBlock(context, question, index)),
       ],
       sources: sourcesOf(context, questions),
       items,

@@ -57,11 +57,11 @@ export function apartSlides(context: ClassContext): DeckSlide[] {
   ];
 }
 
-/** Which of the kinds go on to ripen at home: the question, and on a slide of its own the answer. Empty where the catalogue settles it for none. */
+/** Which of the kinds go on to ripen at home: the question, and on a slide of its own the answer. Empty where the catalogue settles it for less than two: there is nothing to choose. */
 export function ripeningSlides(context: ClassContext): DeckSlide[] {
   const { say } = context;
   const asked = thoseWith(context, (kind) => ripensAtHome(kind) !== undefined);
-  if (asked.length === 0) return [];
+  if (asked.length < 2) return [];
   const does = (wanted: boolean) =>
     asked.filter((id) => ripensAtHome(commodityOf(context.catalogue, id)) === wanted);
   const plain = { sort: "plain", notes: [] } as const;

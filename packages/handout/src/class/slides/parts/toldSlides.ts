@@ -66,11 +66,9 @@ export const savingSlides = (context: ClassContext): DeckSlide[] =>
     if (!told || told.lines.length === 0) return [];
     return toldSlide(context, {
       id: `saving-${id}`,
-      title: context.say("slides.saving.title", { name: context.title(id) }),
-      parts: [
-        { part: "heading", text: told.heading },
-        { part: "list", mark: "dot", items: told.lines },
-      ],
+      // The star of what is common practice stands at the title: it says the same as the heading on paper.
+      title: `${context.say("slides.saving.title", { name: context.title(id) })}${told.heading.endsWith(" *") ? " *" : ""}`,
+      parts: [{ part: "list", mark: "dot", items: told.lines }],
       headings: [told.heading],
       from: sourcesOf(context, id, ["save", "trimmings"]),
     });
@@ -90,6 +88,7 @@ export function safetySlides(context: ClassContext): DeckSlide[] {
     ...[...times].filter(([, count]) => count > 1).map(([line]) => line),
     ...general.map((key) => handout.speaker.say(key)),
   ]);
+  const last = handout.speaker.say("caution.local");
   const rows = cautions.flatMap(({ id, lines }) => {
     const own = lines.filter((line) => !shared.has(line));
     return own.length > 0 ? [{ name: context.title(id), text: own.join("\n") }] : [];
@@ -99,7 +98,10 @@ export function safetySlides(context: ClassContext): DeckSlide[] {
     ...plain,
     id: "safety",
     title: say("running.part.safety"),
-    parts: [...shared].map((line) => ({ part: "caution", lines: [line] })),
+    parts: [...[...shared].filter((line) => line !== last), last].map((line) => ({
+      part: "caution",
+      lines: [line],
+    })),
     sources: [],
   };
   if (rows.length === 0) return [first];

@@ -5,6 +5,8 @@ export const hostEnglish = {
   "household.title": "One home, one week",
   "household.told": "As told by you.",
   "household.together": "All of this lies in one kitchen at once. So some things go elsewhere than alone.",
+  "household.against":
+    "Their own sheets have these elsewhere: {names}. In a full kitchen the plan loses less this way, but taste may suffer. With room to spare, go by the sheet.",
   "household.lot": "{name}, {amount}: {wrap}.",
   "household.move.ripe": "When ripe, about day {day}, move to “{place}”: {wrap}.",
   "household.move.sooner": "If ripe before day {day}, move to “{place}”: {wrap}.",

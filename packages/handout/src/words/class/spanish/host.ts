@@ -6,6 +6,8 @@ export const hostSpanish = {
   "household.told": "Como tú lo contaste.",
   "household.together":
     "Todo esto está a la vez en una cocina. Por eso algo va en otro lugar que si está solo.",
+  "household.against":
+    "Su propia hoja pone en otro lugar: {names}. En una cocina llena, así se pierde menos, pero el sabor puede bajar. Si hay lugar, sigue la hoja.",
   "household.lot": "{name}, {amount}: {wrap}.",
   "household.move.ripe": "Cuando todo madure, hacia el día {day}, pásalo a “{place}”: {wrap}.",
   "household.move.sooner": "Si todo madura antes del día {day}, pásalo a “{place}”: {wrap}.",
