@@ -55,9 +55,9 @@ function partEvents(context: HandoutContext, plan: Plan, lot: PlannedLot, names:
   return [until, left];
 }
 
-/** Told where it falls into the planned days, or something is still there then. */
-const matters = (plan: Plan, lot: PlannedLot, date: CalendarDate): boolean =>
-  date < addDays(plan.from, plan.days) || lot.leftPortions > 0;
+/** Told where something is still there then: left over, or eaten later in the planned days. */
+const matters = (lot: PlannedLot, date: CalendarDate): boolean =>
+  lot.leftPortions > 0 || lot.eatOn.some((meal) => meal.portions > 0 && meal.date > date);
 
 /**
  * By when each part should be eaten. One event a part whatever ends it: where a plan finds that something may no longer be eaten, the event
@@ -68,6 +68,6 @@ export function untilEvents(context: HandoutContext, plan: Plan, names: Words, k
     .flatMap((lot) =>
       partEvents(context, plan, lot, names, keys.get(lot.id) ?? lot.id).map((event) => ({ lot, event })),
     )
-    .filter(({ lot, event }) => lot.safeUntil !== undefined || matters(plan, lot, event.date))
+    .filter(({ lot, event }) => lot.safeUntil !== undefined || matters(lot, event.date))
     .map(({ event }) => event);
 }
