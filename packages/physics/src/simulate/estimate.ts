@@ -60,6 +60,8 @@ export class Estimator {
   /** The stay that `#difference` still holds for, until the air turns: only where nothing else changes the rates. −1: none. */
   #heldStay = -1;
   readonly #beyond: BeyondHorizon;
+  /** Where each lot is found to end when nothing changes, once it has been asked for. */
+  readonly #unchanged: (End | undefined)[] = [];
 
   constructor(base: Trajectory) {
     this.#base = base;
@@ -137,8 +139,16 @@ export class Estimator {
     return passage;
   }
 
-  /** Where a lot on record would be found to end in this way, without any change: what estimates are compared with. */
-  unchanged(lot: number): End {
+  /** Where a lot on record would be found to end in this way, without any change: what estimates are compared with. Forgets the shift at hand. */
+  #endUnchanged(lot: number): End {
+    const known = this.#unchanged[lot];
+    if (known) return known;
+    const end = this.#foundUnchanged(lot);
+    this.#unchanged[lot] = end;
+    return end;
+  }
+
+  #foundUnchanged(lot: number): End {
     this.#shift.fill(0);
     this.#progressOn(lot, 0, this.#progress);
     for (let day = 0; day < this.#base.inner.samples.length; day++) {
@@ -255,11 +265,11 @@ export class Estimator {
   }
 
   #estimate(lot: number, end: End, unripeShift: number, qualities: number[]): Estimate {
-    const { running, unchanged, grid } = this.#base.inner;
+    const { running, grid } = this.#base.inner;
     const { lot: simulated } = running[lot]!;
     const base = this.#base.lots[lot]!;
     const horizon = grid.steps * grid.stepDays;
-    const later = end.day - unchanged[lot]!.day;
+    const later = end.day - this.#endUnchanged(lot).day;
     const endDay = Number.isNaN(later) ? base.endDay : Math.max(0, base.endDay + later);
     const outcome: LotOutcome = {
       ...base,

@@ -1,9 +1,7 @@
 import { type AirTree, airTree } from "../climate/airTree.js";
-import type { End } from "./beyondHorizon.js";
 import { type CoarseSteps, coarseSteps } from "./coarse.js";
 import { LotCompiler } from "./compiler.js";
 import { type DayAir, dayAirOf } from "./dayAir.js";
-import { Estimator } from "./estimate.js";
 import { type Grid, timeGrid } from "./grid.js";
 import { lotOutcome } from "./outcome.js";
 import { Run } from "./run.js";
@@ -35,8 +33,6 @@ export interface TrajectoryRecord {
   readonly sampleRates: Float64Array;
   /** Step that begins with each whole day of the horizon. */
   readonly dayStarts: readonly number[];
-  /** Where an estimate finds each lot to end when nothing changes, to compare estimates with. */
-  readonly unchanged: readonly End[];
 }
 
 /** Steps beyond the regular ones that the moves of these lots can bring: a cut at each move, and two more to close in on ripeness. */
@@ -67,23 +63,58 @@ export function trajectory(
   const recorder = new TapeRecorder(tree, running, grid.steps + mostCuts(running));
   new Run(tree, grid, running, { daily, listener: recorder }).run();
   const tape = recorder.tape();
-  const samples = sampleSteps(tape, grid, 0.5);
-  const steps = coarseSteps(tape);
-  const air = dayAirOf(tape, steps, tree, grid);
-  const inner: TrajectoryRecord = {
-    compiler,
-    tree,
-    grid,
-    running,
-    tape,
-    steps,
-    samples,
-    air,
-    sampleRates: sampleRates(tape, running, samples, air),
-    dayStarts: sampleSteps(tape, grid, 0),
-    unchanged: [],
+  return {
+    simulation,
+    lots: running.map(lotOutcome),
+    inner: new Recorded({ compiler, tree, grid, running, tape }),
   };
-  const made = { simulation, lots: running.map(lotOutcome), inner };
-  const estimator = new Estimator(made);
-  return { ...made, inner: { ...inner, unchanged: running.map((_, lot) => estimator.unchanged(lot)) } };
+}
+
+type Ran = Pick<TrajectoryRecord, "compiler" | "tree" | "grid" | "running" | "tape">;
+
+/** The record of a run. What only judging changes asks for is worked out when first asked for: of two choices simulated about one is ever gone on from. */
+class Recorded implements TrajectoryRecord {
+  readonly compiler: LotCompiler;
+  readonly tree: AirTree;
+  readonly grid: Grid;
+  readonly running: readonly RunningLot[];
+  readonly tape: Tape;
+  #steps: CoarseSteps | undefined;
+  #samples: readonly number[] | undefined;
+  #air: DayAir | undefined;
+  #sampleRates: Float64Array | undefined;
+  #dayStarts: readonly number[] | undefined;
+
+  constructor({ compiler, tree, grid, running, tape }: Ran) {
+    this.compiler = compiler;
+    this.tree = tree;
+    this.grid = grid;
+    this.running = running;
+    this.tape = tape;
+  }
+
+  get steps(): CoarseSteps {
+    this.#steps ??= coarseSteps(this.tape);
+    return this.#steps;
+  }
+
+  get samples(): readonly number[] {
+    this.#samples ??= sampleSteps(this.tape, this.grid, 0.5);
+    return this.#samples;
+  }
+
+  get air(): DayAir {
+    this.#air ??= dayAirOf(this.tape, this.steps, this.tree, this.grid);
+    return this.#air;
+  }
+
+  get sampleRates(): Float64Array {
+    this.#sampleRates ??= sampleRates(this.tape, this.running, this.samples, this.air);
+    return this.#sampleRates;
+  }
+
+  get dayStarts(): readonly number[] {
+    this.#dayStarts ??= sampleSteps(this.tape, this.grid, 0);
+    return this.#dayStarts;
+  }
 }

@@ -6,7 +6,7 @@ import { stillRipens } from "./candidates.js";
 import { withJoin, withSplit } from "./moves.js";
 import type { Option } from "./options.js";
 import { hopefulCost, limitOfHope } from "./ranked.js";
-import { leastGain, type Search } from "./search.js";
+import { leastGain, lifeThatMatters, type Search } from "./search.js";
 import { isSmall } from "./smallCase.js";
 
 /** Parts a lot may be in: more would be more trouble than a household takes. Declared preference, no source. */
@@ -142,11 +142,23 @@ function splitPart(search: Search, index: number): boolean {
 
 const worthwhile = ({ change }: Split): boolean => change < -leastGain;
 
+/** Lives [d] of parts where taking them apart was tried in vain. */
+const inVain = new WeakMap<Part, number>();
+
+/** Taking it apart was tried in vain, and its air has not changed its life since. */
+function knownInVain({ current, prepared }: Search, index: number): boolean {
+  const then = inVain.get(current.choice.parts[index]!);
+  if (then === undefined || isSmall(prepared.problem)) return false;
+  return Math.abs(current.outcomes[index]!.endDay - then) <= lifeThatMatters * then;
+}
+
 /** Takes a few portions of a lot apart where that helps. */
 export function splitParts(search: Search): boolean {
-  const { length } = search.current.choice.parts;
-  for (let index = 0; index < length; index++) {
+  const { parts } = search.current.choice;
+  for (const [index, part] of parts.entries()) {
+    if (knownInVain(search, index)) continue;
     if (worthSplitting(search, index) && splitPart(search, index)) return true;
+    inVain.set(part, search.current.outcomes[index]!.endDay);
   }
   return false;
 }
