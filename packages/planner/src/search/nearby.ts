@@ -1,6 +1,7 @@
 import { promisingDepartures } from "./departures.js";
 import { better, from, onFrom } from "./downhill.js";
 import type { Evaluation } from "./evaluate.js";
+import { moveGivers } from "./givers.js";
 import { finish, letFollow } from "./improve.js";
 import type { Search } from "./search.js";
 import { promisingSwaps, type Start } from "./swaps.js";
@@ -55,5 +56,6 @@ export function searchNearby(
     starts = undefined;
     inVain = 0;
   }
+  best = moveGivers(search, best);
   return best === start ? best : onFrom(search, best, finish);
 }

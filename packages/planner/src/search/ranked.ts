@@ -40,10 +40,15 @@ export function hopefulCost(
 /** Ethylene [µL/h] at its most below which a part is taken to do its neighbours no harm: an apple gives off tens of times that. */
 const harmless = 0.5;
 
-function harmsNobody({ prepared }: Search, part: Part): boolean {
-  const { produce, commodity, gramsPerPortion } = prepared.problem.lots[part.lot]!;
-  const most = Math.max(...produce.ethyleneRipe.values) * ((part.portions * gramsPerPortion) / 1000);
-  return most < harmless && !prepared.smelling.has(commodity.id);
+/** Whether a part gives off next to nothing of the gas that ripens. */
+export function givesNoGas({ prepared }: Search, part: Part): boolean {
+  const { produce, gramsPerPortion } = prepared.problem.lots[part.lot]!;
+  return Math.max(...produce.ethyleneRipe.values) * ((part.portions * gramsPerPortion) / 1000) < harmless;
+}
+
+function harmsNobody(search: Search, part: Part): boolean {
+  const { problem, smelling } = search.prepared;
+  return givesNoGas(search, part) && !smelling.has(problem.lots[part.lot]!.commodity.id);
 }
 
 /** What the part costs now, with what the others would gain if it were gone [g]: found by taking it away. */
