@@ -16,6 +16,7 @@ const safetySpent = (produce: Produce, share: number): number =>
  * that life at recommended conditions would have brought. Ripeness is held to 0…2, the share to −1…1; below 0 it arrives fresher than is usual.
  *
  * @param believedSpent the share that safe time is counted by, where another is believed than is true
+ * @param state written into and given back; made anew unless given
  */
 export function initialState(
   produce: Produce,
@@ -23,8 +24,9 @@ export function initialState(
   ripeness: number,
   spent: number,
   believedSpent = spent,
+  state: LotState = new Float64Array(stateNames.length),
 ): LotState {
-  const state = new Float64Array(stateNames.length);
+  state.fill(0);
   const share = within(spent, -1, 1);
   state[index.ripeness] = within(ripeness, 0, 2);
   state[index.senescence] = share;

@@ -272,15 +272,14 @@ export class Estimator {
     const later = end.day - this.#endUnchanged(lot).day;
     const endDay = Number.isNaN(later) ? base.endDay : Math.max(0, base.endDay + later);
     const outcome: LotOutcome = {
-      ...base,
       endDay,
       endedBy: end.endedBy,
+      beyondHorizon: endDay > horizon,
       ripeDay:
         base.ripeDay > horizon ? end.ripeDay : shiftedRipeDay(base.ripeDay, simulated.ripeness, unripeShift),
       stayStarts: end.stayStarts ?? base.stayStarts,
-      beyondHorizon: endDay > horizon,
-      daily: [],
       quality: qualities,
+      daily: [],
     };
     const life = Math.max(1, Math.min(base.endDay, endDay));
     const daysOff = this.#movesWithinDay[lot] ? 2 : 1;

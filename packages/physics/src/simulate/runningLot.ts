@@ -51,12 +51,21 @@ export interface RunningLot {
 /** Room for the states and rates of a lot while it runs. */
 export type LotRoom = readonly Float64Array[];
 
-/** One piece of memory for all arrays: making them apart takes longer. */
-export function lotRoom(): LotRoom {
-  const size = stateNames.length;
-  const room = new Float64Array(6 * size);
-  return Array.from({ length: 6 }, (_, index) => room.subarray(index * size, (index + 1) * size));
+const size = stateNames.length;
+const arrays = 6;
+
+/** Rooms for so many lots, in one piece of memory: making the arrays apart takes longer. */
+export function lotRooms(count: number): LotRoom[] {
+  const memory = new Float64Array(count * arrays * size).buffer;
+  return Array.from({ length: count }, (_, lot) =>
+    Array.from({ length: arrays }, (_, array) => {
+      const from = (lot * arrays + array) * size;
+      return new Float64Array(memory, from * Float64Array.BYTES_PER_ELEMENT, size);
+    }),
+  );
 }
+
+export const lotRoom = (): LotRoom => lotRooms(1)[0]!;
 
 /** @param room to be used again once nobody needs the last lot that had it; made anew unless given */
 export function runningLot(
@@ -73,11 +82,8 @@ export function runningLot(
     Float64Array,
     Float64Array,
   ];
-  state.set(
-    lot.state
-      ? carriedState(lot.produce, lot.state)
-      : initialState(lot.produce, lot.form, lot.ripeness, lot.spent, lot.believedSpent),
-  );
+  if (lot.state) state.set(carriedState(lot.produce, lot.state));
+  else initialState(lot.produce, lot.form, lot.ripeness, lot.spent, lot.believedSpent, state);
   return {
     lot,
     stays,

@@ -5,7 +5,7 @@ import { type DayAir, dayAirOf } from "./dayAir.js";
 import { type Grid, timeGrid } from "./grid.js";
 import { lotOutcome } from "./outcome.js";
 import { Run } from "./run.js";
-import type { RunningLot } from "./runningLot.js";
+import { lotRooms, type RunningLot } from "./runningLot.js";
 import { sampleRates, sampleSteps } from "./samples.js";
 import type { LotOutcome, Simulation } from "./simulation.js";
 import { type Tape, TapeRecorder } from "./tape.js";
@@ -58,7 +58,8 @@ export function trajectory(
   if (simulation.lots.some(({ withheld }) => withheld?.ethylene || withheld?.vapour)) {
     throw new RangeError("A record is of whole lots. Use simulate where something is withheld.");
   }
-  const running = simulation.lots.map((lot) => compiler.lot(lot, tree));
+  const rooms = lotRooms(simulation.lots.length);
+  const running = simulation.lots.map((lot, index) => compiler.lot(lot, tree, rooms[index]));
   const daily = simulation.outcome === "ends" ? "nothing" : "state";
   const recorder = new TapeRecorder(tree, running, grid.steps + mostCuts(running));
   new Run(tree, grid, running, { daily, listener: recorder }).run();

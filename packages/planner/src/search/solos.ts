@@ -36,7 +36,9 @@ export class Solos {
   readonly ownAir: SoloAir;
   readonly #closedAir: SoloAir;
   readonly #alikePlaces: readonly number[];
-  readonly #outcomes = new Map<string, LotOutcome>();
+  readonly #outcomes = new Map<string, Map<string, LotOutcome>>();
+  readonly #ofLot = new WeakMap<BoundLot, Map<string, LotOutcome>>();
+  readonly #names = new WeakMap<Programme, string>();
 
   constructor(problem: Problem) {
     this.problem = problem;
@@ -60,16 +62,36 @@ export class Solos {
 
   /** What becomes of a whole lot alone with a programme; every stay `warmer` times its place's spread warmer than usual, safe time still by the usual. */
   outcome(lot: BoundLot, programme: Programme, air: SoloAir = this.ownAir, warmer = 0): LotOutcome {
-    const places = programme.stays.map(
-      ({ place, wrap, until }) => `${this.#alikePlaces[place]}/${wrap}/${JSON.stringify(until)}`,
-    );
-    const prepared = `${programme.leavesOff} ${programme.dried}`;
-    const key = `${alikeLots(lot)} | ${prepared} ${places.join(" > ")} | ${air.name} | ${warmer}`;
-    const known = this.#outcomes.get(key);
+    const outcomes = this.#outcomesOf(lot);
+    const key = `${this.#nameOf(programme)}|${air.name}${warmer}`;
+    const known = outcomes.get(key);
     if (known) return known;
     const outcome = this.#simulate(lot, programme, air, warmer);
-    this.#outcomes.set(key, outcome);
+    outcomes.set(key, outcome);
     return outcome;
+  }
+
+  /** Of all lots like this one. By the lot itself first, which saves spelling it out. */
+  #outcomesOf(lot: BoundLot): Map<string, LotOutcome> {
+    const found = this.#ofLot.get(lot);
+    if (found) return found;
+    const name = alikeLots(lot);
+    const outcomes = this.#outcomes.get(name) ?? new Map<string, LotOutcome>();
+    this.#outcomes.set(name, outcomes);
+    this.#ofLot.set(lot, outcomes);
+    return outcomes;
+  }
+
+  /** A text that is equal for programmes with which the same becomes of a lone lot. */
+  #nameOf(programme: Programme): string {
+    const known = this.#names.get(programme);
+    if (known) return known;
+    let name = `${programme.leavesOff ? "off " : ""}${programme.dried ? "dry " : ""}`;
+    for (const { place, wrap, until } of programme.stays) {
+      name += `${this.#alikePlaces[place]}/${wrap}/${typeof until === "object" ? until.day : until}>`;
+    }
+    this.#names.set(programme, name);
+    return name;
   }
 
   #simulate(lot: BoundLot, programme: Programme, air: SoloAir, warmer: number): LotOutcome {
