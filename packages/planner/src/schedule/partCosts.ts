@@ -1,7 +1,7 @@
 import type { LotOutcome } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Household } from "../problem/kitchen.js";
-import { chancePastBy, wholeLife } from "../rules/lifeLeft.js";
+import { chancesPastBy, wholeLife } from "../rules/lifeLeft.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
 import { eatingHabits, weights } from "../rules/weights.js";
 import { wishCostsOf } from "./wishCosts.js";
@@ -44,12 +44,11 @@ function chances(
   spread: number,
   days: number,
   lastSafe: number,
-): Float64Array {
+): number[] {
   const last = days - 1 + Math.max(eatingHabits.lateDays, eatingHabits.leftOverDays);
-  const past = new Float64Array(last + 1);
-  for (let day = 0; day <= last; day++) {
-    past[day] = day > lastSafe ? 1 : chancePastBy(lot, outcome, spread, day);
-  }
+  const pastBy = chancesPastBy(lot, outcome, spread);
+  const past: number[] = [];
+  for (let day = 0; day <= last; day++) past.push(day > lastSafe ? 1 : pastBy(day));
   return past;
 }
 
@@ -57,7 +56,7 @@ function chances(
  * Quality of what is not past its best, for a portion planned for a day, given the chances: some portions are eaten late
  * (`eatingHabits.lateShare`, `lateDays`). Quality stays as on the last simulated day beyond it.
  */
-function qualityWhenEaten({ quality }: LotOutcome, past: Float64Array, day: number): number {
+function qualityWhenEaten({ quality }: LotOutcome, past: readonly number[], day: number): number {
   const { lateShare, lateDays } = eatingHabits;
   const last = quality.length - 1;
   const onTime = (1 - lateShare) * (1 - past[day]!);

@@ -12,13 +12,14 @@ export function pricedCost(
 ): number {
   let remaining = portions;
   let total = 0;
-  const used = new Uint8Array(costs.length);
+  // Most parts fit on one day: then no day need be crossed out.
+  let used: Uint8Array | undefined;
   while (remaining > 0) {
     let best = -1;
     let least = costLeft;
     for (let day = 0; day < costs.length; day++) {
       const cost = costs[day]! + prices[day]!;
-      if (!used[day] && cost < least) {
+      if (cost < least && !used?.[day]) {
         least = cost;
         best = day;
       }
@@ -26,7 +27,9 @@ export function pricedCost(
     const amount = best < 0 ? remaining : Math.min(limit, remaining);
     total += amount * least;
     remaining -= amount;
-    if (best >= 0) used[best] = 1;
+    if (best < 0 || remaining === 0) continue;
+    used ??= new Uint8Array(costs.length);
+    used[best] = 1;
   }
   return total;
 }

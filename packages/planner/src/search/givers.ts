@@ -24,7 +24,10 @@ function estimated({ current, judge }: Search, all: readonly Going[]): Start {
     current,
     all.map(({ part, option }) => ({ part, like: part, to: partWith(current, part, option) })),
   );
-  const choice = all.reduce((sum, { part, option }) => withProgramme(sum, part, option.programme), current.choice);
+  const choice = all.reduce(
+    (sum, { part, option }) => withProgramme(sum, part, option.programme),
+    current.choice,
+  );
   const name = all.map(({ part, place }) => `${current.choice.parts[part]!.lot}>${place}`).join(" ");
   return { name, choice, change: cost + overflow };
 }
