@@ -84,7 +84,9 @@ describe("a kind asked about", () => {
   });
 
   it("names its sources, common practice as such, for figures and for advice", async () => {
-    const lines = askedSources(context, await loadSourced(), "avocado", guidance.get("avocado"));
+    const lines = askedSources(context, await loadSourced(), "avocado", guidance.get("avocado")).map(
+      ({ text }) => text,
+    );
     expect(lines.some((line) => /storage life.*: .+\(.+\)\.$/i.test(line))).toBe(true);
     expect(lines.some((line) => /signs.*: common practice, no source\.$/i.test(line))).toBe(true);
     expect(lines.join(" ")).not.toMatch(/undefined/);
