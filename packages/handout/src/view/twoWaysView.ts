@@ -85,10 +85,12 @@ function figure(
   const short = mass(grams);
   const figures = { short, grams, low, high };
   if (!range || mass(low) === mass(high)) return { ...figures, words: short, range: "" };
-  const told =
+  const range80 =
     low < nextToNothing
       ? speaker.say("beside.range.upTo", { high: mass(high) })
       : speaker.say("beside.range", { low: mass(low), high: mass(high) });
+  // An average may lie outside the range of most cases: a watermelon that is lost one time in twenty.
+  const told = grams < low || grams > high ? speaker.say("twoWays.mostly", { range: range80 }) : range80;
   return { ...figures, words: speaker.say("twoWays.figure", { value: short, range: told }), range: told };
 }
 

@@ -22,13 +22,14 @@ function addPortion(
   draw: number,
   grams: number,
   eatenOn: number,
+  left: boolean,
   good: (day: number) => boolean,
 ): void {
   for (const [at, evening] of evenings.entries()) {
     const over = at === evenings.length - 1;
     const day = over ? eatenOn : Math.min(evening, eatenOn);
     if (!good(day)) lost[at]![draw]! += grams;
-    else if (eatenOn <= evening) eaten[at]![draw]! += grams;
+    else if (eatenOn <= evening && !left) eaten[at]![draw]! += grams;
   }
 }
 
@@ -66,7 +67,7 @@ export function drawnEvenings(
         const first = firsts[index]![at]!;
         for (let portion = first; portion < first + occasion.portions; portion++) {
           const on = dayEaten(asked, asked.keys[part.lot]!, occasion, portion, draw);
-          addPortion(tally, evenings, draw, lot.gramsPerPortion, on, good);
+          addPortion(tally, evenings, draw, lot.gramsPerPortion, on, occasion.left, good);
         }
       }
     }

@@ -139,6 +139,16 @@ describe("the ranges of the evenings", () => {
     expect(inside.length).toBe(means.length);
   });
 
+  it("count what is left over and good as left, never as eaten, as the figures do", () => {
+    const many = request([lot("potato", 8000), lot("carrot", 900)], smallKitchen(), { people: 1, days: 4 });
+    const { evenings, brought } = layTwoWays({ ...many, plan: planHaul(many), draws: 20 });
+    const { eaten, eatenRange, left, leftRange } = evenings.at(-1)!.planned;
+    expect(left).toBeGreaterThan(0.5 * brought.value);
+    expect(leftRange!.low).toBeGreaterThan(0.5 * brought.value);
+    expect(eaten).toBeLessThan(0.5 * brought.value);
+    expect(eatenRange!.high).toBeLessThan(0.5 * brought.value);
+  });
+
   it("lie in order and within what came home; without draws there are none", () => {
     for (const name of both) {
       for (const { eatenRange, lostRange, leftRange } of sides(drawn, name)) {

@@ -16,5 +16,5 @@ export const kitchenEnglish = {
   "kitchen.portions": "Portions a person eats a day",
   "kitchen.away": "Days nobody eats at home",
   "kitchen.awayNote":
-    "A portion is 80 g of fruit or vegetables; five a day is the usual advice (WHO, 400 g a day; from memory).",
+    "What a portion weighs differs by kind; herbs and other seasonings do not count. Five a day is the usual advice (WHO, 400 g a day; from memory).",
 } as const;

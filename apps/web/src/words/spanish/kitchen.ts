@@ -16,5 +16,5 @@ export const kitchenSpanish = {
   "kitchen.portions": "Porciones por persona al día",
   "kitchen.away": "Días en que nadie come en casa",
   "kitchen.awayNote":
-    "Una porción son 80 g de fruta o verdura; el consejo usual son cinco al día (OMS, 400 g al día; de memoria).",
+    "Lo que pesa una porción depende de la cosa; las hierbas y lo que solo da sabor no cuentan. El consejo usual son cinco al día (OMS, 400 g al día; de memoria).",
 } as const;

@@ -68,7 +68,7 @@ function answerBlocks(context: ClassContext, things: readonly ListedThing[], tol
     ...list(speaker.say("heading.buy"), view.buy),
     ...list(speaker.say("heading.leaveUnbought"), view.leave),
     ...list(speaker.say("heading.buySaves"), view.saves),
-    ...list(speaker.say("heading.buyHow"), [...view.how, say("exercise.noPrices")]),
+    ...list(speaker.say("heading.buyHow"), [...view.how, say("exercise.starchy"), say("exercise.noPrices")]),
     { block: "caution", lines: [...view.cautions, speaker.say("caution.local")] },
   ];
 }

@@ -35,6 +35,8 @@ export const hostEnglish = {
   "exercise.answer.room":
     "The list takes up {sum}. All places hold {room}. But not all places suit all food.",
   "exercise.answer.cut": "This is what is worth buying, as the plan works it out:",
+  "exercise.starchy":
+    "Potatoes and other starchy roots count as portions here. Advice to eat five a day often leaves them out.",
   "exercise.noPrices": "There are no prices here: we have no source for them. Use those of your own shop.",
   "exercise.figure.portion": "portion",
   "exercise.figure.room": "room it takes",

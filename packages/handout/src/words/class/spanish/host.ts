@@ -35,6 +35,8 @@ export const hostSpanish = {
   "exercise.answer.room":
     "La lista ocupa {sum}. En todos los lugares caben {room}. Pero no todo lugar sirve para todo.",
   "exercise.answer.cut": "Esto es lo que conviene comprar, según el plan:",
+  "exercise.starchy":
+    "Aquí las papas y otras raíces con almidón cuentan como porciones. El consejo de cinco al día casi siempre las deja fuera.",
   "exercise.noPrices": "Aquí no hay precios: no tenemos una fuente. Usa los de tu tienda.",
   "exercise.figure.portion": "porción",
   "exercise.figure.room": "espacio que ocupa",
