@@ -17,8 +17,8 @@ export interface RivalNames {
 /** Most other lots that are named as losing by it. */
 const mostNamed = 3;
 
-/** Least cost told in grams [g]: a kitchen scale hardly shows less. Declared, no source. */
-const leastTold = 5;
+/** A part of the objective below this [g] is not spoken of: a bite is more. */
+const leastTold = 1;
 
 /** Share of a life below which what neighbours take there is not spoken of. */
 const worthTelling = 0.02;
