@@ -4,6 +4,7 @@ import { namedLots } from "../arrangement/namedLots.js";
 import { type Finding, HappenedError } from "../problem/inputError.js";
 import type { VentSetting } from "../problem/kitchen.js";
 import { shownValue } from "../problem/schemaFindings.js";
+import { hasSafeTime } from "../rules/underControl.js";
 import type { Happened, HappenedLot } from "./happened.js";
 import type { Previous } from "./previous.js";
 
@@ -61,8 +62,22 @@ function dayOf({ plan }: Previous, on: string, date: string, thing: string, fiel
   }
 }
 
+/** Cut produce that is said to lie out of the refrigerator today: its safe time is counted in hours there, which nobody should guess. */
+function isLyingWarm(
+  problem: Previous["problem"],
+  { place, since, hoursOut }: HappenedLot,
+  on: string,
+  lots: readonly Previous["problem"]["lots"][number][],
+  cutSince: boolean,
+): boolean {
+  const told = place === undefined ? undefined : placeNamed(problem, place);
+  if (!told || told.cold || hoursOut !== undefined || (since !== undefined && since < on)) return false;
+  return cutSince || lots.some(hasSafeTime);
+}
+
 function stateFindings(
   { problem, plan }: Previous,
+  on: string,
   said: HappenedLot,
   parts: readonly number[],
   thing: string,
@@ -80,6 +95,14 @@ function stateFindings(
   if (said.hoursOut !== undefined && !cutSince && lots.some(({ form }) => !form.cut)) {
     const remedy = `Say "cut" with the day it was cut, or take "hoursOut" out.`;
     findings.push({ thing, value: "hours out of the refrigerator count for cut produce only", remedy });
+  }
+  if (isLyingWarm(problem, said, on, lots, cutSince)) {
+    const remedy = `Say for how many hours, "hoursOut", as in: left the salad out for 1 hour; or since which day before today, "since".`;
+    findings.push({
+      thing,
+      value: "it is cut and lies out of the refrigerator, since when is not told",
+      remedy,
+    });
   }
   const wraps = ["none", ...problem.kitchen.wraps];
   if (said.wrap !== undefined && !wraps.includes(said.wrap)) {
@@ -105,7 +128,7 @@ function bindLot(
     .map(({ lot }) => partsNamed(previous, lot))
     .flatMap((named) => (isFinding(named) ? [] : named));
   const cutSince = parts.every((part) => cutToo.includes(part));
-  const findings = stateFindings(previous, said, parts, thing, cutSince);
+  const findings = stateFindings(previous, on, said, parts, thing, cutSince);
   const place = said.place === undefined ? undefined : placeNamed(previous.problem, said.place);
   if (said.place !== undefined && !place) findings.push(unknownPlace(previous.problem, thing, said.place));
   const days = (["since", "cut"] as const).map((field) => {

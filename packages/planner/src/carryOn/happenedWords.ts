@@ -71,7 +71,13 @@ export const ripenessEndings: readonly (readonly [RipenessWord, RegExp])[] = [
 export const spoiledEnding =
   /\s*\b(?:(?:is|are|was|were|has|have)\s+(?:all\s+|completely\s+)?(?:gone\s+)?(?:bad|off)|(?:(?:has|have)\s+)?(?:went|gone|turned)\s+(?:bad|off|mou?ldy|slimy|rotten|mushy)|(?:(?:is|are|está|están|estan)\s+)?(?:all\s+|completely\s+|muy\s+)?(?:rotten|rotted|spoiled|spoilt|mou?ldy|slimy|mushy|podrid[oa]s?|con moho|babos[oa]s?|echad[oa]s? a perder)|se ech(?:ó|aron) a perder|se pudri(?:ó|eron))\s*(?:now|already|ya)?$/u;
 /** A line that says that something is not so: nothing is thrown out for it. */
-export const denied = /(?:^|\s)(?:not|no|isn['’]t|aren['’]t|never|nunca)\s/u;
+export const denied =
+  /(?:^|\s)(?:not|no|none|no longer|isn['’]t|aren['’]t|wasn['’]t|weren['’]t|never|nothing|barely|hardly|nearly|almost|nunca|nada|ningun[oa]?|ya no|apenas|casi)(?=\s|$)/u;
+/** Words that part a line into what is so and what is not: each has to be told on its own. */
+export const excepted = /(?:^|\s)(?:but|except(?: for)?|apart from|pero|menos|salvo|excepto)(?=\s|$)/u;
+/** Words of a day or a time that are left over once a day has been read. */
+export const timeLeftOver =
+  /(?:^|\s)(?:ago|days?|weeks?|months?|yesterday|today|morning|evening|night|noon|before|last|hace|ayer|anteayer|antier|antes|días?|semanas?|mes(?:es)?|mañana|tarde|noche)(?=\s|$)/u;
 /** How a line ends that says that nothing is left. */
 export const goneEnding = /\s*\b(?:is|are|está|están)?\s*(?:all )?(?:gone|finished|used up|acabad[oa]s?)$/u;
 /** Whom it was given to, at the end of a line. */
@@ -137,7 +143,7 @@ export const toPlace =
 /** For how long it lay somewhere, at the end of a line. */
 export const hoursLying = /\s+(?:for|por|durante)?\s*(\d+(?:[.,]\d+)?|an?|una)\s*(?:hours?|hrs?|h|horas?)$/u;
 export const hoursOut =
-  /\s*\b(?:out|fuera)\b(?:\s+(?:on|in|at|en|sobre)\s+\D+?(?=\s+(?:for|por|durante)\s))?(?:\s+(?:for|of the (?:fridge|refrigerator) for|por|durante))?\s*(\d+(?:[.,]\d+)?|an?|una)\s*(?:hours?|hrs?|h|horas?)\b.*$/u;
+  /\s*\b(?:out|fuera)\b(?:\s+(?:on|in|at|en|sobre)\s+\D+?(?=\s+(?:for|por|durante)\s))?(?:\s+(?:for|of the (?:fridge|refrigerator) for|por|durante))?\s*(\d+(?:[.,]\d+)?|an?|una)\s*(?:hours?|hrs?|h|horas?)(?:\s+(?:today|yesterday|hoy|ayer))?$/u;
 export const dayWords =
   /\s*\b(?:(?:(?:since|desde)\s+)?(?:(today|hoy|this morning|esta mañana)|(yesterday|ayer|last night|anoche))|(\d{1,2})\s+days?\s+ago|hace\s+(\d{1,2})\s+días?|(?:on|since|el|desde)\s+(\S+))$/u;
 export const ateNothing =

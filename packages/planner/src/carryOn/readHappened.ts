@@ -49,6 +49,14 @@ function understood({ catalogue }: HappenedContext, phrase: string): UnderstoodL
   const lots = items.filter((item): item is UnderstoodLot => item.kind === "lot");
   if (lots.length === 0)
     throw new Unreadable(`${shownValue(phrase)} names no kind of produce that is known`, examples);
+  // No part of a line is passed over: what stands beside a kind that is known counts too.
+  const other = items.find((item) => item.kind !== "lot");
+  if (other) throw new Unreadable(`${shownValue(other.typed)} is not understood`, examples);
+  for (const { questions } of lots) {
+    const strange = questions.find(({ ask }) => ask === "what is this");
+    if (strange && "word" in strange)
+      throw new Unreadable(`${shownValue(strange.word)} is not understood`, examples);
+  }
   return lots;
 }
 
@@ -96,17 +104,28 @@ function amountsOf(context: HappenedContext, phrase: string): { lot: string; amo
         `${shownValue(phrase)} tells of a day to come`,
         "Write what has happened by now; a day it is wanted for is told when it comes home.",
       );
-    const strange = item.questions.find(({ ask }) => ask === "what is this");
-    if (strange && "word" in strange)
-      throw new Unreadable(`${shownValue(strange.word)} is not understood`, examples);
     const counted: HappenedAmount = pieces === undefined ? { grams } : { pieces, grams };
     const amount = told ?? (item.assumed.includes("usual amount") ? "all" : counted);
     return { lot: kindInPlan(context, item), amount };
   });
 }
 
-const namesOf = (context: HappenedContext, phrase: string): string[] =>
-  amountsOf(context, bare(phrase).replace(words.everything, "")).map(({ lot }) => lot);
+/** Lots of which something is told that holds for all of them: no part of one, and no day but the one that is told. */
+function namesOf(context: HappenedContext, phrase: string): string[] {
+  const named = bare(phrase).replace(words.everything, "");
+  if (words.timeLeftOver.test(named))
+    throw new Unreadable(
+      `it is not clear since which day, in ${shownValue(phrase)}`,
+      "Write the day as: cut the melon 2 days ago, or: cut the melon on 2026-06-14.",
+    );
+  return amountsOf(context, named).map(({ lot, amount }) => {
+    if (amount === "all") return lot;
+    throw new Unreadable(
+      `${shownValue(phrase)} tells an amount, and this can be told of all of it only`,
+      "Leave the amount out; or say of a part that it was eaten, given away or thrown out.",
+    );
+  });
+}
 
 /** A day at the end of a line, taken off it. */
 function dayAtEnd({ on }: HappenedContext, line: string): { rest: string; date?: string } {
@@ -201,6 +220,9 @@ function stateLine(context: HappenedContext, line: string): Record<string, unkno
   const lies = words.lies.exec(line);
   if (lies) return movedLots(context, line.replace(words.lies, " "));
   const ripe = words.ripenessEndings.find(([, pattern]) => pattern.test(line));
+  const said = ripe?.[1] ?? words.goodEnding;
+  if (words.denied.test(line.replace(said, "")))
+    throw new Unreadable("it says what is not so", "Write what is so: kale still good; avocados unripe.");
   const name = (pattern: RegExp) => line.replace(pattern, "").replace(words.isWords, "");
   if (ripe) return namesOf(context, name(ripe[1])).map((lot) => ({ lot, ripeness: ripe[0] }));
   if (words.goodEnding.test(line))
@@ -211,6 +233,8 @@ function stateLine(context: HappenedContext, line: string): Record<string, unkno
 const fieldOf = { ate: "eaten", "threw out": "thrownOut", "gave away": "givenAway" } as const;
 
 function readLine(context: HappenedContext, line: string, into: ReadAccount): void {
+  if (words.excepted.test(line))
+    throw new Unreadable("it says what is so and what is not in one line", "Write a line for each thing.");
   if (words.ateNothing.test(line)) {
     into.followed = false;
     return;

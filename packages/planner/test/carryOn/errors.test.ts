@@ -20,7 +20,7 @@ describe("what is told of something that the plan takes to be eaten", () => {
   const id = eaten.request.haul.lots.find(({ commodity }) => commodity === "cantaloupe")!.id;
 
   it.each<[string, object]>([
-    ["where it lies", { place: "counter" }],
+    ["where it lies", { place: "counter", since: "2026-06-14" }],
     ["how long it was out", { hoursOut: 3 }],
     ["that it is still good", { seenGood: true }],
     ["what is around it", { wrap: "none" }],
@@ -34,6 +34,27 @@ describe("what is told of something that the plan takes to be eaten", () => {
     const left = later(eaten, 3, { lots: [{ lot: id, left: { grams: 200 }, hoursOut: 3 }] });
     expect(left.haul.lots.some((one) => one.id === id)).toBe(true);
     expect(() => later(eaten, 3, { lots: [{ lot: id, eaten: "all", hoursOut: 3 }] })).not.toThrow();
+  });
+});
+
+describe("cut produce that lies out of the refrigerator", () => {
+  const melon = begin(
+    request([lot("cantaloupe", 2000, { form: "cut" }), lot("apple", 900)], undefined, { people: 1, days: 6 }),
+  );
+  const id = melon.request.haul.lots.find(({ commodity }) => commodity === "cantaloupe")!.id;
+  const lying = (of: object) =>
+    later(melon, 1, { lots: [{ lot: id, eaten: "none", place: "counter", ...of }] });
+
+  it.each([
+    ["since some time today", { since: "2026-06-14" }],
+    ["since nobody says when", {}],
+  ])("is asked about: %s", (_, of) => {
+    expect(() => lying(of)).toThrow(/out of the refrigerator, since when is not told.*how many hours/);
+  });
+
+  it("counts by the hours, or by the day before, that are told", () => {
+    expect(() => lying({ hoursOut: 1 })).not.toThrow();
+    expect(() => lying({ since: "2026-06-13" })).not.toThrow();
   });
 });
 

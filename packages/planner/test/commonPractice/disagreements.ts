@@ -5,10 +5,10 @@ export interface Disagreement {
 }
 
 export const disagreements: Readonly<Record<string, Disagreement>> = {
-  "apples apart from leafy greens": {
+  "apples apart from citrus": {
     followed: 7,
     why:
-      "Once, for four people with a cellar, apples lie on the refrigerator's shelf with lettuce and spinach in bags with holes. What the apples' gas costs the greens there is counted; of the plans that were looked at this one costs least all " +
+      "Once, for four people with a cellar, apples lie in the cellar with oranges and lemons, which lose less by their gas than the greens in the refrigerator would. What it costs them is counted; of the plans that were looked at this one costs least all " +
       "the same. In the seven others they lie apart, not because the planner is told so.",
   },
   "onions in the cool dark place": {
