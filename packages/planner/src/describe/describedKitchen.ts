@@ -103,7 +103,8 @@ const drawerIds: readonly (readonly string[])[] = [
 
 function insideRefrigerator(answers: KitchenAnswers, litres: number, cold: number): readonly Place[] {
   const share = litres / figure.refrigeratorLitres.value;
-  const rounded = (ordinary: number) => Math.round(ordinary * share * 10) / 10;
+  // Never nothing: of a refrigerator of one litre the door would round to a place without room, which no kitchen may have.
+  const rounded = (ordinary: number) => Math.max(0.1, Math.round(ordinary * share * 10) / 10);
   const small = answers.refrigerator === "hip";
   const usual = small ? ([] as const) : (["unknown", "unknown"] as const);
   const drawers = answers.drawers ?? usual;

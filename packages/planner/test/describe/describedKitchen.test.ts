@@ -158,6 +158,12 @@ describe("any answers", () => {
     { requiredKeys: [] },
   ) as fc.Arbitrary<KitchenAnswers>;
 
+  it("give a kitchen that the check accepts for the smallest refrigerator there may be", () => {
+    const { kitchen, faults } = made({ refrigerator: "litres", litres: "1" });
+    expect(faults).toEqual([]);
+    expect(checkKitchen(kitchen)).toMatchObject({ ok: true });
+  });
+
   it("either have a fault or give a kitchen that the check accepts", () => {
     fc.assert(
       fc.property(answers, (each) => {

@@ -14,7 +14,7 @@ export const twoWaysWords = {
     "Both ways, what is cut is kept cold and covered, and the same people eat at the same pace, each thing on the day that suits it best; one portion in {late} is eaten {days} days late. The only difference is where things lie, in what, and what is done to them first.",
   "twoWays.model": "All of this is worked out by the model. It was not measured in a real kitchen.",
   "twoWays.draws":
-    "{count, plural, one {The ranges come from carrying both ways out # time in the model.} other {The ranges come from carrying both ways out # times in the model, with temperatures, ages, luck and late meals drawn by chance: in 8 cases of 10 it was between the two figures. The figure before them is the average: a big thing that is seldom lost lifts it.}}",
+    "{count, plural, one {The ranges come from carrying both ways out # time in the model.} other {The ranges come from carrying both ways out # times in the model, with temperatures, ages, luck and late meals drawn by chance: in 8 cases of 10 it was between the two figures.}}",
   "twoWays.unsorted": "Unsorted",
   "twoWays.told": "As it lies",
   "twoWays.planned": "Planned",

@@ -14,7 +14,7 @@ export const twoWaysSpanish = {
     "De las dos maneras, lo cortado se guarda al frío y con tapa, y las mismas personas comen al mismo paso, cada cosa el día que más le conviene; una de cada {late} porciones se come con {days} días de atraso. La única diferencia es dónde están las cosas, en qué, y qué se les hace antes.",
   "twoWays.model": "Todo esto lo calcula el modelo. No se midió en una cocina de verdad.",
   "twoWays.draws":
-    "{count, plural, one {Los rangos vienen de llevar a cabo las dos maneras # vez en el modelo.} other {Los rangos vienen de llevar a cabo las dos maneras # veces en el modelo, con temperaturas, edades, suerte y comidas atrasadas al azar: en 8 de cada 10 casos estuvo entre las dos cifras. La cifra que va antes es el promedio: algo grande que se pierde pocas veces la sube.}}",
+    "{count, plural, one {Los rangos vienen de llevar a cabo las dos maneras # vez en el modelo.} other {Los rangos vienen de llevar a cabo las dos maneras # veces en el modelo, con temperaturas, edades, suerte y comidas atrasadas al azar: en 8 de cada 10 casos estuvo entre las dos cifras.}}",
   "twoWays.unsorted": "Sin orden",
   "twoWays.told": "Como está",
   "twoWays.planned": "Con plan",
