@@ -175,15 +175,18 @@ function movedLots(context: HappenedContext, phrase: string): Moved[] {
   throw new Unreadable(`${shownValue(phrase)} names no place of the kitchen`, `Name one of: ${places}.`);
 }
 
+/** Hours as they are written: a number, or the word for one. */
+function hoursTold([, written]: RegExpExecArray): number {
+  const told = Number(written!.replace(",", "."));
+  return Number.isFinite(told) ? told : 1;
+}
+
 function leftOut(context: HappenedContext, phrase: string): Record<string, unknown>[] {
   const found = words.hoursOut.exec(phrase);
   if (!found)
     throw new Unreadable("it is not told for how many hours", "Write: left the salad out for 2 hours.");
-  const told = Number(found[1]!.replace(",", "."));
-  return namesOf(context, phrase.slice(0, found.index)).map((lot) => ({
-    lot,
-    hoursOut: Number.isFinite(told) ? told : 1,
-  }));
+  const hoursOut = hoursTold(found);
+  return namesOf(context, phrase.slice(0, found.index)).map((lot) => ({ lot, hoursOut }));
 }
 
 /** “left the kale on the counter since yesterday”, “left the melon on the table for 3 hours”. Nobody guesses how long: what is cut has hours only. */
@@ -193,8 +196,8 @@ function leftLying(context: HappenedContext, phrase: string): Record<string, unk
   const place = context.places.find(({ id }) => moved.some((one) => one.place === id));
   const cold = place !== undefined && /^(?:refrigerator|crisper)/.test(place.kind);
   if (hours && !cold) {
-    const told = Number(hours[1]!.replace(",", "."));
-    return moved.map(({ lot }) => ({ lot, hoursOut: Number.isFinite(told) ? told : 1 }));
+    const hoursOut = hoursTold(hours);
+    return moved.map(({ lot }) => ({ lot, hoursOut }));
   }
   if (moved.every(({ since }) => since !== undefined) || cold) return moved;
   throw new Unreadable(
