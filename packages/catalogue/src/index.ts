@@ -23,6 +23,7 @@ export * from "./load.js";
 export * from "./loadFigures.js";
 export * from "./loadGuidance.js";
 export * from "./loadSourced.js";
+export * from "./safetyLimit.js";
 export * from "./schema.js";
 export * from "./season.js";
 export * from "./tables.js";

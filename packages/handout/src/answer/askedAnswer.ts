@@ -1,6 +1,6 @@
 import { type Catalogue, commodityOf } from "@keepwright/catalogue";
 import { produceFromCommodity } from "@keepwright/physics";
-import { agreeingPreparation, type Kitchen } from "@keepwright/planner";
+import { agreeingPreparation, isTooWarm, type Kitchen } from "@keepwright/planner";
 import { type Apart, apartOf } from "./apart.js";
 import { cautionsOf } from "./cautionsOf.js";
 import type { AnsweredPlace } from "./itemAnswer.js";
@@ -41,10 +41,8 @@ export const isOfCut = (caution: string): boolean => ofCut.includes(caution);
 const inRefrigerator = (kitchen: Kitchen): boolean =>
   kitchen.places.some(({ kind }) => kind.startsWith("refrigerator") || kind === "crisper drawer");
 
-function tooWarm({ refrigerators }: Kitchen, { safety }: Catalogue): boolean {
-  const limit = safety.get("refrigerator-at-most")?.value;
-  return limit !== undefined && refrigerators.some(({ temperature }) => temperature > limit);
-}
+const tooWarm = ({ refrigerators }: Kitchen, catalogue: Catalogue): boolean =>
+  refrigerators.some((one) => isTooWarm(one, catalogue));
 
 function cautionsIn(
   cautions: readonly string[],

@@ -1,3 +1,4 @@
+import { exactLimit } from "@keepwright/catalogue";
 import type { PlannedLot } from "../problem/plan.js";
 import { type PlanFault, unless } from "./fault.js";
 import { kindOf, lotOf, placeOf, type Subject } from "./subject.js";
@@ -112,7 +113,8 @@ export const freezing = (subject: Subject): PlanFault[] =>
 
 /** Cautions every plan with such a haul in such a kitchen must carry. */
 export const cautionsGiven = ({ plan, haul, kitchen, catalogue }: Subject): PlanFault[] => {
-  const limitOf = catalogue.safety.get("refrigerator-at-most")?.value ?? Number.NEGATIVE_INFINITY;
+  const limit = catalogue.safety.get("refrigerator-at-most");
+  const most = limit === undefined ? Number.NEGATIVE_INFINITY : exactLimit(limit);
   const needed = [
     "local",
     ...(haul.lots.some(
@@ -121,9 +123,7 @@ export const cautionsGiven = ({ plan, haul, kitchen, catalogue }: Subject): Plan
     )
       ? ["cut-produce"]
       : []),
-    ...(kitchen.refrigerators.some(({ temperature }) => temperature > limitOf)
-      ? ["refrigerator-too-warm"]
-      : []),
+    ...(kitchen.refrigerators.some(({ temperature }) => temperature > most) ? ["refrigerator-too-warm"] : []),
   ];
   return needed.flatMap((name) =>
     unless(plan.cautions.includes(name), "cautions", "cautions", "not given", name),

@@ -1,9 +1,20 @@
+import { type Catalogue, exactLimit } from "@keepwright/catalogue";
 import type { Finding } from "./inputError.js";
-import type { Kitchen } from "./kitchen.js";
+import type { Kitchen, Refrigerator } from "./kitchen.js";
 import { shownValue } from "./schemaFindings.js";
 
-/** Warmest refrigerator [°C] not warned about: 40 °F (FDA consumer advice, from memory). Local codes may ask for less. */
-export const warmestSafeRefrigerator = 4.4;
+/** Warmest refrigerator not warned about: 40 °F (FDA consumer advice, from memory), told as 4.4 °C. Local codes may ask for less. */
+const limit = { value: 4.4, fahrenheit: 40 };
+/** The same [°C], not rounded. */
+export const warmestSafeRefrigerator = exactLimit(limit);
+
+/** Whether a refrigerator is too warm for food that can spoil dangerously, by the catalogue's limit where it has one. */
+export function isTooWarm(
+  { temperature }: Pick<Refrigerator, "temperature">,
+  catalogue?: Pick<Catalogue, "safety">,
+): boolean {
+  return temperature > exactLimit(catalogue?.safety.get("refrigerator-at-most") ?? limit);
+}
 
 /** Largest difference [°C] between a counter and its room that is not asked about. Inferred: sun or a stove nearby. */
 const counterOffset = 5;
@@ -11,11 +22,11 @@ const counterOffset = 5;
 /** What can be planned with but deserves a second look. */
 export function kitchenWarnings(kitchen: Kitchen): Finding[] {
   const warm = kitchen.refrigerators
-    .filter((one) => one.temperature > warmestSafeRefrigerator)
+    .filter((one) => isTooWarm(one))
     .map((one) => ({
       thing: `refrigerator ${shownValue(one.id)}`,
       value: `${one.temperature} °C`,
-      remedy: `Set it to ${warmestSafeRefrigerator} °C or less: above that, food that can spoil dangerously is not safe for long.`,
+      remedy: `Set it to ${limit.value} °C (${limit.fahrenheit} °F) or less: above that, food that can spoil dangerously is not safe for long.`,
     }));
   const places = kitchen.places.flatMap((place) => {
     const thing = `place ${shownValue(place.id)}`;

@@ -1,5 +1,5 @@
 import type { BoundLot } from "../problem/bindHaul.js";
-import { warmestSafeRefrigerator } from "../problem/kitchenWarnings.js";
+import { isTooWarm } from "../problem/kitchenWarnings.js";
 import type { PlannedLot } from "../problem/plan.js";
 import type { Problem } from "../problem/problem.js";
 import { hasSafeTime } from "./underControl.js";
@@ -7,8 +7,7 @@ import { hasSafeTime } from "./underControl.js";
 const anyLot = (problem: Problem, holds: (lot: BoundLot) => boolean): boolean => problem.lots.some(holds);
 
 function refrigeratorTooWarm({ kitchen, catalogue }: Problem): boolean {
-  const limit = catalogue.safety.get("refrigerator-at-most")?.value ?? warmestSafeRefrigerator;
-  return kitchen.refrigerators.some(({ temperature }) => temperature > limit);
+  return kitchen.refrigerators.some((one) => isTooWarm(one, catalogue));
 }
 
 /** Leaves said to be washed, or sold so. */

@@ -1,5 +1,8 @@
+import { catalogue as bundledCatalogue } from "@keepwright/catalogue";
 import type { LotOutcome } from "@keepwright/physics";
+import { celsiusFromFahrenheit } from "@keepwright/quantities";
 import { describe, expect, it } from "vitest";
+import { isTooWarm } from "../../src/problem/kitchenWarnings.js";
 import type { Part, Programme } from "../../src/problem/programme.js";
 import { litresInStay, occupancy, overfull, stayOnDay } from "../../src/rules/capacity.js";
 import { cautions } from "../../src/rules/cautions.js";
@@ -212,5 +215,16 @@ describe("cautions", () => {
     );
     expect(names.at(-1)).toBe("local");
     expect(names).not.toContain("refrigerator-too-warm");
+  });
+});
+
+describe("a refrigerator that is too warm", () => {
+  // FDA consumer advice, from memory: 40 °F or below. Entered in °F it is 4.444 °C, told as 4.4 °C.
+  it("is one above 40 °F as published, not one set to just that", () => {
+    const just = celsiusFromFahrenheit(40);
+    for (const catalogue of [undefined, bundledCatalogue()]) {
+      expect(isTooWarm({ temperature: just }, catalogue)).toBe(false);
+      expect(isTooWarm({ temperature: just + 0.01 }, catalogue)).toBe(true);
+    }
   });
 });

@@ -1,5 +1,5 @@
 import { type HandoutContext, kitchenWords, limitWords, temperatureWords } from "@keepwright/handout";
-import { type Kitchen, warmestSafeRefrigerator } from "@keepwright/planner";
+import { isTooWarm, type Kitchen, warmestSafeRefrigerator } from "@keepwright/planner";
 import { Cautions } from "../Cautions.js";
 import { type KitchenSay, useKitchenWords } from "./kitchenWords.js";
 
@@ -20,7 +20,7 @@ export function warningLines(say: KitchenSay, kitchen: Kitchen, context: Handout
   const degrees = (celsius: number) => temperatureWords(speaker, units, celsius, 1);
   const limit = context.catalogue.safety.get("refrigerator-at-most") ?? { value: warmestSafeRefrigerator };
   const warm = kitchen.refrigerators
-    .filter(({ temperature }) => temperature > warmestSafeRefrigerator)
+    .filter((one) => isTooWarm(one, context.catalogue))
     .map(({ temperature }) =>
       say("warn.warm", { value: degrees(temperature), most: limitWords(speaker, units, limit) }),
     );
