@@ -100,8 +100,8 @@ const side = (context: HandoutContext, day: SideDay): TwoWaysSide => ({
   left: figure(context, day.left, day.leftRange),
 });
 
-/** Share of a lot that still lies, since some is eaten late, above which it is told as eaten but for a rest. */
-const stillLate = 0.05;
+/** Share of a lot that was lost, or still lies since some is eaten late, above which it is not told as eaten altogether. Declared preference, no source. */
+const notEaten = 0.05;
 
 function cell(
   context: HandoutContext,
@@ -114,7 +114,7 @@ function cell(
   const words =
     state === "going" || state === "past its best"
       ? speaker.say(`twoWays.state.${state}`, { ending })
-      : state === "eaten" && left > stillLate * (eaten + lost + left)
+      : state === "eaten" && lost + left > notEaten * (eaten + lost + left)
         ? speaker.say("twoWays.state.mostly eaten")
         : speaker.say(`twoWays.state.${state}`);
   const where = places.map((place) => names.get(place) ?? plainText(place));

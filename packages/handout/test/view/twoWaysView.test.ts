@@ -52,6 +52,16 @@ describe("one haul laid two ways, in words", () => {
     }
   });
 
+  it("says that all of a thing is eaten only where next to none of it is lost or left", () => {
+    const cells = english.evenings.flatMap(({ rows }) =>
+      rows.flatMap(({ unsorted, planned }) => [unsorted, planned]),
+    );
+    const done = cells.filter(({ state }) => state === "eaten");
+    const share = ({ eaten, lost, left }: (typeof cells)[number]) => eaten / (eaten + lost + left);
+    expect(new Set(done.map(({ words }) => words))).toEqual(new Set(["eaten", "mostly eaten"]));
+    for (const cell of done) expect(cell.words).toBe(share(cell) < 0.95 ? "mostly eaten" : "eaten");
+  });
+
   it("keeps its rows in one order, what gains most by the plan first", () => {
     const names = english.evenings.map(({ rows }) => rows.map(({ name }) => name).join());
     expect(new Set(names).size).toBe(1);

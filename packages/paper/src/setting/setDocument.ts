@@ -22,12 +22,14 @@ export interface DocumentPdf extends SetPages {
 
 /** Sizes of text [pt]. Large print is never below 18 pt; the others are declared preferences, no source: see the decision record on the class kit. */
 export const documentSizes: Readonly<Record<PrintSize, number>> = { ordinary: 12, large: 18 };
-/** Tried for what is to hang on a wall as one page, the largest that fits; and for what is taken home, where a little smaller spares a second page. */
+/** Tried for what is to be one page: what hangs on a wall, in the largest that fits, and what is taken home. */
 const onePageSizes: Readonly<Partial<Record<ClassDocument["sort"], readonly number[]>>> = {
   places: [18, 17, 16, 15, 14, 13, 12, 11, 10],
   answer: [12, 11.5, 11, 10.5, 10],
   household: [12, 11.5, 11, 10.5, 10],
 };
+/** Tried for all else, where a little smaller spares a page with next to nothing on it. */
+const sparingSizes: readonly number[] = [11.5, 11];
 
 /** Sources as they stand on the page: each in runs of one language. */
 const runsOf = (lines: readonly MarkedLine[]) => lines.map(lineRuns);
@@ -65,15 +67,20 @@ interface Fitted {
   readonly first: Typeset;
 }
 
-/** What is to be one page is set as large as the page allows; all else in the size of the print. */
+/** What is to be one page is set as large as the page allows; all else in the size of the print, or a little smaller where that spares a page. */
 function fitted({ sort }: ClassDocument, { print }: DocumentOptions, set: Set): Fitted {
   const sizes = print === "ordinary" ? (onePageSizes[sort] ?? []) : [];
   for (const textSize of sizes) {
     const first = set(textSize, []);
     if (first.pages === 1) return { textSize, first };
   }
-  const textSize = documentSizes[print];
-  return { textSize, first: set(textSize, []) };
+  const usual = { textSize: documentSizes[print], first: set(documentSizes[print], []) };
+  if (print === "large" || usual.first.pages === 1) return usual;
+  for (const textSize of sparingSizes) {
+    const first = set(textSize, []);
+    if (first.pages < usual.first.pages) return { textSize, first };
+  }
+  return usual;
 }
 
 /** A document of a class kit as PDF/UA-1. Throws PaperError where a character cannot be printed, or for any warning of the typesetter. */

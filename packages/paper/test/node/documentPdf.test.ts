@@ -95,6 +95,24 @@ describe("a document of a class kit as PDF", () => {
     expect(long.textSize).toBeLessThan(short.textSize);
   });
 
+  it("is set a little smaller where that spares a page, and only there", () => {
+    const sized = (count: number) =>
+      documentPdf(
+        {
+          ...all,
+          blocks: Array.from({ length: count }, (_, index) => ({ block: "text", text: `Line ${index}.` })),
+          sources: [],
+        },
+        options,
+      );
+    const sizes = Array.from({ length: 40 }, (_, index) => sized(index + 20));
+    const pages = (size: number) =>
+      new Set(sizes.filter((one) => one.textSize === size).map((one) => one.pages));
+    expect([...pages(12)]).toEqual([1, 2]);
+    expect([...pages(11.5)]).toEqual([1]);
+    expect([...pages(11)]).toEqual([1]);
+  });
+
   it("never has the credit alone on a page after a list, in large print", async () => {
     for (let count = 14; count <= 40; count += 1) {
       const items = Array.from({ length: count }, (_, index) => `Line ${index + 1}.`);

@@ -33,7 +33,7 @@ export const twoWaysSpanish = {
   "twoWays.state.going": "quizá ya en mal estado: {ending}",
   "twoWays.state.past its best": "en mal estado: {ending}",
   "twoWays.state.eaten": "todo se comió",
-  "twoWays.state.mostly eaten": "casi todo se comió",
+  "twoWays.state.mostly eaten": "se comió la mayor parte",
   "twoWays.thing": "Cosa",
   "twoWays.heading.lots": "Cosa por cosa",
   "twoWays.told.evening":
