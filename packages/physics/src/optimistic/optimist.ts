@@ -111,7 +111,7 @@ export class Optimist {
     return this.#ranges(running, air)[0]!.fastestRipening(1);
   }
 
-  #ranges(running: RunningLot, air: AirRanges, leastKilograms = running.lot.kilograms): StayInRange[] {
+  #ranges(running: RunningLot, air: AirRanges, leastKilograms = running.kilograms): StayInRange[] {
     const { lot, stays, state } = running;
     const least =
       leastKilograms === lot.kilograms

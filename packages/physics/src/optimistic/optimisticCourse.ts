@@ -58,7 +58,7 @@ class Course {
   }
 
   run(horizonDays: number): void {
-    endingProgress(this.#lot.lot.produce, this.#least, this.#progress);
+    endingProgress(this.#lot.produce, this.#least, this.#progress);
     this.#stand();
     this.#noteQuality();
     while (this.#day < horizonDays || !Number.isFinite(this.endDay)) {
@@ -76,7 +76,7 @@ class Course {
     for (let entry = 0; entry < this.#least.length; entry++)
       this.#others[entry] = this.#least[entry]! * (1 - rounding);
     this.#others[ripeness] = Math.min(Math.max(1, low), this.#ripest);
-    this.quality.push(quality(this.#lot.lot.produce, this.#others));
+    this.quality.push(quality(this.#lot.produce, this.#others));
   }
 
   /** Stays and bounds of ripeness as they are from this day on. */
@@ -158,7 +158,7 @@ class Course {
 
   #noteEnd(length: number): void {
     if (Number.isFinite(this.endDay)) return;
-    endingProgress(this.#lot.lot.produce, this.#least, this.#later);
+    endingProgress(this.#lot.produce, this.#least, this.#later);
     let share = Number.POSITIVE_INFINITY;
     for (let ending = 0; ending < endings.length; ending++) {
       const before = this.#progress[ending]!;

@@ -1,5 +1,5 @@
-import type { ProduceAtTemperature } from "./atTemperature.js";
-import type { Produce } from "./produce.js";
+import { copyOfRates, type ProduceAtTemperature } from "./atTemperature.js";
+import { type Produce, produceWithLoss } from "./produce.js";
 
 /**
  * How a lot differs from the middle one of its kind: how many times as long as that one's each process takes [1, > 0]. It gives off the same to the air,
@@ -16,10 +16,8 @@ export interface LotPace {
  * A kind's constants for a lot of another pace: it bears that many times the loss of water, so that drying ends it that much later while the vapour it gives
  * off stays.
  */
-export const produceAtPace = (produce: Produce, { lifeFactor }: LotPace): Produce => ({
-  ...produce,
-  maximumLoss: produce.maximumLoss * lifeFactor,
-});
+export const produceAtPace = (produce: Produce, { lifeFactor }: LotPace): Produce =>
+  produceWithLoss(produce, produce.maximumLoss * lifeFactor);
 
 /** The rates at a temperature for a lot of another pace. */
 export function ratesAtPace(
@@ -27,19 +25,18 @@ export function ratesAtPace(
   { lifeFactor, ripeningFactor }: LotPace,
 ): ProduceAtTemperature {
   const { deficits, rates } = at.chillingCurve;
-  return {
-    ...at,
-    senescenceRate: at.senescenceRate / lifeFactor,
-    senescenceRateChange: at.senescenceRateChange / lifeFactor,
-    chillingCurve: { deficits, rates: rates.map((rate) => rate / lifeFactor) },
-    freezingRate: at.freezingRate / lifeFactor,
-    ripeningRate: at.ripeningRate / ripeningFactor,
-    overRipeningRate: at.overRipeningRate / ripeningFactor,
-    decayRate: at.decayRate / lifeFactor,
-    sproutingRate: at.sproutingRate / lifeFactor,
-    injuries: at.injuries.map(({ ratePerTenfold, logOnset }) => ({
-      ratePerTenfold: ratePerTenfold / lifeFactor,
-      logOnset,
-    })),
-  };
+  const own = copyOfRates(at);
+  own.senescenceRate = at.senescenceRate / lifeFactor;
+  own.senescenceRateChange = at.senescenceRateChange / lifeFactor;
+  own.chillingCurve = { deficits, rates: rates.map((rate) => rate / lifeFactor) };
+  own.freezingRate = at.freezingRate / lifeFactor;
+  own.ripeningRate = at.ripeningRate / ripeningFactor;
+  own.overRipeningRate = at.overRipeningRate / ripeningFactor;
+  own.decayRate = at.decayRate / lifeFactor;
+  own.sproutingRate = at.sproutingRate / lifeFactor;
+  own.injuries = at.injuries.map(({ ratePerTenfold, logOnset }) => ({
+    ratePerTenfold: ratePerTenfold / lifeFactor,
+    logOnset,
+  }));
+  return own;
 }

@@ -16,7 +16,7 @@ import { transpirationWhenCut } from "../waterLoss/cutSurface.js";
 import { surfaceWaterActivity } from "../waterLoss/surfaceWaterActivity.js";
 import { harmAtTemperature } from "./eatingHarm.js";
 import type { LotForm } from "./lotState.js";
-import type { Produce } from "./produce.js";
+import { isRipening, type Produce } from "./produce.js";
 
 /** Temperature [°C] for which lives of cut produce are given in the catalogue. */
 export const cutLifeTemperature = 5;
@@ -73,10 +73,9 @@ const noChilling: ChillingCurve = { deficits: [0], rates: [0] };
 /** Rate of senescence unripe, and its change to when ripe [1/d], in the reference ethylene; see docs/model/ripening.md for kinds that ripen. */
 function senescenceOf(produce: Produce, form: LotForm, celsius: number) {
   const at = (temperature: number) => respirationRate(produce.respiration, temperature);
-  const { ripening } = produce;
-  if (ripening && !form.cut) {
-    const fruit = { ...produce, ripening };
-    const whole = 1 / unripeLife(celsius, fruit);
+  if (isRipening(produce) && !form.cut) {
+    const { ripening } = produce;
+    const whole = 1 / unripeLife(celsius, produce);
     const unripeShare = Math.max(
       storingShare(celsius, ripening.minimum),
       heatShare(celsius, ripening.maximum),
@@ -132,12 +131,12 @@ function injuriesOf(produce: Produce, celsius: number): InjuryAtTemperature[] {
 }
 
 function ripeningOf(produce: Produce, form: LotForm, celsius: number) {
+  if (!isRipening(produce) || form.cut)
+    return { ripens: produce.ripening !== undefined, ripeningRate: 0, ripeningSlope: 0, overRipeningRate: 0 };
   const { ripening } = produce;
-  if (!ripening || form.cut)
-    return { ripens: ripening !== undefined, ripeningRate: 0, ripeningSlope: 0, overRipeningRate: 0 };
   return {
     ripens: true,
-    ripeningRate: ripeningRate(ripeningSpeed(celsius, { ...produce, ripening }), ripening.daysAt20, 1),
+    ripeningRate: ripeningRate(ripeningSpeed(celsius, produce), ripening.daysAt20, 1),
     ripeningSlope: ripening.ethyleneSlope,
     overRipeningRate: overRipeningRate(celsius, ripening.ripeLifeDays, ripening.ripeLifeTemperature),
   };
@@ -212,3 +211,36 @@ export function produceAtTemperature(produce: Produce, form: LotForm, celsius: n
     logEthyleneRipe: ethylene.logEthyleneRipe,
   };
 }
+
+/** The same rates, to be written over: made here so that all of them share the hidden class of `produceAtTemperature`. */
+export const copyOfRates = (
+  at: ProduceAtTemperature,
+): { -readonly [Name in keyof ProduceAtTemperature]: ProduceAtTemperature[Name] } => ({
+  temperature: at.temperature,
+  saturationVapourPressure: at.saturationVapourPressure,
+  surfaceVapourPressure: at.surfaceVapourPressure,
+  conductance: at.conductance,
+  carbonRate: at.carbonRate,
+  senescenceRate: at.senescenceRate,
+  senescenceRateChange: at.senescenceRateChange,
+  senescenceSlope: at.senescenceSlope,
+  chillingCurve: at.chillingCurve,
+  chillingDeficit: at.chillingDeficit,
+  chillingDeficitChange: at.chillingDeficitChange,
+  freezingRate: at.freezingRate,
+  ripens: at.ripens,
+  ripeningRate: at.ripeningRate,
+  ripeningSlope: at.ripeningSlope,
+  overRipeningRate: at.overRipeningRate,
+  decayRate: at.decayRate,
+  wetness: at.wetness,
+  dryAbove: at.dryAbove,
+  sproutingRate: at.sproutingRate,
+  injuries: at.injuries,
+  harmRate: at.harmRate,
+  harmMost: at.harmMost,
+  safetyRate: at.safetyRate,
+  greeningRate: at.greeningRate,
+  logEthyleneUnripe: at.logEthyleneUnripe,
+  logEthyleneRipe: at.logEthyleneRipe,
+});

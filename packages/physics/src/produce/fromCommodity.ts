@@ -33,25 +33,23 @@ function storageTemperature({ storage: { temperature }, chilling }: Commodity): 
   return Math.max(middleOfRange, safe);
 }
 
-function chillingOf({ chilling }: Commodity): Pick<Produce, "chilling"> {
-  if (!chilling) return {};
+function chillingOf({ chilling }: Commodity): Produce["chilling"] {
+  if (!chilling) return undefined;
   const threshold = chilling.threshold.value;
   const thresholdWhenRipe = chilling.thresholdWhenRipe?.value ?? threshold;
-  return { chilling: { threshold, thresholdWhenRipe, injury: temperatureTable(chilling.injury) } };
+  return { threshold, thresholdWhenRipe, injury: temperatureTable(chilling.injury) };
 }
 
-function ripeningOf({ ripening }: Commodity): Pick<Produce, "ripening"> {
-  if (!ripening) return {};
+function ripeningOf({ ripening }: Commodity): Produce["ripening"] {
+  if (!ripening) return undefined;
   return {
-    ripening: {
-      daysAt20: ripening.daysToRipe.value,
-      minimum: ripening.minimum.value,
-      maximum: ripening.maximum.value,
-      ripeLifeDays: ripening.ripeLife.value,
-      ripeLifeTemperature: ripening.ripeLife.temperature,
-      ethyleneSlope: ripeningSlopes[ripening.ethyleneResponse.class],
-      arrives: ripening.arrives.value,
-    },
+    daysAt20: ripening.daysToRipe.value,
+    minimum: ripening.minimum.value,
+    maximum: ripening.maximum.value,
+    ripeLifeDays: ripening.ripeLife.value,
+    ripeLifeTemperature: ripening.ripeLife.temperature,
+    ethyleneSlope: ripeningSlopes[ripening.ethyleneResponse.class],
+    arrives: ripening.arrives.value,
   };
 }
 
@@ -96,6 +94,9 @@ function ethyleneOf({ ethylene }: Commodity) {
  */
 export function produceFromCommodity(commodity: Commodity): Produce {
   const { storage, decay, cut, controlledAsSold, greensInLight, sprouting } = commodity;
+  const water = waterOf(commodity);
+  const ethylene = ethyleneOf(commodity);
+  // Without spreads, and with what is absent named too: see `produceWithLoss`.
   return {
     id: commodity.id,
     respiration: withoutDips(temperatureTable(commodity.respiration)),
@@ -103,20 +104,24 @@ export function produceFromCommodity(commodity: Commodity): Produce {
     storageLifeDays: Math.sqrt(storage.life.low * storage.life.high),
     lifeSpread: lifeSpread(storage.life),
     freezingPoint: storage.freezingPoint.value,
-    ...ethyleneOf(commodity),
-    ...waterOf(commodity),
-    ...chillingOf(commodity),
-    ...ripeningOf(commodity),
+    ethyleneUnripe: ethylene.ethyleneUnripe,
+    ethyleneRipe: ethylene.ethyleneRipe,
+    ethyleneSlope: ethylene.ethyleneSlope,
+    ethyleneInjuries: ethylene.ethyleneInjuries,
+    transpiration: water.transpiration,
+    transpirationWithTops: water.transpirationWithTops,
+    maximumLoss: water.maximumLoss,
+    chilling: chillingOf(commodity),
+    ripening: ripeningOf(commodity),
     decayFactor: decayWeights.proneness[decay.proneness.class],
     soft: decay.flesh === "soft",
-    ...(storage.relativeHumidity.high <= dryStoringHumidity && {
-      dryAbove: storage.relativeHumidity.high / 100,
-    }),
+    dryAbove:
+      storage.relativeHumidity.high <= dryStoringHumidity ? storage.relativeHumidity.high / 100 : undefined,
     sprouting: temperatureTable(sprouting),
-    ...(greensInLight && { greensInLightDays: greensInLight.days }),
+    greensInLightDays: greensInLight?.days,
     eatingEffects: eatingEffectsOf(commodity),
     cutLifeDaysAt5: cut.life.value,
     timeTemperatureControl: cut.timeTemperatureControl.value,
-    ...(controlledAsSold && { controlledAsSold: controlledAsSold.value }),
+    controlledAsSold: controlledAsSold?.value,
   };
 }

@@ -1,6 +1,6 @@
 import type { Ending } from "../produce/lotState.js";
 import { CarryOn } from "./carryOn.js";
-import { lotRoom, type RunningLot, runningLot } from "./runningLot.js";
+import { lotRoom, type RunningLot, runAgain } from "./runningLot.js";
 import type { StageAir } from "./stageAir.js";
 import { perLot } from "./tape.js";
 import type { Trajectory } from "./trajectory.js";
@@ -42,7 +42,7 @@ export class BeyondHorizon {
   #atHorizon(index: number): RunningLot {
     const { running, tape, grid } = this.#base.inner;
     const { ripeDay, stayStarts } = this.#base.lots[index]!;
-    const lot = this.#lots[index] ?? runningLot(running[index]!.lot, running[index]!.stays, this.#room);
+    const lot = this.#lots[index] ?? runAgain(running[index]!, this.#room);
     this.#lots[index] = lot;
     const entry = (tape.intervals - 1) * running.length + index;
     const { record, given } = lot;

@@ -111,7 +111,7 @@ export class CarryOn {
     if (target === undefined) lot.laterRates.set(lot.rates);
     else if (untilMove < ripens) this.#ratesAfter(lot, untilMove);
     const { state, rates, laterRates } = lot;
-    const end = this.#ends.find({ produce: lot.lot.produce, state, rates, laterRates }, length);
+    const end = this.#ends.find({ produce: lot.produce, state, rates, laterRates }, length);
     if (end) {
       lot.record.endDay = day + end.after;
       lot.record.endedBy = end.endedBy;
@@ -143,7 +143,7 @@ export class CarryOn {
 
   #rates(lot: RunningLot, state: Float64Array, out: Float64Array): void {
     const stay = lot.stays[lot.stay]!;
-    const emission = lot.ripens ? ethyleneEmission(stay.at, state) * lot.lot.kilograms : this.#emission;
+    const emission = lot.ripens ? ethyleneEmission(stay.at, state) * lot.kilograms : this.#emission;
     const adds = lot.ethyleneWithheld ? 0 : (emission - this.#emission) * this.#resistance[stay.box]!;
     const { density, ethylene } = this.#air;
     const around = Math.max(0, ethylene[stay.box]! + adds);

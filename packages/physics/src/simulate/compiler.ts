@@ -1,7 +1,7 @@
 import { figureWraps, type Wrap, type WrapId } from "@keepwright/catalogue";
 import type { AirTree } from "../climate/airTree.js";
 import { produceAtPace, ratesAtPace } from "../produce/atPace.js";
-import { type ProduceAtTemperature, produceAtTemperature } from "../produce/atTemperature.js";
+import { copyOfRates, type ProduceAtTemperature, produceAtTemperature } from "../produce/atTemperature.js";
 import type { LotForm } from "../produce/lotState.js";
 import type { Produce } from "../produce/produce.js";
 import { compiledStay } from "./compiledStay.js";
@@ -23,11 +23,7 @@ export class LotCompiler {
   /** @param room to be used again (see `runningLot`) */
   lot(lot: SimulatedLot, tree: AirTree, room?: LotRoom): RunningLot {
     const stays = lot.stays.map((stay) => compiledStay(stay, lot, tree, this.#wraps, this.#rates(lot, stay)));
-    return runningLot(
-      lot.pace ? { ...lot, produce: produceAtPace(lot.produce, lot.pace) } : lot,
-      stays,
-      room,
-    );
+    return runningLot(lot, stays, room, lot.pace ? produceAtPace(lot.produce, lot.pace) : lot.produce);
   }
 
   /** The rates of a stay. What belongs to the lot and not its kind is put in after what is kept. */
@@ -35,7 +31,11 @@ export class LotCompiler {
     const at = this.#at(produce, form, stay.temperature);
     const own = pace ? ratesAtPace(at, pace) : at;
     if (stay.believedTemperature === undefined) return own;
-    return { ...own, safetyRate: this.#at(produce, form, stay.believedTemperature).safetyRate };
+    const { safetyRate } = this.#at(produce, form, stay.believedTemperature);
+    if (safetyRate === own.safetyRate) return own;
+    const believed = copyOfRates(own);
+    believed.safetyRate = safetyRate;
+    return believed;
   }
 
   #at(produce: Produce, form: LotForm, celsius: number): ProduceAtTemperature {

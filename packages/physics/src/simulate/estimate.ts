@@ -126,7 +126,7 @@ export class Estimator {
       : samples.length;
     const passage: Passage = { touched: false, unripeShift: 0 };
     for (let day = 0; day <= samples.length; day++) {
-      qualities?.push(quality(running[lot]!.lot.produce, this.#stateOn(lot, day)));
+      qualities?.push(quality(running[lot]!.produce, this.#stateOn(lot, day)));
       if (day === samples.length || (passage.end && !qualities)) break;
       if (day === lookFrom) this.#progressOn(lot, day, this.#progress);
       if (this.#addDay(lot, day, air, changes)) passage.touched = true;
@@ -227,7 +227,7 @@ export class Estimator {
   }
 
   #progressOn(lot: number, day: number, out: Float64Array): void {
-    endingProgress(this.#base.inner.running[lot]!.lot.produce, this.#stateOn(lot, day), out);
+    endingProgress(this.#base.inner.running[lot]!.produce, this.#stateOn(lot, day), out);
   }
 
   /** The end, when it lies between the start of a day and the next. */

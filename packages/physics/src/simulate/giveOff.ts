@@ -10,7 +10,7 @@ const margin = 1e-12;
 export function giveOff(lot: RunningLot, state: Float64Array): void {
   const { given } = lot;
   const stay = lot.stays[lot.stay]!;
-  const { kilograms } = lot.lot;
+  const { kilograms } = lot;
   given.surface = vapourConductance(stay.at, state) * kilograms * stay.pressurePerDensity;
   given.emission = ethyleneEmission(stay.at, state) * kilograms;
   if (stay.wet) given.saturated = true;

@@ -2,7 +2,7 @@ import { noteAirChanges } from "./airChanges.js";
 import type { JudgedLot, JudgeOptions, LotChange } from "./judgement.js";
 import { lotOutcome } from "./outcome.js";
 import { type KeptDaily, Run } from "./run.js";
-import { type RunningLot, runningLot } from "./runningLot.js";
+import { type RunningLot, runAgain } from "./runningLot.js";
 import type { LotOutcome, SimulatedLot } from "./simulation.js";
 import type { Trajectory } from "./trajectory.js";
 import { setBackgroundWithout } from "./without.js";
@@ -84,7 +84,7 @@ class Judge {
     let used = 0;
     for (const [index, lot] of this.#inputs) this.#followed.set(index, compiler.lot(lot, tree, room(used++)));
     for (const index of this.#again) {
-      this.#followed.set(index, runningLot(running[index]!.lot, running[index]!.stays, room(used++)));
+      this.#followed.set(index, runAgain(running[index]!, room(used++)));
     }
     setBackgroundWithout(tape, steps, tree, running, this.#leftOut, background);
     listener.clear();

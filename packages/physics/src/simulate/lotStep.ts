@@ -104,7 +104,7 @@ function stepUntilRipe(
   advance(lot.state, lot.rates, lot.laterRates, until * length);
   lot.state[position.ripeness] = 1;
   const moment = day + until * length;
-  noteProgress(lot.record, lot.lot.produce, day, moment, lot.state, lot.rates, lot.laterRates);
+  noteProgress(lot.record, lot.produce, day, moment, lot.state, lot.rates, lot.laterRates);
   lot.record.ripeDay = moment;
   ratesBetween(lot, lot.state, air, until, conditions, lot.rates);
   return moment;
@@ -113,7 +113,7 @@ function stepUntilRipe(
 /** Keeps the rates for the next step and notes ripeness or an end reached. */
 function closeStep(lot: RunningLot, from: number, to: number, ripenessBefore: number): void {
   const { record } = lot;
-  noteProgress(record, lot.lot.produce, from, to, lot.state, lot.rates, lot.endRates);
+  noteProgress(record, lot.produce, from, to, lot.state, lot.rates, lot.endRates);
   const ripeness = lot.state[position.ripeness]!;
   if (lot.ripens && ripeness >= 1 && ripenessBefore < 1) {
     record.ripeDay = from + ((1 - ripenessBefore) / (ripeness - ripenessBefore)) * (to - from);

@@ -6,7 +6,7 @@ import { giveOff } from "./giveOff.js";
 import { daysUntilMove, makeMoves, sameTime } from "./lotMoves.js";
 import { foresee, step } from "./lotStep.js";
 import { closeRun, type KeptDaily, keepDay, openRun, type StepListener } from "./run.js";
-import { lotRoom, type RunningLot, runningLot } from "./runningLot.js";
+import { lotRoom, type RunningLot, runAgain } from "./runningLot.js";
 import { type StageAir, stageAir } from "./stageAir.js";
 
 /** One step of a changed run: when, and the air at its start and its end. */
@@ -94,7 +94,7 @@ export class Replay {
 
   of(was: RunningLot, daily: KeptDaily): RunningLot {
     const { steps, count } = this.#air;
-    const lot = runningLot(was.lot, was.stays, this.#room);
+    const lot = runAgain(was, this.#room);
     let wholeDay = 1;
     openRun([lot], daily);
     giveOff(lot, lot.state);

@@ -140,9 +140,9 @@ export class Run {
 }
 
 /** Keeps what is wanted of a whole day. */
-export function keepDay({ record, lot, state }: RunningLot, daily: KeptDaily): void {
+export function keepDay({ record, produce, state }: RunningLot, daily: KeptDaily): void {
   if (daily === "nothing") return;
-  record.quality.push(quality(lot.produce, state));
+  record.quality.push(quality(produce, state));
   if (daily === "state") record.daily.push(state.slice());
 }
 
@@ -150,7 +150,7 @@ export function keepDay({ record, lot, state }: RunningLot, daily: KeptDaily): v
 export function openRun(lots: readonly RunningLot[], daily: KeptDaily): void {
   for (const lot of lots) {
     if (isRipe(lot)) lot.record.ripeDay = 0;
-    endingProgress(lot.lot.produce, lot.state, lot.record.progress);
+    endingProgress(lot.produce, lot.state, lot.record.progress);
     keepDay(lot, daily);
   }
 }

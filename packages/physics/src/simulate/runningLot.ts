@@ -1,5 +1,6 @@
 import { carriedState, initialState } from "../produce/initialState.js";
 import { endings, at as position, stateNames } from "../produce/lotState.js";
+import type { Produce } from "../produce/produce.js";
 import type { CompiledStay } from "./compiledStay.js";
 import { type LotRecord, lotRecord } from "./lotRecord.js";
 import type { SimulatedLot } from "./simulation.js";
@@ -27,6 +28,9 @@ const nothing = (): GivenOff => ({
 /** A lot while it is being integrated. */
 export interface RunningLot {
   readonly lot: SimulatedLot;
+  /** Its kind at its pace, and its mass: read at every step, so kept at hand. */
+  readonly produce: Produce;
+  readonly kilograms: number;
   readonly stays: readonly CompiledStay[];
   readonly ripens: boolean;
   /** What of it does not reach the air of its boxes. */
@@ -67,13 +71,17 @@ export function lotRooms(count: number): LotRoom[] {
 
 export const lotRoom = (): LotRoom => lotRooms(1)[0]!;
 
-/** @param room to be used again once nobody needs the last lot that had it; made anew unless given */
+/**
+ * @param room to be used again once nobody needs the last lot that had it; made anew unless given
+ * @param produce the lot's kind at its pace
+ */
 export function runningLot(
   lot: SimulatedLot,
   stays: readonly CompiledStay[],
   room: LotRoom = lotRoom(),
+  produce: Produce = lot.produce,
 ): RunningLot {
-  if (stays.length === 0) throw new RangeError(`“${lot.produce.id}” is nowhere. Give it at least one stay.`);
+  if (stays.length === 0) throw new RangeError(`“${produce.id}” is nowhere. Give it at least one stay.`);
   const [state, foreseen, middle, rates, laterRates, endRates] = room as [
     Float64Array,
     Float64Array,
@@ -82,12 +90,14 @@ export function runningLot(
     Float64Array,
     Float64Array,
   ];
-  if (lot.state) state.set(carriedState(lot.produce, lot.state));
-  else initialState(lot.produce, lot.form, lot.ripeness, lot.spent, lot.believedSpent, state);
+  if (lot.state) state.set(carriedState(produce, lot.state));
+  else initialState(produce, lot.form, lot.ripeness, lot.spent, lot.believedSpent, state);
   return {
     lot,
+    produce,
+    kilograms: lot.kilograms,
     stays,
-    ripens: lot.produce.ripening !== undefined,
+    ripens: produce.ripening !== undefined,
     ethyleneWithheld: lot.withheld?.ethylene ?? false,
     vapourWithheld: lot.withheld?.vapour ?? false,
     record: lotRecord(stays.length, endings.length),
@@ -103,6 +113,10 @@ export function runningLot(
     given: nothing(),
   };
 }
+
+/** The same lot from its start once more. */
+export const runAgain = ({ lot, stays, produce }: RunningLot, room: LotRoom): RunningLot =>
+  runningLot(lot, stays, room, produce);
 
 /** Ripeness this near 1 counts as ripe: a move when ripe is located to within a ten-thousandth of the way. */
 const nearlyRipe = 1 - 1e-4;

@@ -13,6 +13,8 @@ export interface BoundLot {
   readonly lot: Lot;
   readonly commodity: Commodity;
   readonly produce: Produce;
+  /** It is eaten with other things and takes no place at the table. */
+  readonly seasoning: boolean;
   readonly grams: number;
   /** Whole number of portions it is eaten in, at least one, and their size [g]. */
   readonly portions: number;
@@ -95,6 +97,7 @@ function bindLot(
     lot,
     commodity,
     produce,
+    seasoning: commodity.household.seasoning,
     grams: lot.grams,
     portions,
     gramsPerPortion: lot.grams / portions,

@@ -32,7 +32,7 @@ export const pacePerDay = (household: Household, portions: number, kept = 0): nu
 
 /** Hard rule: most portions of one lot on one day, so that nobody eats cabbage only; seasonings are spread like the haul. */
 export function dailyLimit(lot: BoundLot, household: Household): number {
-  if (!lot.commodity.household.seasoning) return household.people * eatingHabits.portionsOfOneLot;
+  if (!lot.seasoning) return household.people * eatingHabits.portionsOfOneLot;
   const most = household.people * eatingHabits.portionsOfOneSeasoning;
   // The limit of the whole lot as it came home holds on: with less left over fewer days it would fall, and a plan could not be kept to.
   if (lot.carried) return Math.min(most, lot.carried.mostADay);

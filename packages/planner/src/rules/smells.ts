@@ -38,7 +38,7 @@ export function takenSmells(
 ): TakenSmell[] {
   const kinds = new Map<string, number[]>();
   parts.forEach((part, index) => {
-    const id = problem.lots[part.lot]!.commodity.id;
+    const id = problem.lots[part.lot]!.produce.id;
     kinds.set(id, [...(kinds.get(id) ?? []), index]);
   });
   const meet = (giver: number, taker: number): boolean =>

@@ -2,7 +2,7 @@ import type { WrapId } from "@keepwright/catalogue";
 import { at as position } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
-import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
+import { type Programme, type ProgrammeStay, programmeKey, programmeWith } from "../problem/programme.js";
 import { allowedPlaces } from "../rules/cutInRefrigerator.js";
 import { standsThere, suitableWraps } from "../rules/suitableWraps.js";
 
@@ -44,10 +44,13 @@ export function mayLie(
 /** The moves an earlier plan had before it, and left as it lies; neither where it may not lie so, nothing for what has just come home. */
 export function presentProgrammes(problem: Problem, { carried, ...lot }: BoundLot): Programme[] {
   if (!carried) return [];
-  const ways: (readonly ProgrammeStay[])[] = [carried.remainder, [{ ...carried.lies, until: "never" }]];
+  const ways: (readonly ProgrammeStay[])[] = [
+    carried.remainder,
+    [{ place: carried.lies.place, wrap: carried.lies.wrap, until: "never" }],
+  ];
   const allowed = ways
     .filter((stays) => stays.every((stay) => mayLie(problem, lot, stay)))
-    .map((stays): Programme => ({ ...untouched, stays }));
+    .map((stays) => programmeWith(untouched, stays));
   return [...new Map(allowed.map((one) => [programmeKey(one), one])).values()];
 }
 

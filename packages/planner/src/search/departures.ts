@@ -1,6 +1,7 @@
 import { litresInStay } from "../rules/capacity.js";
 import { type Going, goings } from "./goings.js";
 import { withProgramme } from "./moves.js";
+import { partWith } from "./ranked.js";
 import type { Search } from "./search.js";
 import type { Start } from "./swaps.js";
 
@@ -22,7 +23,7 @@ function waitingParts(search: Search): Waiting[] {
         if (cost >= 0 || overflow <= 0) return [];
         const last = option.programme.stays.length - 1;
         const { place } = option.programme.stays[last]!;
-        const to = { ...current.choice.parts[part]!, programme: option.programme };
+        const to = partWith(current, part, option);
         return [{ part, place, gain: -cost, litres: litresInStay(prepared.problem, to, last) }];
       }),
     )

@@ -89,7 +89,7 @@ const partsToEat = ({ problem }: Prepared, choice: Choice, costs: readonly PartC
       portions: part.portions,
       costs: costs[index]!.costs,
       costLeft: costs[index]!.costLeft,
-      takesPlace: !lot.commodity.household.seasoning,
+      takesPlace: !lot.seasoning,
       dailyLimit: dailyLimit(lot, problem.household),
     };
   });
@@ -98,7 +98,7 @@ const partsToEat = ({ problem }: Prepared, choice: Choice, costs: readonly PartC
 function portionsAheadOfPace({ problem, table, pace }: Prepared, choice: Choice, eating: EatingDays): number {
   const onDay = (day: number): number =>
     choice.parts.reduce((sum, part, index) => {
-      const { seasoning } = problem.lots[part.lot]!.commodity.household;
+      const { seasoning } = problem.lots[part.lot]!;
       return sum + (seasoning ? 0 : eating.eaten[index]![day]!);
     }, 0);
   return table.reduce((sum, _, day) => sum + Math.max(0, onDay(day) - pace.portions), 0);

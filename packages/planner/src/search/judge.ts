@@ -139,7 +139,7 @@ export class Judge {
   price(current: Evaluation, part: Part, costs: Pick<PartCosts, "costs" | "costLeft">): number {
     const { problem } = this.#prepared;
     const lot = problem.lots[part.lot]!;
-    const prices = lot.commodity.household.seasoning ? this.#free : current.eating.dayPrices;
+    const prices = lot.seasoning ? this.#free : current.eating.dayPrices;
     return pricedCost(part.portions, costs.costs, costs.costLeft, prices, dailyLimit(lot, problem.household));
   }
 
@@ -182,7 +182,7 @@ export class Judge {
   ): number {
     const { problem, smelling } = this.#prepared;
     const lots = changes.map(({ like }) => problem.lots[current.choice.parts[like]!.lot]!);
-    if (!lots.some(({ commodity }) => smelling.has(commodity.id))) return 0;
+    if (!lots.some(({ produce }) => smelling.has(produce.id))) return 0;
     const outcomes = [...current.outcomes];
     for (const { lot, outcome } of judged) outcomes[lot] = outcome;
     const present = parts.flatMap((part, index) => (part ? [{ part, outcome: outcomes[index]! }] : []));

@@ -1,6 +1,6 @@
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
-import { type Programme, type ProgrammeStay, programmeKey } from "../problem/programme.js";
+import { type Programme, type ProgrammeStay, programmeKey, programmeWith } from "../problem/programme.js";
 import { programmeEffort } from "../rules/effort.js";
 import {
   moveDays,
@@ -75,7 +75,7 @@ function singles(solos: Solos, lot: BoundLot, preparation: Preparation): Tried[]
   const stays = singleStays(solos.problem, lot);
   const tried = stays.map((stay) => {
     const airs = solos.airsFor(stay.place);
-    return tryOut(solos, lot, { ...preparation, stays: [stay] }, airs);
+    return tryOut(solos, lot, programmeWith(preparation, [stay]), airs);
   });
   return groupBy(tried, firstPlace).flatMap(bestInSomeAir);
 }
@@ -94,12 +94,12 @@ function pairs(solos: Solos, lot: BoundLot, preparation: Preparation): Tried[] {
   const own = [solos.ownAir];
   const stays = singleStays(solos.problem, lot);
   const bySingle = groupBy(
-    stays.map((stay) => tryOut(solos, lot, { ...preparation, stays: [stay] }, own)),
+    stays.map((stay) => tryOut(solos, lot, programmeWith(preparation, [stay]), own)),
     firstPlace,
   );
   const ripe = onceRipe(lot);
   const lastStays = groupBy(
-    stays.map((stay) => tryOut(solos, ripe, { ...preparation, stays: [stay] }, own)),
+    stays.map((stay) => tryOut(solos, ripe, programmeWith(preparation, [stay]), own)),
     firstPlace,
   ).map((tried) => [...tried].sort((a, b) => a.costs[0]! - b.costs[0]!)[0]!.option.programme.stays[0]!);
   const tried = bySingle
@@ -108,7 +108,7 @@ function pairs(solos: Solos, lot: BoundLot, preparation: Preparation): Tried[] {
       lastStays
         .filter((last) => last.place !== first.place)
         .map((last) =>
-          tryOut(solos, lot, { ...preparation, stays: untilRipe(first.place, first.wrap, last) }, own),
+          tryOut(solos, lot, programmeWith(preparation, untilRipe(first.place, first.wrap, last)), own),
         ),
     );
   const best = (group: Tried[]): Tried => [...group].sort((a, b) => a.costs[0]! - b.costs[0]!)[0]!;
@@ -135,7 +135,7 @@ function broughtOut(solos: Solos, lot: BoundLot, preparation: Preparation): Trie
   const own = [solos.ownAir];
   const stays = singleStays(solos.problem, lot);
   const triedAs = (one: BoundLot): Tried[] =>
-    stays.map((stay) => tryOut(solos, one, { ...preparation, stays: [stay] }, own));
+    stays.map((stay) => tryOut(solos, one, programmeWith(preparation, [stay]), own));
   const [whole, ripe] = [triedAs(lot), triedAs(onceRipe(lot))];
   const longest = (tried: readonly Tried[]): Tried[] =>
     [...tried].sort((a, b) => b.option.endDay - a.option.endDay);
@@ -155,7 +155,7 @@ function broughtOut(solos: Solos, lot: BoundLot, preparation: Preparation): Trie
     days.flatMap((day) =>
       ways
         .filter(([next]) => next!.place !== first.place)
-        .map((then) => tryOut(solos, lot, { ...preparation, stays: untilDay(first, day, then) }, own)),
+        .map((then) => tryOut(solos, lot, programmeWith(preparation, untilDay(first, day, then)), own)),
     ),
   );
   const places = ({ option }: Tried): string => option.programme.stays.map(({ place }) => place).join(" ");
@@ -201,7 +201,7 @@ export function everyWay(problem: Problem, lot: BoundLot): Programme[] {
     ),
   );
   const paths = [...stays.map((stay) => [stay]), ...moved, ...dated];
-  return preparations(lot).flatMap((way) => paths.map((path) => ({ ...way, stays: path })));
+  return preparations(lot).flatMap((way) => paths.map((path) => programmeWith(way, path)));
 }
 
 function promising(solos: Solos, lot: BoundLot): Tried[] {

@@ -1,5 +1,5 @@
 import type { Problem } from "../problem/problem.js";
-import { type Part, type Programme, programmeKey } from "../problem/programme.js";
+import { type Part, type Programme, partDoing, programmeKey, programmeWith } from "../problem/programme.js";
 import { standsThere, suitableWraps } from "../rules/suitableWraps.js";
 import { withProgramme } from "./moves.js";
 import { leastGain, type Search } from "./search.js";
@@ -15,7 +15,10 @@ export function otherWrapsOf(
     .flatMap((stay, index) =>
       wraps
         .filter((wrap) => standsThere(wrap, places[stay.place]!.place.kind))
-        .map((wrap) => ({ ...programme, stays: programme.stays.with(index, { ...stay, wrap }) })),
+        .map((wrap) => {
+          const { place, until } = stay;
+          return programmeWith(programme, programme.stays.with(index, { place, wrap, until }));
+        }),
     )
     .filter((other) => programmeKey(other) !== own);
 }
@@ -26,7 +29,7 @@ function rewrap(search: Search, index: number): boolean {
   const part = current.choice.parts[index]!;
   const changes = otherWrapsOf(prepared.problem, part).map((programme) => {
     const { cost, overflow } = judge.estimate(current, [
-      { part: index, like: index, to: { ...part, programme } },
+      { part: index, like: index, to: partDoing(part, programme) },
     ]);
     return { programme, change: cost + overflow };
   });

@@ -20,7 +20,10 @@ export function perturbed(prepared: Prepared, choice: Choice, random: () => numb
   }
   if (choice.vents.length > 0 && random() < 0.5) {
     const vent = pick(choice.vents.length);
-    changed = { ...changed, vents: changed.vents.with(vent, ventSettings[pick(ventSettings.length)]!) };
+    changed = {
+      parts: changed.parts,
+      vents: changed.vents.with(vent, ventSettings[pick(ventSettings.length)]!),
+    };
   }
   return changed;
 }

@@ -1,6 +1,6 @@
 import { type SimulationOutcome, simulate } from "@keepwright/physics";
 import { type Plan, planUnits } from "../problem/plan.js";
-import type { Part } from "../problem/programme.js";
+import { type Part, programmeWith } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
 import { cautions } from "../rules/cautions.js";
 import { type Evaluation, evaluatePrepared } from "./evaluate.js";
@@ -42,13 +42,15 @@ export function withoutVainMoves(prepared: Prepared, evaluation: Evaluation): Ev
     const reached = stays.filter((_, stay) => stay === 0 || Number.isFinite(starts[stay]!));
     if (reached.length === stays.length) return part;
     const last = reached.length - 1;
+    const { place, wrap } = reached[last]!;
     return {
-      ...part,
-      programme: { ...part.programme, stays: reached.with(last, { ...reached[last]!, until: "never" }) },
+      lot: part.lot,
+      portions: part.portions,
+      programme: programmeWith(part.programme, reached.with(last, { place, wrap, until: "never" })),
     };
   });
   const same = parts.every((part, index) => part === choice.parts[index]);
-  return same ? evaluation : evaluatePrepared(prepared, { ...choice, parts });
+  return same ? evaluation : evaluatePrepared(prepared, { parts, vents: choice.vents });
 }
 
 /** What may no longer be eaten at all comes before every other caution. */

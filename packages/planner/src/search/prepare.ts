@@ -93,7 +93,7 @@ function soloCostsOf(
 }
 
 const tablePortions = ({ lots }: Problem): number =>
-  lots.reduce((sum, lot) => sum + (lot.commodity.household.seasoning ? 0 : lot.portions), 0);
+  lots.reduce((sum, lot) => sum + (lot.seasoning ? 0 : lot.portions), 0);
 
 /** Value of a key in a map, found and kept where it is not there yet. */
 function keptOr<Key, Value>(map: Map<Key, Value>, key: Key, find: () => Value): Value {

@@ -1,4 +1,4 @@
-import { type Part, programmeKey } from "../problem/programme.js";
+import { type Part, partDoing, programmeKey } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
 import { programmeEffort } from "../rules/effort.js";
 import { weights } from "../rules/weights.js";
@@ -15,10 +15,8 @@ export interface RankedOption extends EstimatedChange {
 }
 
 /** The part with another programme. */
-export const partWith = (current: Evaluation, index: number, option: Option): Part => ({
-  ...current.choice.parts[index]!,
-  programme: option.programme,
-});
+export const partWith = (current: Evaluation, index: number, option: Option): Part =>
+  partDoing(current.choice.parts[index]!, option.programme);
 
 /**
  * The least an option of a part could cost: the part as if alone in the kitchen, its air dry or damp as suits it best. Neighbours
@@ -48,7 +46,7 @@ export function givesNoGas({ prepared }: Search, part: Part): boolean {
 
 function harmsNobody(search: Search, part: Part): boolean {
   const { problem, smelling } = search.prepared;
-  return givesNoGas(search, part) && !smelling.has(problem.lots[part.lot]!.commodity.id);
+  return givesNoGas(search, part) && !smelling.has(problem.lots[part.lot]!.produce.id);
 }
 
 /** What the part costs now, with what the others would gain if it were gone [g]: found by taking it away. */
@@ -161,7 +159,7 @@ function estimated(search: Search, index: number, hopeful: readonly Hopeful[], n
     const litres = litresInStay(search.prepared.problem, to, last);
     if (!worth.estimating(place, litres)) continue;
     const change = search.judge.estimate(search.current, [{ part: index, like: index, to }], most);
-    ranked.push({ part: index, option, ...change });
+    ranked.push({ part: index, option, cost: change.cost, overflow: change.overflow });
     worth.learnt(place, litres, change.overflow <= 0);
     if (change.overflow <= 0) least = Math.min(least, change.cost + change.overflow);
   }
@@ -214,10 +212,9 @@ export function waysOut(
     .filter(({ hope }) => hope < limit)
     .sort((a, b) => a.hope - b.hope)
     .slice(0, most)
-    .map(({ option, to }) => ({
-      part: index,
-      option,
-      ...judge.estimate(current, [{ part: index, like: index, to }], limit),
-    }))
+    .map(({ option, to }) => {
+      const { cost, overflow } = judge.estimate(current, [{ part: index, like: index, to }], limit);
+      return { part: index, option, cost, overflow };
+    })
     .sort(byChange);
 }

@@ -17,7 +17,7 @@ function refilled(lot: BoundLot, parts: readonly Part[]): Part[] {
   }
   return parts.flatMap((part) => {
     const now = portions.get(part)!;
-    return now > 0 ? [{ ...part, lot: lot.index, portions: now }] : [];
+    return now > 0 ? [{ lot: lot.index, portions: now, programme: part.programme }] : [];
   });
 }
 

@@ -1,4 +1,11 @@
-import { followLot, type LotOutcome, type Trajectory, trajectory } from "@keepwright/physics";
+import {
+  followLot,
+  type LotOutcome,
+  type SimulatedLot,
+  type SimulatedStay,
+  type Trajectory,
+  trajectory,
+} from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import { untouchedVent } from "../problem/bindKitchen.js";
 import type { VentSetting } from "../problem/kitchen.js";
@@ -14,6 +21,12 @@ export interface SoloAir {
 
 /** Step [d] of a lone lot's simulation: half a day serves to put programmes in order; plans are judged at the usual step. */
 const soloStep = 0.5;
+
+/** A lot as it is simulated, in other stays. Written out: see `partDoing`. */
+const withStays = (
+  { produce, kilograms, form, ripeness, spent, state }: SimulatedLot,
+  stays: readonly SimulatedStay[],
+): SimulatedLot => ({ produce, kilograms, form, ripeness, spent, state, stays });
 
 /** Two lots of which the same would become, as a text. */
 export const alikeLots = ({ commodity, grams, form, ripeness, spent, carried }: BoundLot): string =>
@@ -100,8 +113,9 @@ export class Solos {
     const stays = part.stays.map((stay, index) => {
       const { place } = problem.places[programme.stays[index]!.place]!;
       const temperature = stay.temperature + warmer * place.temperatureSpread;
-      return { ...stay, temperature, believedTemperature: place.temperature };
+      const { box, wrap, lit, until } = stay;
+      return { box, temperature, believedTemperature: place.temperature, wrap, lit, until };
     });
-    return followLot(air.empty, { ...part, stays });
+    return followLot(air.empty, withStays(part, stays));
   }
 }

@@ -1,4 +1,4 @@
-import { type Part, programmeKey } from "../problem/programme.js";
+import { type Part, partDoing, programmeKey } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
 import { programmeEffort } from "../rules/effort.js";
 import { weights } from "../rules/weights.js";
@@ -61,8 +61,9 @@ interface Split {
 function estimatedSplit(search: Search, index: number, option: Option, amount: number): Split[] {
   const { current, judge } = search;
   const part = current.choice.parts[index]!;
-  const rest: Part = { ...part, portions: part.portions - amount };
-  const own: Part = { ...part, portions: amount, programme: option.programme };
+  const { lot } = part;
+  const rest: Part = { lot, portions: part.portions - amount, programme: part.programme };
+  const own: Part = { lot, portions: amount, programme: option.programme };
   const most = limitOfHope(search, index) - weights.split;
   const atRest =
     judge.price(current, rest, current.costs[index]!) +
@@ -92,7 +93,7 @@ function splitsThatFit(search: Search, index: number): Split[] {
     const { place } = option.programme.stays[last]!;
     if (cost >= -leastGain || overflow <= 0 || places.has(place)) return [];
     places.add(place);
-    const litres = litresInStay(problem, { ...part, programme: option.programme }, last);
+    const litres = litresInStay(problem, partDoing(part, option.programme), last);
     const share = 1 - overflow / weights.overflowLitre / litres;
     const amount = Math.floor((part.portions * share) / splitUnit) * splitUnit;
     return amount > 0 && amount < part.portions ? estimatedSplit(search, index, option, amount) : [];
@@ -174,10 +175,10 @@ export const splitToFit = (search: Search): boolean =>
 /** The same parts of a lot with other amounts: some portions of the first go to the second. */
 function shifted(search: Search, first: number, second: number, amount: number): boolean {
   const { choice } = search.current;
-  const change = (index: number, portions: number): Part => ({
-    ...choice.parts[index]!,
-    portions: choice.parts[index]!.portions + portions,
-  });
+  const change = (index: number, more: number): Part => {
+    const { lot, portions, programme } = choice.parts[index]!;
+    return { lot, portions: portions + more, programme };
+  };
   const [less, more] = [change(first, -amount), change(second, amount)];
   const { cost, overflow } = search.judge.estimate(search.current, [
     { part: first, like: first, to: less },
@@ -185,7 +186,7 @@ function shifted(search: Search, first: number, second: number, amount: number):
   ]);
   // Estimates let each part have the daily limit to itself; in small cases there is time to look.
   if (cost + overflow >= -leastGain && !isSmall(search.prepared.problem)) return false;
-  return search.attempt({ ...choice, parts: choice.parts.with(first, less).with(second, more) });
+  return search.attempt({ parts: choice.parts.with(first, less).with(second, more), vents: choice.vents });
 }
 
 /** Goes on moving portions from one part of a lot to another, twice as many each time, for as long as that helps. */
