@@ -3,7 +3,7 @@ import type { HandoutContext } from "../view/context.js";
 import { blankLine, item, section, wrapped } from "./lines.js";
 import { planText } from "./text.js";
 
-/** A plan carried on as plain text: what changes and why, what stays, what is gone; then the plan itself. */
+/** A plan carried on as plain text: what may no longer be eaten, what changes and why, what stays, what is gone; then the plan itself. */
 export function carriedOnText(context: HandoutContext, view: CarriedOnView): string {
   const { speaker } = context;
   const items = (lines: readonly string[]) => lines.flatMap((line) => item(line));
@@ -11,10 +11,11 @@ export function carriedOnText(context: HandoutContext, view: CarriedOnView): str
     view.title,
     ...wrapped(view.summary),
     blankLine,
+    ...section(speaker, "heading.throwAway", items(view.throwAway)),
     ...section(speaker, "heading.begun", items(view.begun)),
     ...section(speaker, "heading.changes", items(view.changes)),
     ...section(speaker, "heading.staying", items(view.staying)),
     ...section(speaker, "heading.gone", items(view.gone)),
   ];
-  return `${head.join("\n")}\n${planText(context, view.plan)}`;
+  return `${head.join("\n")}\n${planText(context, { ...view.plan, throwAway: [] })}`;
 }

@@ -5,17 +5,20 @@ import { dayWords, fullDateWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
 import type { HandoutContext } from "./context.js";
 import { kindName } from "./kindNames.js";
-import { lotNames, placeNames } from "./names.js";
+import { placeNames, wholeLotNames } from "./names.js";
 import { type PlanSurroundings, type PlanView, planView } from "./planView.js";
 
 /** A plan carried on, in rows and words: what changes first, then the plan. */
 export interface CarriedOnView {
   readonly title: string;
   readonly summary: string;
+  /** What may no longer be eaten: it is told of in no other list. */
+  readonly throwAway: readonly string[];
   /** What moves, is eaten on other days, or is new, each with why; then vents. */
   readonly changes: readonly string[];
   readonly staying: readonly string[];
   readonly gone: readonly string[];
+  /** What was begun and so is cut, with what else changes about it. */
   readonly begun: readonly string[];
   readonly plan: PlanView;
 }
@@ -125,29 +128,81 @@ function changeLine(naming: Naming, change: LotChange): string {
   return speaker.say(to?.place === change.from?.place ? "carryOn.rewrap" : "carryOn.moves", values);
 }
 
+/** Lists of a plan carried on: each lot stands in one of them, the first that concerns it. */
+interface Lists {
+  readonly throwAway: readonly LotChange[];
+  readonly begun: readonly LotChange[];
+  readonly changes: readonly LotChange[];
+  readonly staying: readonly LotChange[];
+  readonly gone: readonly LotChange[];
+}
+
 const order: readonly LotChange["change"][] = ["moves", "moves as planned", "new", "other days"];
 
-function changeLines(naming: Naming): string[] {
-  const { changes, vents } = naming.told;
+function listsOf({ begun, takenAsCut, changes }: CarriedOn): Lists {
+  const cut = new Set([...takenAsCut.map(({ lot }) => lot), ...begun]);
+  const of = (kind: LotChange["change"]) => changes.filter(({ change }) => change === kind);
+  const isBegun = ({ lot, change }: LotChange) =>
+    change !== "throw away" && change !== "gone" && cut.has(lot ?? "");
+  const rest = (kind: LotChange["change"]) => of(kind).filter((change) => !isBegun(change));
+  return {
+    throwAway: of("throw away"),
+    begun: changes.filter(isBegun),
+    changes: order.flatMap(rest),
+    staying: rest("stays"),
+    gone: of("gone"),
+  };
+}
+
+/** What is said of a lot of which some was eaten, so that the rest is cut; nothing of any other. */
+function begunWords(naming: Naming, change: LotChange): string[] {
   const { speaker } = naming.context;
-  const lots = order.flatMap((kind) => changes.filter(({ change }) => change === kind));
+  const name = nameOf(naming, change);
+  const taken = naming.told.takenAsCut.find(({ lot }) => lot === change.lot);
+  if (taken) {
+    const date = dayWords(speaker, taken.date);
+    return [speaker.say("carryOn.takenAsCut", { name: speaker.capital(name), date })];
+  }
+  const begun = naming.told.begun.includes(change.lot ?? "");
+  return begun ? [speaker.say("carryOn.begun", { name })] : [];
+}
+
+function throwAwayLines(naming: Naming, lots: readonly LotChange[]): string[] {
+  const { speaker } = naming.context;
+  if (lots.length === 0) return [];
+  const names = speaker.list(lots.map((change) => nameOf(naming, change)));
+  return [
+    speaker.say("caution.safe-time-past", { names }),
+    ...lots.flatMap((change) => begunWords(naming, change)),
+  ];
+}
+
+function begunLine(naming: Naming, change: LotChange): string {
+  const changed = change.change === "stays" ? [] : [changeLine(naming, change).trim()];
+  return [...begunWords(naming, change), ...changed].join(" ");
+}
+
+function changeLines(naming: Naming, lots: readonly LotChange[]): string[] {
+  const { speaker } = naming.context;
   return [
     ...lots.map((change) => changeLine(naming, change).trim()),
-    ...vents.map(({ place, to }) => {
+    ...naming.told.vents.map(({ place, to }) => {
       const setting = speaker.say(`carryOn.setting.${to}`);
       return speaker.say("carryOn.vent", { place: placeName(naming, place), setting });
     }),
   ];
 }
 
-function stayingLines(naming: Naming): string[] {
+function stayingLines(naming: Naming, lots: readonly LotChange[]): string[] {
   const { speaker } = naming.context;
-  const names = naming.told.changes
-    .filter(({ change }) => change === "stays")
-    .map((change) => nameOf(naming, change));
-  return names.length === 0
-    ? []
-    : [speaker.capital(speaker.say("carryOn.stays", { names: speaker.list(names) }))];
+  const names = speaker.list(lots.map((change) => nameOf(naming, change)));
+  return lots.length === 0 ? [] : [speaker.capital(speaker.say("carryOn.stays", { names }))];
+}
+
+function goneLine(naming: Naming, change: LotChange): string {
+  const { speaker } = naming.context;
+  const reason = change.reasons.map((one) => reasonWords(naming, one)).join(" ");
+  return speaker.say("carryOn.gone", { name: speaker.capital(nameOf(naming, change)), reason });
 }
 
 /** Turns a plan that was carried on into rows and words. Computes nothing about produce. */
@@ -157,35 +212,20 @@ export function carriedOnView(
   around: PlanSurroundings = {},
 ): CarriedOnView {
   const { speaker } = context;
-  const names = lotNames(context, told.plan);
+  const names = wholeLotNames(context, told.plan);
   const naming: Naming = { context, told, names, places: placeNames(context, told.plan) };
-  const changes = changeLines(naming);
+  const lists = listsOf(told);
+  const changes = changeLines(naming, lists.changes);
+  const count = lists.throwAway.length + lists.begun.length + changes.length;
   const date = (day: number) => fullDateWords(speaker, addDays(told.plan.from, day));
   return {
     title: speaker.say("carryOn.title", { from: date(0), to: date(told.plan.days - 1) }),
-    summary:
-      changes.length === 0
-        ? speaker.say("carryOn.nothing")
-        : speaker.say("carryOn.changed", { count: changes.length }),
+    summary: count === 0 ? speaker.say("carryOn.nothing") : speaker.say("carryOn.changed", { count }),
+    throwAway: throwAwayLines(naming, lists.throwAway),
     changes,
-    staying: stayingLines(naming),
-    gone: told.changes
-      .filter(({ change }) => change === "gone")
-      .map((change) =>
-        speaker.say("carryOn.gone", {
-          name: speaker.capital(nameOf(naming, change)),
-          reason: change.reasons.map((reason) => reasonWords(naming, reason)).join(" "),
-        }),
-      ),
-    begun: [
-      ...(told.takenAsCut ?? []).map((one) =>
-        speaker.say("carryOn.takenAsCut", {
-          name: speaker.capital(namesOfLots(naming, [one.lot])),
-          date: dayWords(speaker, one.date),
-        }),
-      ),
-      ...told.begun.map((id) => speaker.say("carryOn.begun", { name: namesOfLots(naming, [id]) })),
-    ],
+    staying: stayingLines(naming, lists.staying),
+    gone: lists.gone.map((change) => goneLine(naming, change)),
+    begun: lists.begun.map((change) => begunLine(naming, change)),
     plan: planView(context, told.plan, around),
   };
 }

@@ -1,5 +1,6 @@
 import { carriedOnText, carriedOnView, englishLanguage, handoutContext } from "@keepwright/handout";
-import { type CarriedOn, type ChangeReason, reasonSchema } from "@keepwright/planner";
+import { type CarriedOn, type ChangeReason, changeKinds, reasonSchema } from "@keepwright/planner";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { inventedCatalogue } from "../fixtures/catalogue.js";
 import { handMadePlan } from "../fixtures/plan.js";
@@ -43,8 +44,8 @@ function told(change: CarriedOn["changes"][number]["change"], reasons: ChangeRea
       },
     ],
     vents: [{ place: place!.place, from: "open", to: "closed" }],
-    begun: [first!.lot],
-    takenAsCut: [{ lot: first!.lot, date: "2026-06-13" }],
+    begun: [],
+    takenAsCut: [],
   };
 }
 
@@ -56,12 +57,12 @@ describe("a plan carried on, in words", () => {
   });
 
   it("puts what changes first, then what stays and what is gone, then the plan", () => {
-    const text = carriedOnText(
-      context,
-      carriedOnView(context, told("other days", [{ because: "others gone" }])),
-    );
-    expect(text).toMatch(
-      /^The plan carried on[\s\S]*BEGUN, AND SO CUT[\s\S]*WHAT CHANGES, AND WHY[\s\S]*on no day instead of/,
+    const changed = told("other days", [{ because: "others gone" }]);
+    const text = carriedOnText(context, carriedOnView(context, changed));
+    expect(text).toMatch(/^The plan carried on[\s\S]*WHAT CHANGES, AND WHY[\s\S]*on no day instead of/);
+    const begun = carriedOnText(context, carriedOnView(context, { ...changed, begun: [first!.lot] }));
+    expect(begun).toMatch(
+      /^The plan carried on[\s\S]*BEGUN, AND SO CUT[\s\S]*on no day instead of[\s\S]*WHAT CHANGES, AND WHY/,
     );
     expect(text.indexOf("WHAT CHANGES")).toBeLessThan(text.indexOf("WHERE EACH THING GOES"));
     expect(carriedOnText(context, carriedOnView(context, told("stays", [])))).toContain("STAYS AS IT WAS");
@@ -82,5 +83,47 @@ describe("a plan carried on, in words", () => {
     const marked = handoutContext(inventedCatalogue, { language: { tag: "en-GB", messages } });
     for (const line of carriedOnView(marked, told("moves", everyReason)).changes)
       expect(line).toMatch(/^⟦[\s\S]*⟧$/u);
+  });
+
+  const anyLot = fc.record({
+    change: fc.constantFrom(...changeKinds),
+    cut: fc.constantFrom("begun", "taken as cut", "no"),
+  });
+
+  it("names each lot in one list only, whatever became of it", () => {
+    fc.assert(
+      fc.property(fc.array(anyLot, { minLength: 1, maxLength: 5 }), (drawn) => {
+        const lots = drawn.map((_, index) => ({ ...first!, id: `x${index}x`, lot: `x${index}x` }));
+        const named = lots.map((one) => ({ ...one, commodity: one.id }));
+        const ids = (cut: string) =>
+          named.flatMap(({ id }, index) => (drawn[index]!.cut === cut ? [id] : []));
+        const all: CarriedOn = {
+          ...told("stays", []),
+          plan: { ...handMadePlan, lots: named },
+          changes: named.map(({ id, commodity }, index) => ({
+            ...told(drawn[index]!.change, []).changes[0]!,
+            ...(drawn[index]!.change === "throw away" && { to: [] }),
+            lot: id,
+            commodity,
+          })),
+          begun: ids("begun"),
+          takenAsCut: ids("taken as cut").map((id) => ({ lot: id, date: "2026-06-13" })),
+        };
+        const { throwAway, begun, changes, staying, gone } = carriedOnView(context, all);
+        const lists = [throwAway, begun, changes, staying, gone].map((lines) =>
+          lines.join("\n").toLowerCase(),
+        );
+        for (const { id } of named) expect(lists.filter((list) => list.includes(id))).toHaveLength(1);
+      }),
+    );
+  });
+
+  it("tells first what may no longer be eaten, once, and never that nothing changes", () => {
+    const away = { ...told("throw away", []), vents: [] };
+    const past = { ...away, plan: { ...handMadePlan, lots: [{ ...first!, safeUntil: "past" as const }] } };
+    const text = carriedOnText(context, carriedOnView(context, past));
+    expect(text).not.toContain("Nothing changes");
+    expect(text.match(/^THROW AWAY/gm)).toHaveLength(1);
+    expect(text.indexOf("THROW AWAY")).toBeLessThan(text.indexOf("TAKE CARE"));
   });
 });

@@ -43,9 +43,17 @@ export type ChangeReason = z.infer<typeof reasonSchema>;
 
 /**
  * What became of one lot: “stays” as it was, to be eaten as was planned; “other days”: lies as it was; “moves as planned”: now, as the earlier plan had foreseen;
- * “moves”: though it was not to; “new”; “gone”.
+ * “moves”: though it was not to; “new”; “gone”; “throw away”: it may no longer be eaten safely, so it has no place and no meal, whatever else became of it.
  */
-export const changeKinds = ["stays", "other days", "moves as planned", "moves", "new", "gone"] as const;
+export const changeKinds = [
+  "stays",
+  "other days",
+  "moves as planned",
+  "moves",
+  "new",
+  "gone",
+  "throw away",
+] as const;
 
 export const lotChangeSchema = z.strictObject({
   lot: z.string().optional().describe("Id in the new haul; absent where nothing is left"),
@@ -53,7 +61,9 @@ export const lotChangeSchema = z.strictObject({
   commodity: z.string(),
   change: z.enum(changeKinds),
   from: lying.optional().describe("Where it lies"),
-  to: z.array(lying).describe("Where it goes now, one for each part it is in; empty when gone"),
+  to: z
+    .array(lying)
+    .describe("Where it goes now, one for each part it is in; empty when gone or thrown away"),
   meals: z.strictObject({
     before: meals.describe("What the earlier plan still had"),
     now: meals,

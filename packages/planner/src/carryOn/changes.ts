@@ -22,6 +22,9 @@ function mealsOf(parts: readonly PlannedLot[], from: number): Meals {
 
 const same = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
+/** Whether its safe time was over before the plan begins: nothing else is told of it. */
+const isPast = ({ safeUntil }: PlannedLot): boolean => safeUntil === "past";
+
 const firstOf = ({ stays }: PlannedLot): Lies => ({ place: stays[0]!.place, wrap: stays[0]!.wrap });
 
 /** The same plan, nothing changed: it is carried on on its own first day and nothing happened. */
@@ -35,9 +38,9 @@ export function unchanged({ plan, haul }: Previous): CarriedOn {
       lot: part.lot,
       part: part.id,
       commodity: part.commodity,
-      change: "stays",
+      change: isPast(part) ? "throw away" : "stays",
       from: firstOf(part),
-      to: [firstOf(part)],
+      to: isPast(part) ? [] : [firstOf(part)],
       meals: { before: mealsOf([part], 0), now: mealsOf([part], 0) },
       reasons: [],
     })),
@@ -69,6 +72,7 @@ function changeOfPart(
     return { ...common, change: "gone", to: [], meals, reasons: [{ because: last }] };
   }
   const parts = plan.lots.filter(({ lot }) => lot === id);
+  if (parts.every(isPast)) return { ...common, lot: id, change: "throw away", to: [], meals, reasons: [] };
   const to = parts.map(firstOf);
   meals.now = mealsOf(parts, 0);
   const asked = { carrying, prepared, evaluation, plan, part, id };
@@ -83,11 +87,12 @@ function changeOfPart(
 
 function changeOfNew(plan: Plan, id: string): LotChange {
   const parts = plan.lots.filter(({ lot }) => lot === id);
+  const past = parts.every(isPast);
   return {
     lot: id,
     commodity: parts[0]!.commodity,
-    change: "new",
-    to: parts.map(firstOf),
+    change: past ? "throw away" : "new",
+    to: past ? [] : parts.map(firstOf),
     meals: { before: [], now: mealsOf(parts, 0) },
     reasons: [{ because: "came home" }],
   };
@@ -102,12 +107,13 @@ function ventChanges({ problem }: Prepared, { choice }: Evaluation): CarriedOn["
 }
 
 /** Lots in pieces of several portions of which a piece has been begun: nobody said that it is cut, and the plan takes it for whole. */
-function begun({ previous, now, remaining }: Carrying): string[] {
+function begun({ previous, now, remaining }: Carrying, plan: Plan): string[] {
   return now.lotOfPart.flatMap((id, part) => {
     const planned = previous.plan.lots[part]!;
     const lot = previous.problem.lots.find((one) => one.lot.id === planned.lot)!;
     const whole = now.haul.lots.find((one) => one.id === id)?.form === "whole";
-    return id !== undefined && whole && remaining[part]!.portions % lot.splitUnit !== 0 ? [id] : [];
+    const kept = plan.lots.some((one) => one.lot === id && !isPast(one));
+    return kept && whole && remaining[part]!.portions % lot.splitUnit !== 0 ? [id!] : [];
   });
 }
 
@@ -132,7 +138,7 @@ export function changesOf(
   return {
     changes: [...old, ...carrying.now.newLots.map((id) => changeOfNew(plan, id))],
     vents: ventChanges(prepared, evaluation),
-    begun: begun(carrying),
+    begun: begun(carrying, plan),
     takenAsCut: takenAsCut(carrying),
   };
 }

@@ -3,37 +3,12 @@ import { describe, expect, it } from "vitest";
 import { checkPlan, type PlanRule } from "../../src/check/index.js";
 import type { Haul } from "../../src/problem/lot.js";
 import type { Plan } from "../../src/problem/plan.js";
-import { Draw, randomRequest } from "../cases/randomRequest.js";
+import { randomRequest } from "../cases/randomRequest.js";
 import { lot, request } from "../support.js";
+import { anyAccount } from "./anyAccount.js";
 import { again, begin, faultsOf, later } from "./support.js";
 
 const size = { lots: [2, 7], places: [2, 6], wraps: [1, 4], days: [5, 9] } as const;
-
-/** Anything that may have happened to the parts of a plan, drawn from a seed. */
-function anyAccount(seed: number, plan: Plan, kitchen: { places: readonly { id: string }[] }): object {
-  const draw = new Draw(seed);
-  const lots = plan.lots.flatMap(({ id, commodity, form }) => {
-    if (!draw.chance(0.6)) return [];
-    const place = draw.chance(0.3) && { place: draw.one(kitchen.places).id };
-    const ripens = ["avocado", "banana", "pear", "peach", "mango", "plum", "tomato"].includes(commodity);
-    return [
-      {
-        lot: id,
-        ...(draw.chance(0.4) && { eaten: draw.one(["none", { share: 0.3 }, { portions: 0.5 }]) }),
-        ...(draw.chance(0.2) && { thrownOut: { share: draw.between(0, 0.5) } }),
-        ...(draw.chance(0.3) && { seenGood: true }),
-        ...(ripens && draw.chance(0.5) && { ripeness: draw.one(["ripe", "turning", 1.3]) }),
-        ...(form === "cut" && draw.chance(0.4) && { hoursOut: draw.one([0.5, 1.5]) }),
-        ...(form === "whole" && draw.chance(0.1) && { cut: plan.from }),
-        ...place,
-        done: [],
-      },
-    ];
-  });
-  const said = lots.filter((one) => Object.keys(one).length > 2);
-  const cameHome = draw.chance(0.5) ? [{ commodity: "cauliflower", grams: 700 }] : [];
-  return { followed: draw.chance(0.7), lots: said, cameHome };
-}
 
 describe("the independent checker", () => {
   it("accepts every plan carried on, and carried on again, whatever happened (any haul)", () => {
