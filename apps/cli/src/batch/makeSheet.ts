@@ -45,8 +45,8 @@ function kitchenOf({ kitchen }: BatchRow, otherwise: Kitchen): Kitchen {
 export function makeSheet(row: BatchRow, settings: BatchSettings): MadeSheet {
   const units = row.units ?? settings.units;
   const context = contextFor({ units, language: row.language ?? settings.language });
-  const read = readLots(context, catalogue(), row.haul);
   const from = row.from === undefined ? settings.from : calendarDate(row.from);
+  const read = readLots(context, catalogue(), row.haul, from);
   const days = row.days ?? settings.days;
   const people = row.people ?? settings.people;
   const portions = row.portions ?? settings.portions;

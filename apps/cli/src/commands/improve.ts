@@ -46,7 +46,7 @@ const tryChanges = (door: Door, context: HandoutContext, request: PlanRequest): 
 /** Tries changes and prints what they would save. True when some words were not understood. */
 function runImprove(door: Door, words: readonly string[], options: HouseholdOptions): boolean {
   const context = contextFor(options);
-  const read = readHaulArgument(door, context, words);
+  const read = readHaulArgument(door, context, words, options.from);
   const kitchen = kitchenFor(door, options.kitchen);
   const improvements = tryChanges(door, context, planRequest(door, options, read.lots, kitchen));
   if (options.json) {

@@ -52,7 +52,7 @@ function runJudge(door: Door, words: readonly string[], options: JudgeOptions): 
   const context = contextFor(options);
   const remedy = `Correct it; this is one that works: ${smallestArrangement}`;
   const arrangement = readJsonFile(door, options.arrangement, "arrangement file", remedy);
-  const read = readHaulArgument(door, context, words);
+  const read = readHaulArgument(door, context, words, options.from);
   const kitchen = kitchenFor(door, options.kitchen);
   const request = { ...planRequest(door, options, read.lots, kitchen), arrangement };
   const judgement = whileTelling(door, progressLine(context, "judge"), () => judgeArrangement(request));

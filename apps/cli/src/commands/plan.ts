@@ -97,7 +97,7 @@ function makePlan(door: Door, context: HandoutContext, request: PlanRequest, opt
 /** Plans and prints. True when some words were not understood. */
 function runPlan(door: Door, words: readonly string[], options: PlanOptions): boolean {
   const context = contextFor(options);
-  const read = readHaulArgument(door, context, words);
+  const read = readHaulArgument(door, context, words, options.from);
   const kitchen = kitchenFor(door, options.kitchen);
   const request = planRequest(door, options, read.lots, kitchen);
   const plan = makePlan(door, context, request, options);

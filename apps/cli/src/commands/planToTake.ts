@@ -101,7 +101,7 @@ export function planToTake(
     return savedPlan(text, `plan in ${originWords(origin)}`);
   }
   door.err(`${readFromLine(context, "haul", origin)}\n`);
-  const read = readLots(context, catalogue(), text);
+  const read = readLots(context, catalogue(), text, options.from ?? door.today());
   const request = planRequest(door, options, read.lots, kitchenFor(door, options.kitchen));
   const plan = whileTelling(door, progressLine(context, "plan"), () => planProblem(bindProblem(request)));
   tellQuestions(door, context, read, options.json === true);

@@ -37,8 +37,8 @@ function isData(text: string): boolean {
   }
 }
 
-/** Reads a haul. Throws UserError when it is empty, holds data instead of words, or when nothing in it was understood; the questions go with it. */
-export function readLots(context: HandoutContext, catalogue: Catalogue, text: string): ReadLots {
+/** Reads a haul. Throws UserError when it is empty, holds data instead of words, or when nothing in it was understood; the questions go with it. `on`: the day it is now. */
+export function readLots(context: HandoutContext, catalogue: Catalogue, text: string, on?: string): ReadLots {
   if (text.trim() === "") {
     throw userError(
       "haul",
@@ -53,7 +53,7 @@ export function readLots(context: HandoutContext, catalogue: Catalogue, text: st
       "Write what came home in words. A plan printed with --json is given to keepwright carry-on.",
     );
   }
-  const reading = readHaul(text, catalogue);
+  const reading = readHaul(text, catalogue, on);
   const lots = lotsOf(reading);
   if (lots.length === 0) throw nothingUnderstood(context, reading);
   return { reading, lots, partly: reading.items.some(({ kind }) => kind === "question") };

@@ -43,6 +43,7 @@ const questionSchema = z.discriminatedUnion("ask", [
     candidates: z.array(z.string()),
   }),
   z.strictObject({ ask: z.literal("when wanted"), word: z.string() }),
+  z.strictObject({ ask: z.literal("how old"), word: z.string(), since: z.string().optional() }),
   z.strictObject({ ask: z.literal("what is this"), word: z.string() }),
   z.strictObject({ ask: z.literal("too many lots"), word: z.string() }),
 ]);

@@ -26,9 +26,12 @@ export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, on
   const read = line.lot ? lotLine(context, line.lot) : say("line.notUnderstood");
   const named = nth === undefined ? typed : say("line.nth", { typed, nth, read });
   const leftOut = line.correction?.leftOut === true;
-  const tooMany = line.item.questions.some(({ ask }) => ask === "too many lots");
+  // What only other words can answer has no fields: too many things, or something cut that may be older than it seems.
+  const inWords = line.item.questions.some(
+    ({ ask }) => ask === "too many lots" || (ask === "how old" && line.kind === "question"),
+  );
   const asked = waits(line);
-  const shown = (open || asked) && !leftOut && !tooMany;
+  const shown = (open || asked) && !leftOut && !inWords;
   const className = ["line", leftOut && "left-out", asked && "asked", shown && "open"]
     .filter(Boolean)
     .join(" ");
@@ -48,7 +51,7 @@ export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, on
             {say("line.undo")}
           </button>
         )}
-        {!leftOut && !tooMany && !asked && (
+        {!leftOut && !inWords && !asked && (
           <button
             type="button"
             aria-expanded={shown}

@@ -92,7 +92,8 @@ export const leftEnding = /\s*\b(?:is|are)?\s*(?:still )?left(?: over)?$/u;
 export const leftBeginning = /^(?:quedan|queda|there are still|there is still)\s+/u;
 export const isWords = /\s*\b(?:is|are|was|were|have become|has become|está|están|estan|esta)?\s*$/u;
 
-export const everything = /^(?:all(?: of)?|the rest of|everything|todo|todos|todas|toda|el resto de)\s+/u;
+export const everything =
+  /^(?:all(?: of)?|(?:the )?rest of|everything|todo|todos|todas|toda|(?:el )?resto del?)\s+/u;
 export const nothingOf = /^(?:none of|no|nothing of|nada de|ningun[oa]?)\s+/u;
 export const shares: readonly (readonly [number, RegExp])[] = [
   [0.5, /^(?:a |the )?(?:half(?: of)?(?: a)?|(?:la )?mitad del?|medi[oa])\s+/u],
@@ -144,7 +145,5 @@ export const toPlace =
 export const hoursLying = /\s+(?:for|por|durante)?\s*(\d+(?:[.,]\d+)?|an?|una)\s*(?:hours?|hrs?|h|horas?)$/u;
 export const hoursOut =
   /\s*\b(?:out|fuera)\b(?:\s+(?:on|in|at|en|sobre)\s+\D+?(?=\s+(?:for|por|durante)\s))?(?:\s+(?:for|of the (?:fridge|refrigerator) for|por|durante))?\s*(\d+(?:[.,]\d+)?|an?|una)\s*(?:hours?|hrs?|h|horas?)(?:\s+(?:today|yesterday|hoy|ayer))?$/u;
-export const dayWords =
-  /\s*\b(?:(?:(?:since|desde)\s+)?(?:(today|hoy|this morning|esta mañana)|(yesterday|ayer|last night|anoche))|(\d{1,2})\s+days?\s+ago|hace\s+(\d{1,2})\s+días?|(?:on|since|el|desde)\s+(\S+))$/u;
 export const ateNothing =
   /^(?:(?:i|we)\s+)?(?:ate nothing|did not eat anything|nothing was eaten|no comimos nada|no com[ií] nada)$/u;

@@ -1,12 +1,14 @@
 import { type Catalogue, folded } from "@keepwright/catalogue";
-import { addDays, type CalendarDate } from "@keepwright/quantities";
+import type { CalendarDate } from "@keepwright/quantities";
 import { type Finding, HappenedError } from "../problem/inputError.js";
 import type { Lot } from "../problem/lot.js";
 import { shownValue } from "../problem/schemaFindings.js";
 import { readHaul } from "../reading/readHaul.js";
 import type { UnderstoodLot } from "../reading/reading.js";
+import { clearDayAtEnd, dayAtEnd, unclearDay } from "./dayTold.js";
 import type { HappenedAmount } from "./happened.js";
 import * as words from "./happenedWords.js";
+import { Unreadable } from "./unreadable.js";
 
 /** What has to be known to read an account: what there was, where it may lie, and the day it is. */
 export interface HappenedContext {
@@ -30,23 +32,15 @@ export interface ReadAccount {
   cameHome: object[];
 }
 
-/** A line that cannot be read, with why. */
-class Unreadable extends Error {
-  readonly remedy: string;
-  constructor(value: string, remedy: string) {
-    super(value);
-    this.remedy = remedy;
-  }
-}
-
 const examples =
   "Write lines such as: ate 2 apples; threw out the spinach; avocados ripe; bought 1 lb peas; moved the kale to the shelf.";
 
 const bare = (text: string): string => text.replace(words.articles, "").trim();
 
-function understood({ catalogue }: HappenedContext, phrase: string): UnderstoodLot[] {
-  const { items } = readHaul(phrase, catalogue);
+function understood({ catalogue, on }: HappenedContext, phrase: string): UnderstoodLot[] {
+  const { items } = readHaul(phrase, catalogue, on);
   const lots = items.filter((item): item is UnderstoodLot => item.kind === "lot");
+  if (items.some(({ questions }) => questions.some(({ ask }) => ask === "how old"))) throw unclearDay(phrase);
   if (lots.length === 0)
     throw new Unreadable(`${shownValue(phrase)} names no kind of produce that is known`, examples);
   // No part of a line is passed over: what stands beside a kind that is known counts too.
@@ -113,11 +107,7 @@ function amountsOf(context: HappenedContext, phrase: string): { lot: string; amo
 /** Lots of which something is told that holds for all of them: no part of one, and no day but the one that is told. */
 function namesOf(context: HappenedContext, phrase: string): string[] {
   const named = bare(phrase).replace(words.everything, "");
-  if (words.timeLeftOver.test(named))
-    throw new Unreadable(
-      `it is not clear since which day, in ${shownValue(phrase)}`,
-      "Write the day as: cut the melon 2 days ago, or: cut the melon on 2026-06-14.",
-    );
+  if (words.timeLeftOver.test(named)) throw unclearDay(phrase);
   return amountsOf(context, named).map(({ lot, amount }) => {
     if (amount === "all") return lot;
     throw new Unreadable(
@@ -125,16 +115,6 @@ function namesOf(context: HappenedContext, phrase: string): string[] {
       "Leave the amount out; or say of a part that it was eaten, given away or thrown out.",
     );
   });
-}
-
-/** A day at the end of a line, taken off it. */
-function dayAtEnd({ on }: HappenedContext, line: string): { rest: string; date?: string } {
-  const found = words.dayWords.exec(line);
-  if (!found) return { rest: line };
-  const [whole, , yesterday, ago, hace, date] = found;
-  if (date !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(date)) return { rest: line };
-  const back = yesterday ? 1 : Number(ago ?? hace ?? 0);
-  return { rest: line.slice(0, line.length - whole.length), date: date ?? addDays(on, -back) };
 }
 
 function placeIn(context: HappenedContext, name: string): string | undefined {
@@ -160,7 +140,7 @@ interface Moved extends Record<string, unknown> {
 
 /** “the tomatoes to the counter in a paper bag”: the lots, the place, the wrap, since when. */
 function movedLots(context: HappenedContext, phrase: string): Moved[] {
-  const { rest: dated, date } = dayAtEnd(context, phrase);
+  const { rest: dated, date } = clearDayAtEnd(context.on, phrase);
   const wrap = words.wrapWords.find(([, pattern]) => pattern.test(dated));
   const rest = (wrap ? dated.replace(wrap[1], "") : dated).trim();
   const more = { ...(wrap && { wrap: wrap[0] }), ...(date !== undefined && { since: date }) };
@@ -255,13 +235,14 @@ function readLine(context: HappenedContext, line: string, into: ReadAccount): vo
   else if (said === "left lying") into.lots.push(...leftLying(context, phrase));
   else if (said === "left out") into.lots.push(...leftOut(context, line.replace(found[1], "")));
   else if (said === "cut") {
-    const { rest, date } = dayAtEnd(context, phrase);
+    const { rest, date } = clearDayAtEnd(context.on, phrase);
     into.lots.push(...namesOf(context, rest).map((lot) => ({ lot, cut: date ?? context.on })));
   } else if (said === "ate none")
     into.lots.push(...namesOf(context, phrase).map((lot) => ({ lot, eaten: "none" })));
   else {
     const field = fieldOf[said];
-    const given = said === "gave away" ? phrase.replace(words.givenTo, "") : phrase;
+    const { rest } = dayAtEnd(context.on, phrase);
+    const given = said === "gave away" ? rest.replace(words.givenTo, "") : rest;
     into.lots.push(...amountsOf(context, bare(given)).map(({ lot, amount }) => ({ lot, [field]: amount })));
   }
 }

@@ -77,7 +77,13 @@ const standsBehind = (element: Element) =>
   (element.type === "package" && element.behind) ||
   (element.type === "not fresh" && element.mark === "in oil") ||
   (element.type === "state" &&
-    (element.change.tops ?? element.change.extraDays ?? element.change.wanted) !== undefined);
+    [
+      element.change.tops,
+      element.change.extraDays,
+      element.change.since,
+      element.change.ageAsked,
+      element.change.wanted,
+    ].some((said) => said !== undefined));
 
 /** Where the words between two names part: the last amount and all after it go with the second name. */
 function parting(between: readonly Element[], amountsTrail: boolean): number {

@@ -5,7 +5,15 @@ import type { StateChange } from "./stateWords.js";
 export type Marks = Readonly<Record<string, unknown>>;
 
 /** Those among the marks that are states, so that a lot in one of them is told from the same kind in another. */
-const states: ReadonlySet<string> = new Set(["ripeness", "form", "tops", "washed", "extraDays", "wanted"]);
+const states: ReadonlySet<string> = new Set([
+  "ripeness",
+  "form",
+  "tops",
+  "washed",
+  "extraDays",
+  "since",
+  "wanted",
+]);
 
 /** The marks of some states and a size. `greenIsUnripe`: in kinds where it is not, green is only a colour. */
 export function marksOf(changes: readonly StateChange[], size?: Amount["size"], greenIsUnripe = true): Marks {
@@ -48,3 +56,17 @@ export function conflicting(changes: readonly StateChange[], greenIsUnripe: bool
     new Set(told.filter((marks) => key in marks).map((marks) => as(marks[key]))).size > 1;
   return differ("ripeness", isRipe) || differ("form") || differ("washed") || differ("tops");
 }
+
+/** Kinds in which green means unripe; in others (green apples, green grapes) it is only a colour. Common practice. */
+export const greenIsUnripe = new Set([
+  "banana",
+  "plantain",
+  "mango",
+  "papaya",
+  "tomato",
+  "cherry-tomato",
+  "apricot",
+  "peach",
+  "nectarine",
+  "guava",
+]);

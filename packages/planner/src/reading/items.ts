@@ -1,4 +1,5 @@
 import type { Catalogue } from "@keepwright/catalogue";
+import { timeWords } from "./ageWords.js";
 import type { Clause } from "./clauses.js";
 import { type Element, isType, statesOf } from "./elements.js";
 import { withLaterDays } from "./laterParts.js";
@@ -88,11 +89,25 @@ function orphanItem(text: string, tokens: readonly Token[], clause: Clause): Not
   if (reason && unknown.length === 0) return unsafeOrOther(span, reason, []);
   if (unknown.length === 0)
     return question(span, { ask: "which commodity", word: span.typed, candidates: [] });
-  return question(span, { ask: "what is this", word: spanOf(text, tokens, unknown).typed });
+  return question(span, strangeWords(spanOf(text, tokens, unknown).typed, wordsOf(tokens, unknown)));
 }
 
-const whenAsked = ({ asksWhen }: DraftLot, { typed }: Span): Question[] =>
-  asksWhen ? [{ ask: "when wanted", word: typed }] : [];
+/** A day that is not clear: of what is cut it is asked how long ago that was, which may not be taken wrongly. */
+function whenAsked({ asksWhen, asksAge, lot }: DraftLot, { typed }: Span): Question[] {
+  if (asksAge) return [{ ask: "how old", word: typed, ...asksAge }];
+  if (!asksWhen) return [];
+  return [{ ask: lot.form === "cut" ? "how old" : "when wanted", word: typed }];
+}
+
+/** Words that are not understood: what they are, or how long ago something was. */
+export function strangeWords(typed: string, words: readonly Token[]): Question {
+  const ofTime = words.some(({ folded: word }) => timeWords.has(word));
+  return { ask: ofTime ? "how old" : "what is this", word: typed };
+}
+
+/** The tokens that some elements that follow one another are made of. */
+const wordsOf = (tokens: readonly Token[], run: readonly Element[]): readonly Token[] =>
+  tokens.slice(run[0]!.first, run.at(-1)!.next);
 
 /** The items that a clause gives: lots, or a question in their place. */
 export function itemsOf(
@@ -132,7 +147,7 @@ export function itemsOf(
   if (!Array.isArray(drafts))
     return [question(span, drafts.reason === "unknown unit" ? drafts : { ...drafts, word: span.typed })];
   const strange = neighbours(unknown).map(
-    (run): Question => ({ ask: "what is this", word: spanOf(text, tokens, run).typed }),
+    (run): Question => strangeWords(spanOf(text, tokens, run).typed, wordsOf(tokens, run)),
   );
   return drafts.map((draft, order): UnderstoodLot => {
     const sureOfKind = sure * (unknown.length > 0 ? 0.8 : 1);

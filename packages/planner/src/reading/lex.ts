@@ -1,4 +1,5 @@
 import type { Catalogue } from "@keepwright/catalogue";
+import { timeWords } from "./ageWords.js";
 import { isCounted, withPlantParts, withShapes } from "./behindNames.js";
 import { negationAt, withNegations, withoutPronouns, withWordyParts } from "./context.js";
 import { countAt } from "./counts.js";
@@ -160,8 +161,11 @@ function withGuesses(
     const element = elements[index]!;
     const run = elements.slice(index).findIndex((other) => other.type !== "unknown");
     const describes = run >= 0 && elements[index + run]?.type === "name";
+    const ofTime = timeWords.has(tokens[element.first]!.folded);
     const guess =
-      element.type === "unknown" && !describes ? guesses.at(tokens, element.first, stops) : undefined;
+      element.type === "unknown" && !describes && !ofTime
+        ? guesses.at(tokens, element.first, stops)
+        : undefined;
     if (guess) {
       result.push({ type: "name", name: guess.name, first: element.first, next: guess.next });
       while (index < elements.length && elements[index]!.first < guess.next) index++;

@@ -1,8 +1,9 @@
 import type { Commodity } from "@keepwright/catalogue";
 import type { Lot } from "../problem/lot.js";
+import { askedAge, extraDaysOf, type SaidAge } from "./ages.js";
 import { type AmountFault, faultOf } from "./amountFaults.js";
 import { type Amount, inKilos } from "./amounts.js";
-import { conflicting, type Marks, marksOf, relation } from "./contrast.js";
+import { conflicting, greenIsUnripe, type Marks, marksOf, relation } from "./contrast.js";
 import { statesOfPart, wishIn } from "./laterParts.js";
 import type { Part, Said } from "./parts.js";
 import type { Assumption } from "./reading.js";
@@ -18,22 +19,11 @@ export interface DraftLot {
   readonly asks?: Doubt;
   /** A day it is wanted for was told, but not so that it can be taken. */
   readonly asksWhen?: true;
+  /** How old it is was told, but not so that it can be taken, or only by a day. */
+  readonly asksAge?: Pick<SaidAge, "since">;
 }
 type Doubt = Extract<AmountFault["reason"], "contradictory" | "no amount">;
 
-/** Kinds in which green means unripe; in others (green apples, green grapes) it is only a colour. Common practice. */
-export const greenIsUnripe = new Set([
-  "banana",
-  "plantain",
-  "mango",
-  "papaya",
-  "tomato",
-  "cherry-tomato",
-  "apricot",
-  "peach",
-  "nectarine",
-  "guava",
-]);
 /** Two amounts for one lot agree when they differ by no more than this share. */
 const agreement = 0.15;
 
@@ -60,6 +50,7 @@ function draft(
     (state.form === undefined &&
       (weighed.partOfOne || weighed.cut === true || (state.begun === true && weighed.pieces !== undefined)));
   const wish = wishIn(states, ripens);
+  const age = askedAge(states, cut);
   const assumed = [...weighed.assumed];
   if (cut && state.form === undefined && weighed.partOfOne) assumed.push("cut, because half of one");
   if (ripens && state.ripeness === undefined) assumed.push("usual ripeness");
@@ -72,13 +63,14 @@ function draft(
       form: cut ? "cut" : "whole",
       tops: state.tops === true && bearsTops(commodity),
       washed: state.washed ?? false,
-      extraDays: state.extraDays ?? 0,
+      extraDays: extraDaysOf(states, cut),
       ...(wish !== undefined && wish !== "unclear" ? { wanted: wish } : {}),
     },
     sureOfAmount: asks ? Math.min(weighed.sure, sureOfDoubtful) : weighed.sure,
     assumed,
     ...(asks ? { asks } : {}),
     ...(wish === "unclear" ? { asksWhen: true } : {}),
+    ...(age && { asksAge: age }),
   };
 }
 

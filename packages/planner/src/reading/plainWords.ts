@@ -3,7 +3,7 @@ export const connectives: ReadonlySet<string> = new Set(
   (
     "and plus also then of the with for in en on at from to or y e o u de del la el las los con i ive we weve got bought have had there is are was were " +
     "its it some that this these those my our a an please all them " +
-    "want quiero so like um uh er ok okay yeah well they theyre theres thats only think but pero"
+    "comprado comprada comprados compradas compre compramos traje trajimos want quiero so like um uh er ok okay yeah well they theyre theres thats only think but pero"
   ).split(" "),
 );
 

@@ -1,6 +1,8 @@
 import type { Catalogue } from "@keepwright/catalogue";
+import type { CalendarDate } from "@keepwright/quantities";
+import { agedItems, withTimesBeside } from "./agesOfLots.js";
 import { clausesOf } from "./clauses.js";
-import { itemsOf } from "./items.js";
+import { itemsOf, strangeWords } from "./items.js";
 import { lex } from "./lex.js";
 import { lineBefore, rememberLine } from "./linesBefore.js";
 import { SpellingGuesses } from "./names.js";
@@ -31,7 +33,7 @@ function leftovers(text: string, tokens: readonly Token[], items: readonly Item[
     const from = run[0]!.from;
     const to = run.at(-1)!.to;
     const typed = text.slice(from, to);
-    found.push({ kind: "question", typed, from, to, questions: [{ ask: "what is this", word: typed }] });
+    found.push({ kind: "question", typed, from, to, questions: [strangeWords(typed, run)] });
     run = [];
   };
   for (const token of tokens) {
@@ -60,7 +62,8 @@ function readLine(
   const items = clausesOf(lex(catalogue, tokens, guesses)).flatMap((clause) =>
     itemsOf(catalogue, text, tokens, clause),
   );
-  const read = [...items, ...leftovers(text, tokens, items)].sort((one, other) => one.from - other.from);
+  const all = [...items, ...leftovers(text, tokens, items)].sort((one, other) => one.from - other.from);
+  const read = withTimesBeside(all);
   const asked = guesses.askedInLine();
   if (alike && asked) rememberLine(catalogue, line, { start, items: read, asked });
   return read;
@@ -95,18 +98,21 @@ function roomFor(items: readonly Item[], more: readonly Item[]): number {
 /**
  * Reads what a person typed, pasted or spoke of what came home. Each lot says what was understood, how surely, and what
  * was taken for granted; whatever was not understood comes back as a question. Never throws, whatever the text; the same
- * text gives the same reading.
+ * text on the same day gives the same reading. `on`: the day it is now, by which "since Monday" is understood; without it it is asked.
  */
-export function readHaul(text: string, catalogue: Catalogue): Reading {
-  if (typeof text !== "string") return { items: [] };
+export function readHaul(text: string, catalogue: Catalogue, on?: CalendarDate): Reading {
+  return { items: typeof text === "string" ? agedItems(itemsIn(text, catalogue), on) : [] };
+}
+
+function itemsIn(text: string, catalogue: Catalogue): readonly Item[] {
   const items: Item[] = [];
   const guesses = new SpellingGuesses(catalogue);
   for (const { line, start } of linesOf(withoutControlSequences(text))) {
     const read = readLine(catalogue, text, line.slice(0, longestLine), start, guesses);
     const room = roomFor(items, read);
     items.push(...read.slice(0, room));
-    if (room < read.length) return { items: [...items, ...theRest(text, read[room]!.from)] };
-    if (line.length > longestLine) return { items: [...items, ...theRest(text, start + longestLine)] };
+    if (room < read.length) return [...items, ...theRest(text, read[room]!.from)];
+    if (line.length > longestLine) return [...items, ...theRest(text, start + longestLine)];
   }
-  return { items };
+  return items;
 }

@@ -1,4 +1,6 @@
+import type { CalendarDate } from "@keepwright/quantities";
 import type { Lot } from "../problem/lot.js";
+import type { Weekday } from "../problem/wanted.js";
 import type { NotKept } from "./notKept.js";
 
 /** One thing found in what was typed: a lot, with how sure each part of it is. */
@@ -55,6 +57,8 @@ export type Question =
     }
   /** A day it is wanted for was told, but not which one, or not of what. */
   | { readonly ask: "when wanted"; readonly word: string }
+  /** How long ago it was bought, or cut, was told, but not so that it can be taken: what is cut is not planned until it is known. */
+  | { readonly ask: "how old"; readonly word: string; readonly since?: Weekday | CalendarDate }
   | { readonly ask: "what is this"; readonly word: string }
   | { readonly ask: "too many lots"; readonly word: string };
 

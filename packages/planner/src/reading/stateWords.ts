@@ -1,17 +1,17 @@
 import type { RipenessWord } from "../problem/lot.js";
+import type { SaidAge } from "./ages.js";
 import { begunPhrases } from "./begunWords.js";
 import { shapePhrases } from "./shapes.js";
 import type { SaidWish } from "./wishWords.js";
 
 /** What a word or phrase says about the state of a lot. */
-export interface StateChange {
+export interface StateChange extends SaidAge {
   readonly ripeness?: RipenessWord;
   readonly form?: "whole" | "cut";
   /** Some of it has been eaten: a piece is cut then, a bag of pieces is not. */
   readonly begun?: true;
   readonly tops?: boolean;
   readonly washed?: boolean;
-  readonly extraDays?: number;
   /** The day it is wanted for. */
   readonly wanted?: SaidWish;
   /** Told by the colour green, which means unripe only in some kinds. */
@@ -215,6 +215,12 @@ export const statePhrases: readonly [StateChange, readonly string[]][] = [
       "pelada",
       "pelados",
       "peladas",
+      "corte",
+      "cortamos",
+      "que corte",
+      "que cortamos",
+      "que parti",
+      "que partimos",
       "picado",
       "picada",
       "picados",
@@ -270,27 +276,9 @@ export const statePhrases: readonly [StateChange, readonly string[]][] = [
     { tops: false },
     ["without tops", "no tops", "tops off", "topped", "without leaves", "without greens", "sin hojas"],
   ],
-  [
-    { extraDays: 7 },
-    ["from last week", "a week old", "last weeks", "bought last week", "de la semana pasada"],
-  ],
   ...["red rojo roja rojos rojas", "yellow amarillo amarilla amarillos amarillas"].map(coloured),
   ...["white blanco blanca blancos blancas", "purple morado morada morados moradas"].map(coloured),
   ...["black", "golden", "pink", "brown"].map(coloured),
-  [
-    { extraDays: 1 },
-    [
-      "yesterday",
-      "from yesterday",
-      "bought yesterday",
-      "yesterdays",
-      "last night",
-      "ayer",
-      "de ayer",
-      "anoche",
-    ],
-  ],
-  [{ extraDays: 0 }, ["this morning", "esta manana"]],
   // How it came, or what variety it is: it only tells one part from another.
   [{ colour: "on the vine" }, ["on the vine", "on vine", "en rama", "en racimo", "en racimos", "en la rama"]],
   [{ colour: "with seeds" }, ["with seeds", "con semilla", "con semillas"]],

@@ -1,5 +1,5 @@
+import { ageAt } from "./ages.js";
 import { type Degree, degreeAt, weakened } from "./degrees.js";
-import { numberAt } from "./numbers.js";
 import { type StateChange, statePhrases } from "./stateWords.js";
 import type { Token } from "./tokens.js";
 import { wishAt } from "./wishes.js";
@@ -8,34 +8,6 @@ const known = new Map(
   statePhrases.flatMap(([change, texts]) => texts.map((text): [string, StateChange] => [text, change])),
 );
 const longest = Math.max(...[...known.keys()].map((text) => text.split(" ").length));
-
-const daysIn: Record<string, number> = {
-  day: 1,
-  days: 1,
-  dia: 1,
-  dias: 1,
-  week: 7,
-  weeks: 7,
-  semana: 7,
-  semanas: 7,
-};
-const mostExtraDays = 60;
-
-/** "3 days old", "2 weeks ago", "from 3 days ago". */
-function ageAt(tokens: readonly Token[], at: number): { change: StateChange; next: number } | undefined {
-  const start = tokens[at]?.folded === "from" || tokens[at]?.folded === "bought" ? at + 1 : at;
-  const number = numberAt(tokens, start);
-  if (!number) return undefined;
-  const dash = (index: number) => (tokens[index]?.text === "-" ? index + 1 : index);
-  const unit = dash(number.next);
-  const word = tokens[unit]?.folded ?? "";
-  if (!Object.hasOwn(daysIn, word)) return undefined;
-  const last = dash(unit + 1);
-  const days = number.value * daysIn[word]!;
-  return ["old", "ago"].includes(tokens[last]?.folded ?? "") && days <= mostExtraDays
-    ? { change: { extraDays: days }, next: last + 1 }
-    : undefined;
-}
 
 /** "A bit green": how ripe it is, by degree. Before a name it may be another thing ("a little green apple"). */
 function ofDegree(
@@ -60,7 +32,7 @@ export function stateAt(
   at: number,
 ): { change: StateChange; next: number } | undefined {
   const age = ageAt(tokens, at);
-  if (age) return age;
+  if (age) return { change: age.age, next: age.next };
   const wish = wishAt(tokens, at);
   if (wish) return { change: { wanted: wish.wish }, next: wish.next };
   const degree = degreeAt(tokens, at);

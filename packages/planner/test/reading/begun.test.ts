@@ -17,7 +17,6 @@ describe("a piece that was begun is cut, and never planned as whole", () => {
     "what's left of a watermelon",
     "some leftover watermelon",
     "cantaloupe that I cut open this morning",
-    "watermelon, sliced last tuesday",
     "un melón empezado",
     "melón abierto",
     "1 sandía a medias",
@@ -36,7 +35,7 @@ describe("a piece that was begun is cut, and never planned as whole", () => {
   });
 
   it("asks about the words beside it that say nothing known", () => {
-    expect(asked("watermelon, sliced last tuesday")).toContain("what is this");
+    expect(asked("watermelon, sliced oddly")).toContain("what is this");
   });
 
   it("takes what a bag or bunch holds for whole, though it was opened", () => {

@@ -69,5 +69,7 @@ export const readingWords = {
     "“{word}”: this measure is not known for it. How much is it, by weight or in one of these: {units}?",
   "ask.when wanted":
     "“{word}”: on which day is it wanted, and of what? Write a weekday (“by Friday”, “for Sunday”), “in 4 days” or a date like 2026-06-19.",
+  "ask.how old":
+    "“{word}”: how many days ago was it bought or cut? Write for example “cut 2 days ago” or “yesterday”. What is cut is not planned until that is known; when in doubt, throw it out.",
   "ask.how much.contradictory": "“{word}”: the amounts do not agree. How much is it?",
 } as const satisfies Messages;

@@ -66,5 +66,7 @@ export const readingSpanish = {
     "“{word}”: aquí no se conoce esa medida. ¿Cuánto es, en peso o en una de estas: {units}?",
   "ask.when wanted":
     "“{word}”: ¿para qué día, y de qué? Escribe un día (“para el viernes”), “en 4 días” o una fecha como 2026-06-19.",
+  "ask.how old":
+    "“{word}”: ¿hace cuántos días se compró o se cortó? Escribe por ejemplo “cortado hace 2 días” o “ayer”. Lo que está en trozos no entra en el plan hasta saber eso; en caso de duda, tira.",
   "ask.how much.contradictory": "“{word}”: las cantidades no van juntas. ¿Cuánto es?",
 } as const satisfies Messages;
