@@ -1,6 +1,6 @@
-import type { SlidePart } from "@keepwright/handout";
+import { type SlidePart, textWidth } from "@keepwright/handout";
 import type Maker from "pptxgenjs";
-import { type Box, colours, fonts } from "./looks.js";
+import { type Box, bodyWiden, colours, fonts, pointsPerInch } from "./looks.js";
 import { heightIn } from "./measure.js";
 
 type Table = Extract<SlidePart, { part: "table" }>;
@@ -17,12 +17,26 @@ export interface TableShare {
 /** Space within a cell [in]: left and right, above and below. */
 const cell = { side: 0.08, above: 0.06 } as const;
 
-function widthsOf({ head, rows }: Table, width: number): number[] {
-  const longest = head.map((word, column) =>
-    Math.min(40, Math.max(word.length, ...rows.map((row) => row[column]?.length ?? 0))),
-  );
-  const sum = longest.reduce((total, length) => total + Math.max(8, length), 0);
-  return longest.map((length) => (Math.max(8, length) / sum) * width);
+const wordsOf = (text: string): string[] => text.split(/\s+/u);
+
+/** Width [in] of a column's longest word, so that no word is broken where it need not be. */
+function leastWidth(texts: readonly string[], size: number): number {
+  const longest = Math.max(...texts.flatMap(wordsOf).map((word) => textWidth(word, size, true)));
+  return (longest * bodyWiden) / pointsPerInch + 2 * cell.side;
+}
+
+/** Columns share the width by their longest texts, once each has room for its longest word; where not even those fit, by the texts alone. */
+function widthsOf({ head, rows }: Table, width: number, size: number): number[] {
+  const columns = head.map((word, column) => [word, ...rows.map((row) => row[column] ?? "")]);
+  const lengths = columns.map((texts) => Math.min(40, Math.max(8, ...texts.map(({ length }) => length))));
+  const sum = lengths.reduce((total, length) => total + length, 0);
+  const shares = lengths.map((length) => (length / sum) * width);
+  const least = columns.map((texts) => leastWidth(texts, size));
+  const needed = least.reduce((total, one) => total + one, 0);
+  if (needed >= width || shares.every((share, column) => share >= least[column]!)) return shares;
+  const spare = shares.map((share, column) => Math.max(0, share - least[column]!));
+  const spared = spare.reduce((total, one) => total + one, 0);
+  return least.map((one, column) => one + (spare[column]! / spared) * (width - needed));
 }
 
 const rowHeight = (row: readonly string[], widths: readonly number[], size: number): number =>
@@ -33,7 +47,7 @@ const rowHeight = (row: readonly string[], widths: readonly number[], size: numb
 
 /** Shares the rows of a table out over slides: at the largest size at which all fit on one, else at the smallest over several. */
 export function tableShares(table: Table, box: Box, sizes: readonly number[]): TableShare[] {
-  const widths = widthsOf(table, box.w);
+  const widths = widthsOf(table, box.w, sizes[0]!);
   const heights = (size: number): number[] => table.rows.map((row) => rowHeight(row, widths, size));
   const room = (size: number): number => box.h - rowHeight(table.head, widths, size);
   const whole = sizes.find((size) => heights(size).reduce((sum, one) => sum + one, 0) <= room(size));
