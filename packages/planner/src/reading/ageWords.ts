@@ -98,7 +98,7 @@ export const daysIn: Readonly<Record<string, number>> = {
 export const timeWords: ReadonlySet<string> = new Set([
   ...Object.keys(daysIn),
   ...list(
-    "ago since yesterday today before earlier last previous morning afternoon evening weekend old fortnight",
+    "ago since yesterday today before earlier last previous morning afternoon evening weekend fortnight",
   ),
   ...list("hace desde ayer hoy anteayer antier anoche antes tarde manana quincena"),
   ...list("monday tuesday wednesday thursday friday saturday sunday"),
