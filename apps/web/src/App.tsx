@@ -50,7 +50,7 @@ type SpokenAppProps = NonNullable<ReturnType<typeof useLanguage>> & {
 /** One desk, and one screen at a time upon it. */
 const SpokenApp = memo(function SpokenApp({ haul, language, tag, say, spoken }: SpokenAppProps) {
   const { screen, on } = useRoute();
-  const figures = useFigures();
+  const figures = useFigures(tag);
   const worked = useWorkedOut(haul.state, figures, spoken);
   const desk = useMemo(
     () => ({ haul, figures, worked, language, tag }),

@@ -10,6 +10,7 @@ export { type CommodityFile, commodityFileSchema } from "./fileSchema.js";
 export * from "./find/fold.js";
 export { type IndexedName, type NameIndex, nameIndex } from "./find/nameIndex.js";
 export { namesOf } from "./find/names.js";
+export { catalogueFor, namesFor, type ShownNames } from "./find/regional.js";
 export { type Suggestion, type SuggestOptions, suggestKinds } from "./find/suggest.js";
 export * from "./find.js";
 export * from "./groups.js";

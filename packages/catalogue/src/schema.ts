@@ -10,6 +10,17 @@ const names = z.strictObject({
   many: z.string().min(1),
   /** Other names: regional, varietal, older spellings. */
   also: z.array(z.string().min(1)).default([]),
+  /** What people of some regions mostly call it (common practice, from memory): each has to be a name it is found by. */
+  regional: z
+    .array(
+      z.strictObject({
+        /** ISO 3166 codes. */
+        of: z.array(z.string().regex(/^[A-Z]{2}$/)).min(1),
+        one: z.string().min(1),
+        many: z.string().min(1),
+      }),
+    )
+    .optional(),
 });
 
 export const organs = [

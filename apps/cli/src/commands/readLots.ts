@@ -1,4 +1,4 @@
-import type { Catalogue } from "@keepwright/catalogue";
+import { type Catalogue, catalogueFor } from "@keepwright/catalogue";
 import { type HandoutContext, readingView } from "@keepwright/handout";
 import { type Lot, type Reading, readHaul, type UnderstoodLot } from "@keepwright/planner";
 import { UserError, userError } from "../userError.js";
@@ -53,7 +53,7 @@ export function readLots(context: HandoutContext, catalogue: Catalogue, text: st
       "Write what came home in words. A plan printed with --json is given to keepwright carry-on.",
     );
   }
-  const reading = readHaul(text, catalogue, on);
+  const reading = readHaul(text, catalogueFor(catalogue, context.speaker.tag), on);
   const lots = lotsOf(reading);
   if (lots.length === 0) throw nothingUnderstood(context, reading);
   return { reading, lots, partly: reading.items.some(({ kind }) => kind === "question") };

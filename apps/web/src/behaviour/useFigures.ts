@@ -1,5 +1,5 @@
-import { type Catalogue, loadFigures } from "@keepwright/catalogue";
-import { useEffect, useState } from "react";
+import { type Catalogue, catalogueFor, loadFigures } from "@keepwright/catalogue";
+import { useEffect, useMemo, useState } from "react";
 import type { readLines } from "../state/readLines.js";
 
 const nothing = { catalogue: undefined, read: undefined } as const;
@@ -13,8 +13,8 @@ export interface Figures {
   readonly failed: boolean;
 }
 
-/** The catalogue's figures and what reads by them, loaded after the page is there to type in: the first screen needs names only. */
-export function useFigures(): Figures {
+/** The catalogue's figures and what reads by them, loaded after the page is there to type in: the first screen needs names only. Words are taken as the readers of the tag mean them. */
+export function useFigures(tag: string): Figures {
   const [figures, setFigures] = useState<Figures>({ ...nothing, failed: false });
   useEffect(() => {
     let wanted = true;
@@ -26,5 +26,8 @@ export function useFigures(): Figures {
       wanted = false;
     };
   }, []);
-  return figures;
+  return useMemo(() => {
+    const { catalogue } = figures;
+    return catalogue ? { ...figures, catalogue: catalogueFor(catalogue, tag) } : figures;
+  }, [figures, tag]);
 }

@@ -1,4 +1,4 @@
-import { type Catalogue, kindNames, suggestKinds } from "@keepwright/catalogue";
+import { type Catalogue, kindNames, namesFor, suggestKinds } from "@keepwright/catalogue";
 import { ordinaryKitchens } from "@keepwright/planner";
 import { useEffect, useMemo, useRef, useState } from "react";
 import { useDesk } from "../behaviour/desk.js";
@@ -19,21 +19,24 @@ import { addressOf } from "../state/route.js";
 import { useWords } from "../words/words.js";
 
 const kinds = kindNames();
-const nameIn = (language: LanguageKey) => (id: string) => kinds.get(id)?.names[language].many ?? id;
+const nameIn = (tag: string) => (id: string) => {
+  const names = kinds.get(id);
+  return names ? namesFor(names, tag).many : id;
+};
 
 /** Every kind in the order of the alphabet. */
-const sorted = (language: LanguageKey, nameOf: (id: string) => string): readonly string[] => {
-  const { compare } = new Intl.Collator(language);
+const sorted = (tag: string, nameOf: (id: string) => string): readonly string[] => {
+  const { compare } = new Intl.Collator(tag);
   return [...kinds.keys()].sort((one, other) => compare(nameOf(one), nameOf(other)));
 };
 
 /** One question, one large answer: where a kind goes, how, and for how long. */
 export default function AskPage({ on }: { readonly on?: string | undefined }) {
   const say = useWords();
-  const { haul, figures, worked, language } = useDesk();
+  const { haul, figures, worked, language, tag } = useDesk();
   const guidance = useGuidance(language);
-  const nameOf = useMemo(() => nameIn(language), [language]);
-  const all = useMemo(() => sorted(language, nameOf), [language, nameOf]);
+  const nameOf = useMemo(() => nameIn(tag), [tag]);
+  const all = useMemo(() => sorted(tag, nameOf), [tag, nameOf]);
   const [text, setText] = useState(takeLettersAhead);
   const [list, setList] = useState<readonly string[]>([]);
   const [asked, setAsked] = useState<AskFor>({ kitchen: "mine", form: "whole", ripeness: "unripe" });

@@ -1,5 +1,4 @@
-import { type Catalogue, kindNames } from "@keepwright/catalogue";
-import type { LanguageKey } from "./language.js";
+import { type Catalogue, kindNames, namesFor } from "@keepwright/catalogue";
 import type { readLines } from "./readLines.js";
 
 /** What reads a line, as it comes with the figures. */
@@ -9,17 +8,22 @@ interface Reader {
 }
 
 /** Words that the reader surely takes for this kind: its usual name where that will do, else another of its names. */
-export function wordsForKind(id: string, language: LanguageKey, { catalogue, read }: Reader): string {
-  const names = kindNames().get(id)?.names;
-  if (!names) return id;
-  const other = language === "en" ? "es" : "en";
-  const own = [names[language], names[other]].flatMap(({ many, one, also }) => [many, one, ...also]);
+export function wordsForKind(id: string, tag: string, { catalogue, read }: Reader): string {
+  const kind = kindNames().get(id);
+  if (!kind) return id;
+  const shown = namesFor(kind, tag);
+  const { es, en } = kind.names;
+  const own = [shown, ...(tag.startsWith("es") ? [es, en] : [en, es])].flatMap(({ many, one, also }) => [
+    many,
+    one,
+    ...also,
+  ]);
   const sure = (words: string): boolean => {
     if (!catalogue || !read) return true;
     const [line, more] = read(words, {}, catalogue);
     return !more && line?.kind === "lot" && line.lot.commodity === id && line.item.questions.length === 0;
   };
-  return own.find(sure) ?? names[language].many;
+  return own.find(sure) ?? shown.many;
 }
 
 /** The text with a line more at its end. */

@@ -1,6 +1,7 @@
 import type { Catalogue } from "../catalogue.js";
 import { folded } from "../find/fold.js";
 import { namesOf } from "../find/names.js";
+import { type Candidate, findKinds } from "../find.js";
 import type { Commodity } from "../schema.js";
 import { dairy } from "../tables.js";
 import { recordsOf, sourceUses } from "./evidence.js";
@@ -65,6 +66,8 @@ function checkRipening(id: string, commodity: Commodity): string[] {
   ];
 }
 
+const isWhole = ({ by }: Candidate): boolean => ["exact", "word order", "several kinds"].includes(by);
+
 /** Two kinds may share a name only when a group says so. */
 function checkNames(catalogue: Catalogue): string[] {
   const owners = new Map<string, string>();
@@ -85,6 +88,15 @@ function checkNames(catalogue: Catalogue): string[] {
   return problems;
 }
 
+/** A region's name that the kind is not found by would be told to people and then not understood from them. */
+const checkRegional = (catalogue: Catalogue): string[] =>
+  [...catalogue.commodities.values()].flatMap(({ id, names }) =>
+    [...(names.en.regional ?? []), ...(names.es.regional ?? [])]
+      .flatMap(({ one, many }) => [one, many])
+      .filter((name) => !findKinds(catalogue, name).some((found) => found.id === id && isWhole(found)))
+      .map((name) => `${id}: regional has "${name}", which it is not found by; add it to also.`),
+  );
+
 function checkReferences(catalogue: Catalogue): string[] {
   const known = (id: string) => catalogue.commodities.has(id);
   const inOdours = catalogue.odours.flatMap((pair) =>
@@ -100,9 +112,11 @@ function checkReferences(catalogue: Catalogue): string[] {
       .filter((id) => !known(id))
       .map((id) => `group "${group.word}": there is no kind "${id}"; use the id of a commodity file.`),
   );
-  const unusual = catalogue.groups
-    .filter((group) => group.usual !== undefined && !group.kinds.includes(group.usual))
-    .map((group) => `group "${group.word}": usual is "${group.usual}"; write one of its kinds.`);
+  const unusual = catalogue.groups.flatMap(({ word, kinds, usual, usualIn }) =>
+    [...(usual === undefined ? [] : [usual]), ...Object.values(usualIn ?? {})]
+      .filter((id) => !kinds.includes(id))
+      .map((id) => `group "${word}": usual is "${id}"; write one of its kinds.`),
+  );
   return [...inOdours, ...inGroups, ...unusual];
 }
 
@@ -116,6 +130,7 @@ export const checkCrossReferences = (catalogue: Catalogue): string[] => [
     ...checkRipening(id, commodity),
   ]),
   ...checkNames(catalogue),
+  ...checkRegional(catalogue),
   ...checkReferences(catalogue),
 ];
 

@@ -49,6 +49,10 @@ const otherLanguage = 0.5;
 const rarer = 0.25;
 const none = Infinity;
 
+/** Words of a name that one word alone may begin: of a rarer one its first and its last. "Milk" is not half-way to saffron milk caps. */
+const endWords = ({ words, usual }: KnownName): readonly string[] =>
+  usual || words.length < 3 ? words : [words[0]!, words.at(-1)!];
+
 /** Every word typed begins a word of the name, each another one. */
 function wordsBegun(typed: readonly string[], words: readonly string[]): boolean {
   const left = [...words];
@@ -62,12 +66,16 @@ function wordsBegun(typed: readonly string[], words: readonly string[]): boolean
 /** What a beginning in a later word counts more than one in the first, in slips: less than one of them. */
 const laterWord = 0.5;
 
+/** Of so few letters [1] one changed makes the beginning of some other name: slips are forgiven only in a word that is not much longer. */
+const short = 4;
+
 /** Fewest slips between what was typed and the beginning of a name or of one of its words. */
-function slipsFromStart(typed: string, { folded: name, words }: KnownName): number {
+function slipsFromStart(typed: string, known: KnownName): number {
   const most = slipsForgiven(typed.length);
   if (most === 0) return none;
   let fewest = most + 1;
-  for (const [index, start] of [name, ...words.slice(1)].entries()) {
+  for (const [index, start] of [known.folded, ...endWords(known).slice(1)].entries()) {
+    if (typed.length <= short && start.length > short + 1) continue;
     if (start[0] !== typed[0] && start[1] !== typed[0] && start[0] !== typed[1]) continue;
     for (let longer = -1; longer <= 1; longer++) {
       const beginning = start.slice(0, typed.length + longer);
@@ -78,10 +86,14 @@ function slipsFromStart(typed: string, { folded: name, words }: KnownName): numb
   return fewest > most ? none : fewest;
 }
 
+/** What nearly every kind here is, and no name's beginning while nothing but it is typed. */
+const fresh = /^fresh /;
+
 function rankOf(typed: string, words: readonly string[], name: KnownName): number {
   if (name.folded === typed) return ranks.whole;
+  if (fresh.test(name.folded) && "fresh ".startsWith(typed)) return none;
   if (name.folded.startsWith(typed)) return ranks.begun;
-  if (wordsBegun(words, name.words)) return ranks.wordBegun;
+  if (wordsBegun(words, words.length > 1 ? name.words : endWords(name))) return ranks.wordBegun;
   return ranks.spelling + slipsFromStart(typed, name);
 }
 

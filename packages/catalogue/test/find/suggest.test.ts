@@ -19,6 +19,12 @@ describe("kinds suggested as one types", () => {
     expect(ids(text)).toContain(id);
   });
 
+  it("offers nothing for other foods, nor names that only begin with “fresh”", () => {
+    expect(ids("milk")).toEqual([]);
+    for (const { name } of suggestKinds(kinds, "fre", { language: "es" })) expect(name).not.toMatch(/^fresh/);
+    expect(ids("fresh bas")).toContain("basil");
+  });
+
   it("puts a kind first by any of its whole names", () => {
     for (const { id, names } of kinds.values())
       for (const language of ["en", "es"] as const) {

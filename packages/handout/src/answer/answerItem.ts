@@ -77,13 +77,14 @@ export function answerItem(
   const { language = "en", guidance } = told;
   const commodity = commodityOf(catalogue, id);
   const produce = produceFromCommodity(commodity);
+  const { one, many, also } = commodity.names[language];
   const at = conditionsFor(commodity, asked);
   const where = placesFor({ commodity, ripeness: at.ripeness }, kitchen, catalogue);
   const { temperature, relativeHumidity, life } = commodity.storage;
   return {
     version: 1,
     commodity: id,
-    names: commodity.names[language],
+    names: { one, many, also },
     climacteric: commodity.climacteric,
     conditions: {
       temperature: { value: at.temperature, unit: "°C" },

@@ -1,10 +1,9 @@
 import type { KindGuidance } from "@keepwright/catalogue";
 import type { AskedAnswer } from "../answer/askedAnswer.js";
-import { plainText } from "../words/plainText.js";
 import { type AskFactsView, askFacts } from "./askFacts.js";
 import { type AskSection, askTold } from "./askTold.js";
-import { commodityIn, type HandoutContext } from "./context.js";
-import { kindName } from "./kindNames.js";
+import type { HandoutContext } from "./context.js";
+import { alsoCalled, kindName } from "./kindNames.js";
 
 /** A short answer about one kind, to be read from afar: where, how and until when first. */
 export interface AskView extends AskFactsView {
@@ -15,16 +14,13 @@ export interface AskView extends AskFactsView {
 
 /** What a kind is called, as a heading; and its other names, not more than asked for, a plural beside its singular least of all. */
 export function askNames(context: HandoutContext, id: string, most = Number.POSITIVE_INFINITY) {
-  const names = commodityIn(context, id)?.names;
-  const all = (context.speaker.tag.startsWith("es") ? names?.es.also : names?.en.also) ?? [];
+  const all = alsoCalled(context, id);
   const plural = (name: string) => all.some((one) => name === `${one}s` || name === `${one}es`);
   const also = (all.length > most ? all.filter((name) => !plural(name)) : all).slice(0, most);
   return {
     title: context.speaker.capital(kindName(context, id)),
     alsoCalled:
-      also.length > 0
-        ? context.speaker.say("item.names", { names: context.speaker.list(also.map(plainText)) })
-        : undefined,
+      also.length > 0 ? context.speaker.say("item.names", { names: context.speaker.list(also) }) : undefined,
   };
 }
 

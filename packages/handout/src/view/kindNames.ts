@@ -1,10 +1,9 @@
-import type { Commodity } from "@keepwright/catalogue";
+import { type Commodity, namesFor } from "@keepwright/catalogue";
 import { plainText } from "../words/plainText.js";
 import { commodityIn, type HandoutContext } from "./context.js";
 
-/** Names of the kind in the speaker's language, Spanish or else English. */
-const namesIn = (context: HandoutContext, commodity: Commodity) =>
-  context.speaker.tag.startsWith("es") ? commodity.names.es : commodity.names.en;
+/** Names of the kind in the speaker's language and region. */
+const namesIn = (context: HandoutContext, commodity: Commodity) => namesFor(commodity, context.speaker.tag);
 
 /** "avocados": the kind as it is spoken of in an amount; its id where the catalogue does not know it. */
 export function kindName(context: HandoutContext, id: string, number: "one" | "many" = "many"): string {

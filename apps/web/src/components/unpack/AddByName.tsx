@@ -1,4 +1,4 @@
-import { kindNames, type Suggestion, suggestKinds } from "@keepwright/catalogue";
+import { kindNames, namesFor, type Suggestion, stemKey, suggestKinds } from "@keepwright/catalogue";
 import { type KeyboardEvent, useId, useState } from "react";
 import { useDesk } from "../../behaviour/desk.js";
 import { withLine, wordsForKind } from "../../state/addedLine.js";
@@ -7,10 +7,10 @@ import { useWords } from "../../words/words.js";
 /** A line added by picking a kind from what is suggested while its name is typed, in either language, misspelt too. */
 export function AddByName() {
   const say = useWords();
-  const { haul, figures, language } = useDesk();
+  const { haul, figures, tag } = useDesk();
   const [added, setAdded] = useState<string | undefined>(undefined);
   const add = (id: string) => {
-    const words = wordsForKind(id, language, figures);
+    const words = wordsForKind(id, tag, figures);
     haul.change({ change: "text", text: withLine(haul.keeper.now().state.text, words) });
     setAdded(words);
   };
@@ -24,9 +24,11 @@ export function AddByName() {
   );
 }
 
-/** Names of the kind as the page's language has them. */
-const shownName = (id: string, language: "en" | "es"): string =>
-  kindNames().get(id)?.names[language].many ?? id;
+/** Name of the kind as the page's readers have it. */
+function shownName(id: string, tag: string): string {
+  const names = kindNames().get(id);
+  return names ? namesFor(names, tag).many : id;
+}
 
 /** What the arrows do: along the suggestions and round. */
 function moved(key: string, active: number, count: number): number | undefined {
@@ -100,7 +102,7 @@ interface SuggestionsProps {
 }
 
 function Suggestions({ id, label, found, active, onPick }: SuggestionsProps) {
-  const { language } = useDesk();
+  const { tag } = useDesk();
   return (
     <div
       id={`${id}-list`}
@@ -111,7 +113,7 @@ function Suggestions({ id, label, found, active, onPick }: SuggestionsProps) {
       hidden={found.length === 0}
     >
       {found.map((suggestion, index) => {
-        const shown = shownName(suggestion.id, language);
+        const shown = shownName(suggestion.id, tag);
         return (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the focus stays in the box, whose keys pick the active suggestion.
           <div
@@ -124,7 +126,7 @@ function Suggestions({ id, label, found, active, onPick }: SuggestionsProps) {
             onClick={() => onPick(suggestion)}
           >
             {shown}
-            {shown !== suggestion.name && <span className="soft"> {suggestion.name}</span>}
+            {stemKey(shown) !== stemKey(suggestion.name) && <span className="soft"> {suggestion.name}</span>}
           </div>
         );
       })}
