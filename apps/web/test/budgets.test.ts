@@ -85,6 +85,10 @@ describe("the built page keeps to its budgets", () => {
     expect(text(worker!)).toMatch(/highs-[\w-]+\.js/);
   });
 
+  it("words of another language are there once, for the page alone", () => {
+    expect(named("spanish-")).toHaveLength(1);
+  });
+
   it("what pages are set with is fetched by no script before it is asked for", () => {
     expect(packed()).toHaveLength(3);
     expect(firstScripts.filter((file) => /\.packed/.test(text(file)))).toEqual([]);

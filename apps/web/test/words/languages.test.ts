@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { ownSpelling } from "../../../../packages/handout/src/words/spelling.js";
 import { messageHoles } from "../../../../packages/handout/test/support/messageParts.js";
 import { paperEnglish } from "../../src/words/english/paper.js";
 import { settingsEnglish } from "../../src/words/english/settings.js";
@@ -6,6 +7,19 @@ import { englishPage } from "../../src/words/english.js";
 import { paperSpanish } from "../../src/words/spanish/paper.js";
 import { settingsSpanish } from "../../src/words/spanish/settings.js";
 import { spanishPage } from "../../src/words/spanish.js";
+
+/** Words that only the British spell or say so. */
+const british =
+  /\b\w*(mould|colour|flavour|neighbour|litre|metre|centre|grey|ageing|spoilt|spelt|untick|ticked)\w*/i;
+
+it("American readers are told the page in their own spelling", () => {
+  for (const messages of [englishPage, settingsEnglish, paperEnglish])
+    for (const [key, message] of Object.entries<string>(messages)) {
+      const own = ownSpelling("en-US", message);
+      expect(messageHoles(own), key).toEqual(messageHoles(message));
+      expect(own.replace(/\{\w+/g, ""), key).not.toMatch(british);
+    }
+});
 
 describe("the page in Spanish", () => {
   it("says everything the English page says", () => {

@@ -6,6 +6,8 @@ import { type HandoutContext, handoutContext } from "../view/context.js";
 import { kindName } from "../view/kindNames.js";
 import { languageFor } from "../words/bundledLanguages.js";
 import { type ClassSay, classSayer } from "../words/class/classSayer.js";
+import { guidanceForReaders } from "../words/forReaders.js";
+import type { LanguageName } from "../words/languages.js";
 import type { ClassRequest } from "./classRequest.js";
 
 /** Everything the documents of one kit are made from. */
@@ -26,6 +28,10 @@ export interface ClassContext {
   name(id: string): string;
   /** "Carrots". */
   title(id: string): string;
+}
+
+function guidanceOf(tag: string, language: LanguageName): ClassContext["guidance"] {
+  return new Map([...bundledGuidance(language)].map(([id, told]) => [id, guidanceForReaders(tag, told)]));
 }
 
 /** The context of a kit about some kinds in a kitchen. */
@@ -51,7 +57,7 @@ export function classContext(
     say: classSayer(language, spoken.tag),
     request,
     catalogue,
-    guidance: bundledGuidance(language),
+    guidance: guidanceOf(spoken.tag, language),
     kitchen,
     items,
     answer: (id) => askedAnswer(catalogue, id, kitchen, whole, placesOf(id)),

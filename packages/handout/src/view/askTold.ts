@@ -1,6 +1,7 @@
 import { dairy, type KindGuidance } from "@keepwright/catalogue";
 import type { Apart } from "../answer/apart.js";
 import { type AskedBeforehand, isOfCut } from "../answer/askedAnswer.js";
+import { guidanceForReaders } from "../words/forReaders.js";
 import { namedCautionLines, pressingLines } from "./cautions.js";
 import { commodityIn, type HandoutContext } from "./context.js";
 import { seasonLines } from "./guidanceLines.js";
@@ -89,9 +90,10 @@ function cautionSection(
 export function askTold(
   context: HandoutContext,
   known: AskedBeforehand,
-  guidance: KindGuidance | undefined,
+  written: KindGuidance | undefined,
 ): AskTold {
   const { speaker } = context;
+  const guidance = written && guidanceForReaders(speaker.tag, written);
   const apart = known.apart.map((one) => apartLine(context, known, one));
   const told = toldSections(context, guidance);
   return {

@@ -1,6 +1,7 @@
 import { isWholeYear, type MonthSpan, seasonOf } from "@keepwright/catalogue";
 import type { AnsweredGuidance } from "../answer/itemAnswer.js";
 import { monthName } from "../words/dates.js";
+import { guidanceForReaders } from "../words/forReaders.js";
 import type { HandoutContext } from "./context.js";
 
 /** Seasons in words, north and south; one line where there is no season. */
@@ -27,7 +28,7 @@ export function seasonLines({ speaker }: HandoutContext, season: AnsweredGuidanc
 /** The lines of an item's guidance; empty lists where there is none. */
 export function guidanceLines(context: HandoutContext, guidance: AnsweredGuidance | undefined) {
   if (!guidance) return { ripe: [], going: [], discard: [], save: [], season: [] };
-  const { ripe, going, discard, save, trimmings } = guidance.words;
+  const { ripe, going, discard, save, trimmings } = guidanceForReaders(context.speaker.tag, guidance).words;
   return {
     ripe,
     going,

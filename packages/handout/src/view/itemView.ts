@@ -1,6 +1,7 @@
 import { eatingEffects } from "@keepwright/catalogue";
 import type { AnsweredPlace, ItemAnswer } from "../answer/itemAnswer.js";
 import { percentWords, temperatureWords } from "../words/amounts.js";
+import { forReaders } from "../words/forReaders.js";
 import { spanWords } from "../words/spans.js";
 import { namedCautionLines } from "./cautions.js";
 import type { HandoutContext } from "./context.js";
@@ -169,7 +170,7 @@ export function itemView(context: HandoutContext, answer: ItemAnswer): ItemView 
     preparationNote: practiceNote(context, answer),
     cautions: [
       ...new Set([
-        ...(answer.guidance?.words.hazards ?? []),
+        ...(answer.guidance?.words.hazards ?? []).map((line) => forReaders(speaker.tag, line)),
         ...namedCautionLines(context, answer.cautions),
         speaker.say("caution.local"),
       ]),

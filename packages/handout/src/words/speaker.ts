@@ -1,7 +1,7 @@
 import { english } from "./english.js";
+import { forReaders } from "./forReaders.js";
 import type { Message, Messages, Values } from "./message.js";
 import { messageFormatter } from "./messageFormatter.js";
-import { ownUnitFirst } from "./ownUnitFirst.js";
 
 export type English = typeof english;
 export type MessageKey = keyof English;
@@ -29,10 +29,13 @@ export interface Speaker {
 /** Says any set of messages in a language: the handout's own, or those of a page of its own. */
 export function sayer<Own extends Messages>(tag: string, messages: { readonly [key in keyof Own]: Message }) {
   const format = messageFormatter(tag);
+  const told = new Map<string, Message>();
   return <Key extends keyof Own & string>(key: Key, ...values: Values<Own[Key]>): string => {
     // A language of which only a part is written must not fall back on another unseen.
     if (messages[key] === undefined) throw new Error(`There are no words for “${key}” in ${tag}.`);
-    return format(ownUnitFirst(tag, messages[key]), values[0] ?? {});
+    const message = told.get(key) ?? forReaders(tag, messages[key]);
+    told.set(key, message);
+    return format(message, values[0] ?? {});
   };
 }
 

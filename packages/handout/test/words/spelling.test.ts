@@ -1,6 +1,9 @@
 import { bundledGuidance, catalogue } from "@keepwright/catalogue";
-import { englishLanguage, spanishLanguage } from "@keepwright/handout";
+import { classWords, englishLanguage, languageFor, spanishLanguage, speaker } from "@keepwright/handout";
 import { describe, expect, it } from "vitest";
+import { guidanceForReaders } from "../../src/words/forReaders.js";
+import { ownSpelling } from "../../src/words/spelling.js";
+import { messageHoles } from "../support/messageParts.js";
 
 /** American spellings of words that the catalogue and the sentences use. */
 const american =
@@ -9,6 +12,10 @@ const american =
 const uncounted = ["cilantro", "parsley", "basil", "turmeric", "ginger", "mint", "dill", "thyme", "arugula"];
 /** Words of one country for what the catalogue calls otherwise. */
 const elsewhere = /\b(guisantes?|judías?|patatas?|nevera|frigorífico|heladera|zumo|tirabeques?)\b/i;
+
+/** Words that only the British spell so: none may reach an American reader. */
+const british =
+  /\b\w*(mould|colour|flavour|odour|neighbour|favour|vapour|litre|metre|centre|fibre|grey|ageing|spoilt|spelt|learnt|burnt|catalogue|programme|licence|aluminium|untick|labelled|travelled|cancelled|judgement|(?:recogn|organ|real|minim|maxim)ise)\w*/i;
 
 const told = (language: "en" | "es") =>
   [...bundledGuidance(language).entries()].flatMap(([id, { words }]) =>
@@ -24,6 +31,23 @@ describe("one spelling for each language", () => {
     const lines = [...told("en"), ...sentences(englishLanguage.messages)];
     expect(lines.length).toBeGreaterThan(1000);
     expect(lines.filter((line) => american.test(line))).toEqual([]);
+  });
+
+  it("American readers are told everything in theirs, with the same placeholders", () => {
+    const written: Record<string, string> = { ...englishLanguage.messages, ...classWords.en };
+    for (const [key, message] of Object.entries(written)) {
+      const own = ownSpelling("en-US", message);
+      expect(messageHoles(own), key).toEqual(messageHoles(message));
+      expect(own.replace(/\{\w+/g, ""), key).not.toMatch(british);
+      for (const tag of ["en-GB", "en-AU", "es-US"]) expect(ownSpelling(tag, message)).toBe(message);
+    }
+    for (const line of told("en")) expect(ownSpelling("en-US", line)).not.toMatch(british);
+    const american = speaker(languageFor("en", "us"));
+    expect(american.say("ending.decay")).toBe("mold or rot");
+    const kind = bundledGuidance("en").get("strawberry")!;
+    const lines = guidanceForReaders("en-US", kind).words.discard;
+    expect(lines.join(" ")).toMatch(/\bgray\b/i);
+    expect(guidanceForReaders("en-GB", kind)).toEqual(kind);
   });
 
   it("Spanish is of one set of words", () => {

@@ -1,4 +1,4 @@
-import type { ClassDocument, LabelRow, LabelSheet, LanguageName, SheetView } from "@keepwright/handout";
+import type { ClassDocument, LabelRow, LabelSheet, Message, SheetView } from "@keepwright/handout";
 import type { KitPages, PaperSize } from "@keepwright/paper/browser";
 
 /** What is to be set on paper. */
@@ -8,7 +8,8 @@ export type PaperAsked =
       readonly view: SheetView;
       readonly paper: PaperSize;
       readonly large: boolean;
-      readonly language: LanguageName;
+      /** The line at a page's foot, with {page} and {pages}: the worker has no words of its own. */
+      readonly foot: Message;
     }
   | {
       readonly sort: "labels";

@@ -1,4 +1,4 @@
-import { type English, loadLanguage, sayer } from "@keepwright/handout";
+import { sayer } from "@keepwright/handout";
 import {
   kitOptions,
   PaperError,
@@ -22,13 +22,12 @@ function begun(files: PaperQuestion["files"]): Promise<Typesetter> {
   return typesetter;
 }
 
-async function setPages(own: Typesetter, asked: PaperAsked): Promise<SetPages> {
+function setPages(own: Typesetter, asked: PaperAsked): SetPages {
   switch (asked.sort) {
     case "sheet": {
-      const { view, language } = asked;
-      const { messages } = await loadLanguage(language, "metric");
-      const say = sayer<English>(view.language, messages);
-      const pageWords = (page: number, pages: number) => say("sheet.page", { page, pages });
+      const { view, foot } = asked;
+      const say = sayer<{ foot: "{page} {pages}" }>(view.language, { foot });
+      const pageWords = (page: number, pages: number) => say("foot", { page, pages });
       return setSheet(own, view, { ...asked, pageWords });
     }
     case "labels":
@@ -49,7 +48,7 @@ function answerFor(number: number, error: unknown): PaperAnswer {
 addEventListener("message", async ({ data }: MessageEvent<PaperQuestion>) => {
   const { number, asked, files } = data;
   try {
-    const { bytes, pages } = await setPages(await begun(files), asked);
+    const { bytes, pages } = setPages(await begun(files), asked);
     const answer: PaperAnswer = { number, kind: "set", bytes: new Uint8Array(bytes), pages };
     postMessage(answer);
   } catch (error) {

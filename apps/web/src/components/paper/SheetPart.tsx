@@ -1,7 +1,6 @@
 import type { HandoutContext } from "@keepwright/handout";
 import { type PaperSize, paperSizes } from "@keepwright/paper/browser";
 import { useState } from "react";
-import { useDesk } from "../../behaviour/desk.js";
 import { usePaper } from "../../behaviour/paper/usePaper.js";
 import type { MadePlan } from "../../behaviour/usePlan.js";
 import { usePaperWords } from "../../words/paperWords.js";
@@ -18,7 +17,6 @@ export interface TakeAlongProps {
 /** The sheet for the refrigerator door: paper, print, and the file. */
 export function SheetPart({ made, context }: TakeAlongProps) {
   const say = usePaperWords();
-  const { language } = useDesk();
   const [paper, setPaper] = useState<PaperSize>(context.units.mass === "us" ? "letter" : "a4");
   const [large, setLarge] = useState(false);
   const { state, make } = usePaper();
@@ -39,10 +37,7 @@ export function SheetPart({ made, context }: TakeAlongProps) {
         type="button"
         className="main-button"
         onClick={() =>
-          make(
-            sheetAsked(context, made, { paper, large, language }),
-            say("paper.file.sheet", { date: made.plan.from }),
-          )
+          make(sheetAsked(context, made, { paper, large }), say("paper.file.sheet", { date: made.plan.from }))
         }
       >
         {say("paper.makeSheet")}

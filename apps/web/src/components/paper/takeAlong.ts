@@ -3,7 +3,6 @@ import {
   calendarText,
   type HandoutContext,
   type LabelSheet,
-  type LanguageName,
   labelRows,
   lyingLots,
   madeMoves,
@@ -21,8 +20,13 @@ const counted = ({ asked }: MadePlan) => new Map(asked.lots.map((lot) => [lot.id
 export const sheetAsked = (
   context: HandoutContext,
   made: MadePlan,
-  how: { readonly paper: PaperSize; readonly large: boolean; readonly language: LanguageName },
-): PaperAsked => ({ sort: "sheet", view: sheetView(context, made.plan, counted(made)), ...how });
+  how: { readonly paper: PaperSize; readonly large: boolean },
+): PaperAsked => ({
+  sort: "sheet",
+  view: sheetView(context, made.plan, counted(made)),
+  foot: context.speaker.say("sheet.page", { page: "{page}", pages: "{pages}" }),
+  ...how,
+});
 
 /** What labels are set from. */
 export const labelsAsked = (

@@ -18,5 +18,5 @@ export const waysEnglish = {
   "ways.stop": "Stop",
   "ways.legend": "Filled: eaten. Empty: still good. Hatched: lost.",
   "ways.how": "How this is worked out",
-  "ways.keys": "Arrow keys, Page Up, Page Down or a wipe sideways go from evening to evening.",
+  "ways.keys": "Arrow keys, Page Up, Page Down or a swipe sideways go from evening to evening.",
 } as const;
