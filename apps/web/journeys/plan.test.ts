@@ -215,7 +215,7 @@ describe("a haul of 31 lots on a telephone", () => {
     await beets.getByRole("button", { name: "Leave it out" }).tap();
     const undo = page.getByRole("button", { name: "Undo the change to 1 kg beets" });
     await undo.tap();
-    expect(await run.getByText(/^beets/).count()).toBe(0);
+    expect(await run.getByText(/^beetroots/).count()).toBe(0);
     expect(await page.locator(".understood > .lines .typed", { hasText: "1 kg beets" }).isVisible()).toBe(
       true,
     );
