@@ -132,7 +132,7 @@ describe("days that went by are pictured", () => {
   ] as const)("at %i px in %s, %s", async (width, locale, colorScheme) => {
     const { page, close } = await visit(browser(), { viewport: { width, height: 900 }, locale, colorScheme });
     await page.getByRole("textbox").first().fill(haul);
-    await page.locator(".lives > li").nth(4).waitFor({ timeout: 90_000 });
+    await page.locator(".lives > li").nth(4).waitFor({ state: "attached", timeout: 90_000 });
     await atRest(page);
     await daysLater(page, 2);
     await passed(page).nth(1).waitFor({ timeout: 90_000 });

@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { picture, useBrowser, visit } from "./support/browser.js";
-import { haulBox, planFor, planRegion, sideways } from "./support/steps.js";
+import { haulBox, planFor, planRegion, proofOf, sideways } from "./support/steps.js";
 
 const browser = useBrowser();
 const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } as const;
+const typed =
+  "3 tomatoes\n1 head of romaine\n6 bananas\n2 lb potatoes\n3 onions\na bunch of cilantro\n2 lb apples\n1 head of broccoli";
 /** Least height and width of what is touched: WCAG 2.2, success criterion 2.5.5, 44 CSS pixels. */
 const leastTouch = 44;
 
@@ -23,6 +25,27 @@ describe("by touch on a narrow screen", () => {
     expect(await sideways(page)).toBe(0);
     expect(faults).toEqual([]);
     await picture(page, "touch-360");
+    await close();
+  });
+
+  it("the first touch after typing hits what it was meant for, far down in a plan that was never on the screen", async () => {
+    const { page, faults, close } = await visit(browser(), phone);
+    await page.getByRole("button", { name: "Put in your own" }).tap();
+    await haulBox(page).tap();
+    await page.keyboard.type(typed, { delay: 10 });
+    await planFor(page, typed.split("\n").length);
+    await proofOf(page).waitFor({ timeout: 120_000 });
+    await page.locator(".unpack:not(.typing)").waitFor();
+    const more = page.locator(".life-section > .fold > summary");
+    const place = () => more.evaluate((element) => element.getBoundingClientRect().top);
+    // By the wheel or the finger, which leave the keys where they are: the box keeps the focus.
+    await page.evaluate((top) => scrollBy({ top, behavior: "instant" }), (await place()) - 300);
+    await expect.poll(place).toBeCloseTo(300, 0);
+    expect(await haulBox(page).evaluate((box) => box === document.activeElement)).toBe(true);
+    await page.touchscreen.tap(60, 320);
+    await page.locator(".life-section > .fold[open]").waitFor();
+    expect(await place()).toBeCloseTo(300, 0);
+    expect(faults).toEqual([]);
     await close();
   });
 

@@ -1,6 +1,7 @@
 import { type HandoutContext, lotLine, shortText } from "@keepwright/handout";
 import { memo, type ReactNode, useMemo, useRef, useState } from "react";
-import { foldsPlaces } from "../behaviour/foldsPlaces.js";
+import { useNarrow } from "../behaviour/useNarrow.js";
+import { mostOpenNarrow } from "../state/manyThings.js";
 import { type ReadLine, waits } from "../state/readLots.js";
 import { useWords } from "../words/words.js";
 import { type LineChanges, LotLine } from "./LotLine.js";
@@ -15,7 +16,7 @@ export const UnderstoodList = memo(function UnderstoodList({ lines, ...rest }: U
   const say = useWords();
   const waiting = lines.filter(waits).length;
   const nths = useMemo(() => nthOf(lines), [lines]);
-  const folded = useMemo(() => foldsPlaces(lines.length), [lines.length]);
+  const folded = useNarrow();
   const apart = useApart(lines, folded);
   const plain = lines.filter((line) => !apart.includes(line));
   const drawn = (line: ReadLine) => (
@@ -41,13 +42,14 @@ export const UnderstoodList = memo(function UnderstoodList({ lines, ...rest }: U
 });
 
 /**
- * Many lines in a narrow window: those that were never in doubt nor touched run on, and open to one below the other. A line that once stood by itself stays so,
- * that none goes from under the finger that answers it.
+ * Lines in a narrow window: the first few stand by themselves, and what is in doubt or was touched; the others run on, and open to one below the other. A line
+ * that once stood by itself stays so, that none goes from under the finger that answers it.
  */
 function useApart(lines: readonly ReadLine[], folded: boolean): readonly ReadLine[] {
   const stood = useRef(new Set<string>());
   if (!folded) return lines;
-  for (const line of lines) if (waits(line) || line.correction) stood.current.add(line.key);
+  for (const [index, line] of lines.entries())
+    if (index < mostOpenNarrow.lines || waits(line) || line.correction) stood.current.add(line.key);
   return lines.filter(({ key }) => stood.current.has(key));
 }
 

@@ -1,6 +1,7 @@
 import { lazy, memo, Suspense, useRef } from "react";
 import { useDesk } from "../behaviour/desk.js";
 import { useStable } from "../behaviour/useStable.js";
+import { useTypingClass } from "../behaviour/useTypingClass.js";
 import { HaulBox } from "../components/HaulBox.js";
 import { HaulButtons } from "../components/HaulButtons.js";
 import { KitchenChooser } from "../components/kitchen/KitchenChooser.js";
@@ -18,6 +19,8 @@ const PlanView = lazy(async () => ({
 export function UnpackPage() {
   const say = useWords();
   const box = useRef<HTMLTextAreaElement>(null);
+  const unpack = useRef<HTMLDivElement>(null);
+  useTypingClass(unpack);
   const { haul, figures, worked } = useDesk();
   const { state } = haul;
   // The lists below are drawn anew when what they show changes, not at every letter.
@@ -33,7 +36,7 @@ export function UnpackPage() {
   return (
     <>
       <SwatchPatterns />
-      <div className="unpack">
+      <div ref={unpack} className="unpack">
         <HaulBox box={box}>
           <HaulButtons
             empty={state.text.trim() === ""}

@@ -1,5 +1,5 @@
 import type { EatingView, MoveView } from "@keepwright/handout";
-import { memo, type ReactNode } from "react";
+import { type CSSProperties, memo, type ReactNode } from "react";
 import { useWords } from "../../words/words.js";
 
 interface DaysProps {
@@ -11,12 +11,15 @@ interface DaysProps {
   readonly today: string;
   /** Are there so many things that what the numbers are is told once? */
   readonly many: boolean;
+  /** What is eaten over several days once it is cut. */
+  readonly cutOpen: readonly string[];
   /** The days before the first of these. */
   readonly passed: ReactNode;
 }
 
 /** The days in a line: what is moved and what is eaten on each. Today is marked; what has passed is dimmed and says so. */
-export const Days = memo(function Days({ heading, eating, moves, wishes, today, many, passed }: DaysProps) {
+export const Days = memo(function Days(props: DaysProps) {
+  const { heading, eating, moves, wishes, today, many, cutOpen, passed } = props;
   const say = useWords();
   // What is moved only if it is ripe before the day on which it is eaten up has no day of its own.
   const dated = moves.filter(({ when }) => when !== "if ripe before");
@@ -30,19 +33,26 @@ export const Days = memo(function Days({ heading, eating, moves, wishes, today, 
     <section className="words day-line" aria-labelledby="days-heading">
       <h3 id="days-heading">{heading}</h3>
       {many && <p className="soft">{say("day.portions")}</p>}
-      <ol className="days">
+      <ol className="days" style={{ "--a-row": daysInRow(days.length) } as CSSProperties}>
         {passed}
         {days.map((day) => (
           <Day key={day.date} day={day} moves={movesOn(day.date)} today={today} many={many} />
         ))}
       </ol>
       <div className="beside-days">
-        <Lines lines={[...wishes, ...after.map(({ line }) => line), ...eating.ready]} />
-        <Lines lines={[...eating.left, ...eating.cutOpen]} />
+        <div>
+          <Lines lines={[...wishes, ...after.map(({ line }) => line)]} />
+          <Lines lines={eating.ready} className="soft ready" />
+        </div>
+        <Lines lines={[...eating.left, ...cutOpen]} />
       </div>
     </section>
   );
 });
+
+/** As many in a row as a wide window holds with room for words, rows as even as can be. Declared preference, no source. */
+const mostInRow = 8;
+const daysInRow = (days: number): number => Math.ceil(days / Math.max(1, Math.ceil(days / mostInRow))) || 1;
 
 interface DayProps {
   readonly day: EatingView["days"][number];
@@ -77,10 +87,15 @@ function Day({ day, moves, today, many }: DayProps) {
   );
 }
 
-function Lines({ lines }: { readonly lines: readonly string[] }) {
+interface LinesProps {
+  readonly lines: readonly string[];
+  readonly className?: string;
+}
+
+function Lines({ lines, className = "soft" }: LinesProps) {
   if (lines.length === 0) return null;
   return (
-    <ul className="soft">
+    <ul className={className}>
       {lines.map((line) => (
         <li key={line}>{line}</li>
       ))}

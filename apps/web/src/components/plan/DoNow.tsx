@@ -37,6 +37,7 @@ export function DoNow({ tasks, marks, ticksAtPlaces }: DoNowProps) {
             />
           ))}
       </ol>
+      {ticksAtPlaces && <p className="soft">{say("now.awayBelow")}</p>}
     </section>
   );
 }

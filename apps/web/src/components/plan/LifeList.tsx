@@ -1,7 +1,7 @@
 import type { LifeView } from "@keepwright/handout";
-import { memo, type ReactNode, useMemo } from "react";
-import { foldsPlaces } from "../../behaviour/foldsPlaces.js";
-import { mostOpen } from "../../state/manyThings.js";
+import { memo } from "react";
+import { useNarrow } from "../../behaviour/useNarrow.js";
+import { mostOpen, mostOpenNarrow } from "../../state/manyThings.js";
 import { whyAddress } from "../../state/route.js";
 import { useWords } from "../../words/words.js";
 
@@ -12,30 +12,29 @@ interface LifeListProps {
 
 /** How long each lot lasts, shortest first, with the reason that tells most; all the rest is one touch away. */
 export const LifeList = memo(function LifeList({ heading, lives }: LifeListProps) {
-  const folded = useMemo(() => foldsPlaces(lives.length), [lives.length]);
-  const list = (
-    <ul className="lives">
-      {lives.map((life) => (
-        <Life key={life.lot} life={life} closed={lives.length > mostOpen} />
-      ))}
-    </ul>
-  );
+  const narrow = useNarrow();
+  const first = narrow ? lives.slice(0, mostOpenNarrow.lives) : lives;
   return (
     <section className="words life-section">
       <h3>{heading}</h3>
-      {folded ? <Folded lives={lives}>{list}</Folded> : list}
+      <Lives lives={first} closed={lives.length > mostOpen && !narrow} />
+      {first.length < lives.length && <Folded lives={lives.slice(first.length)} />}
     </section>
   );
 });
 
-/** Many things in a narrow window: a line for each, what has a last safe day with it, and all the rest one touch away. */
-function Folded({
-  lives,
-  children,
-}: {
-  readonly lives: LifeListProps["lives"];
-  readonly children: ReactNode;
-}) {
+function Lives({ lives, closed }: Pick<LifeListProps, "lives"> & { readonly closed: boolean }) {
+  return (
+    <ul className="lives">
+      {lives.map((life) => (
+        <Life key={life.lot} life={life} closed={closed} />
+      ))}
+    </ul>
+  );
+}
+
+/** What lasts longer, in a narrow window: a line for each, what has a last safe day with it, and all the rest one touch away. */
+function Folded({ lives }: Pick<LifeListProps, "lives">) {
   const say = useWords();
   return (
     <>
@@ -49,7 +48,7 @@ function Folded({
       </ul>
       <details className="fold">
         <summary>{say("life.fold")}</summary>
-        {children}
+        <Lives lives={lives} closed />
       </details>
     </>
   );

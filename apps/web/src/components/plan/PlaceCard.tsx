@@ -3,6 +3,7 @@ import { type ReactNode, useContext, useMemo } from "react";
 import { useDesk } from "../../behaviour/desk.js";
 import { useCarried } from "../../behaviour/useCarrying.js";
 import type { Box } from "../../drawing/kitchenScale.js";
+import { mostOpenNarrow } from "../../state/manyThings.js";
 import { isDone, type NowTask } from "../../state/nowTasks.js";
 import { whyAddress } from "../../state/route.js";
 import { useWords } from "../../words/words.js";
@@ -33,7 +34,7 @@ export function PlaceCard({ place, box, perLitre, drawn, sort }: PlaceCardProps)
   const used = place.entries.length > 0 || place.later.length > 0;
   return (
     <article
-      className={`place place-${sort}${over ? " drop-here" : ""}${folded ? " folded-place" : ""}`}
+      className={`place place-${sort}${over ? " drop-here" : ""}${folded ? " folded-place" : ""}${place.entries.length === 0 ? " empty" : ""}`}
       aria-labelledby={`place-${place.place}`}
       data-place={place.place}
     >
@@ -112,11 +113,12 @@ function PlaceWords({ place, lots }: PlaceLots) {
   const say = useWords();
   const folded = useContext(FoldedPlaces);
   const entries = <Entries place={place} lots={lots} />;
+  const many = folded !== undefined && place.entries.length > mostOpenNarrow.entries;
   return (
     <div className="place-words">
       {place.entries.length === 0 && <p className="soft">{say("place.nothing")}</p>}
       {place.entries.length > 0 &&
-        (folded ? (
+        (many ? (
           <Folded place={place} lots={lots}>
             {entries}
           </Folded>

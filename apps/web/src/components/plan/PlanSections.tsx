@@ -1,7 +1,7 @@
 import { type HandoutContext, type PlanParts, proofLines } from "@keepwright/handout";
 import { memo, type ReactNode, useMemo } from "react";
 import { useDesk } from "../../behaviour/desk.js";
-import { foldsPlaces } from "../../behaviour/foldsPlaces.js";
+import { useNarrow } from "../../behaviour/useNarrow.js";
 import type { MadePlan } from "../../behaviour/usePlan.js";
 import { useToday } from "../../behaviour/useToday.js";
 import { lineKeys } from "../../state/lineKeys.js";
@@ -16,7 +16,7 @@ import { KitchenDrawing } from "./KitchenDrawing.js";
 import { LifeList } from "./LifeList.js";
 import { type Marks, marksOf } from "./marks.js";
 import { PassedDays } from "./PassedDays.js";
-import { partsOf } from "./partsOf.js";
+import { type PageParts, partsOf } from "./partsOf.js";
 import { SinceThen } from "./SinceThen.js";
 
 interface PlanSectionsProps {
@@ -36,6 +36,7 @@ export function PlanSections({ made, context, children }: PlanSectionsProps) {
   const parts = partsOf(context, made);
   const { lots } = plan;
   const marks = useMemo(() => marksOf({ lots }), [lots]);
+  const many = useNarrow() || lots.length > mostOpen;
   return (
     <>
       <p className="plan-title">{parts.title()}.</p>
@@ -43,7 +44,7 @@ export function PlanSections({ made, context, children }: PlanSectionsProps) {
       {children}
       <SinceThen made={made} />
       <NowAndWhere parts={parts} plan={plan} asked={asked} marks={marks} context={context} />
-      <DayLine parts={parts} past={made.past} many={lots.length > mostOpen} context={context} />
+      <DayLine parts={parts} past={made.past} many={many} context={context} />
       <Lives parts={parts} context={context} />
       <LaterCautions parts={parts} context={context} />
       <Worth parts={parts} plan={plan} context={context} />
@@ -81,8 +82,7 @@ function useTasks({ parts, plan, asked }: Omit<NowProps, "marks">): readonly Now
 const NowAndWhere = memo(function NowAndWhere(props: NowProps & Omit<WhereProps, "kitchen">) {
   const { parts, plan, asked, marks, context } = props;
   const tasks = useTasks({ parts, plan, asked });
-  const { length } = plan.lots;
-  const folded = useMemo(() => foldsPlaces(length), [length]);
+  const folded = useNarrow();
   return (
     <div className="now-and-where">
       <DoNow tasks={tasks} marks={marks} ticksAtPlaces={folded} />
@@ -114,20 +114,23 @@ const Leave = memo(function Leave({ parts, context }: SpokenPartProps) {
   return <LeaveAsItIs heading={context.speaker.say("heading.leave")} tasks={parts.preparation()} />;
 });
 
-type DayLineProps = SpokenPartProps & Pick<MadePlan, "past"> & { readonly many: boolean };
+type DayLineProps = SpokenPartProps &
+  Pick<MadePlan, "past"> & { readonly parts: PageParts; readonly many: boolean };
 
 const DayLine = memo(function DayLine({ parts, past, many, context }: DayLineProps) {
   const say = useWords();
   const today = useToday();
   const wishes = parts.wishes().map(({ line }) => line);
+  const eating = parts.eating();
   return (
     <Days
       heading={say("plan.days")}
-      eating={parts.eating()}
+      eating={eating}
       moves={parts.moves()}
       wishes={wishes}
       today={today}
       many={many}
+      cutOpen={many ? parts.shortCutOpen() : eating.cutOpen}
       passed={past && <PassedDays past={past} on={today} context={context} />}
     />
   );

@@ -1,9 +1,14 @@
-import { type HandoutContext, type PlanParts, planParts } from "@keepwright/handout";
+import { type HandoutContext, type PlanParts, planParts, shortCutOpenLines } from "@keepwright/handout";
 import type { MadePlan } from "../../behaviour/usePlan.js";
+
+/** The parts of a plan, and what is eaten over several days once it is cut in as few words as will do. */
+export interface PageParts extends PlanParts {
+  readonly shortCutOpen: () => readonly string[];
+}
 
 interface Kept {
   readonly context: HandoutContext;
-  readonly parts: PlanParts;
+  readonly parts: PageParts;
 }
 
 /**
@@ -13,10 +18,13 @@ interface Kept {
 const kept = new WeakMap<MadePlan["plan"]["lots"], Kept>();
 
 /** The parts of a plan in words, without how good it is proved to be. */
-export function partsOf(context: HandoutContext, { plan, asked }: MadePlan): PlanParts {
+export function partsOf(context: HandoutContext, { plan, asked }: MadePlan): PageParts {
   const before = kept.get(plan.lots);
   if (before?.context === context) return before.parts;
-  const parts = planParts(context, plan, { counted: new Map(asked.lots.map((lot) => [lot.id, lot])) });
+  const parts = {
+    ...planParts(context, plan, { counted: new Map(asked.lots.map((lot) => [lot.id, lot])) }),
+    shortCutOpen: () => shortCutOpenLines(context, plan),
+  };
   kept.set(plan.lots, { context, parts });
   return parts;
 }

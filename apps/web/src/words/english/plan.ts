@@ -12,6 +12,7 @@ export const planEnglish = {
   "plan.days": "Day by day",
   "now.heading": "Do now",
   "now.left": "{count, plural, one {# thing left to do.} other {# things left to do.}}",
+  "now.awayBelow": "Tick what you put away at each place below.",
   "now.allDone": "All of it is done.",
   "now.putAway": "Put away: {place}",
   "now.putHere": "Put away",

@@ -12,6 +12,7 @@ export const planSpanish = {
   "plan.days": "Día por día",
   "now.heading": "Hacer ahora",
   "now.left": "{count, plural, one {Falta # cosa por hacer.} other {Faltan # cosas por hacer.}}",
+  "now.awayBelow": "Marca lo que guardas en cada lugar, más abajo.",
   "now.allDone": "Todo está hecho.",
   "now.putAway": "Guardar: {place}",
   "now.putHere": "Guardar",

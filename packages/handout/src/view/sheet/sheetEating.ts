@@ -3,6 +3,7 @@ import { addDays } from "@keepwright/quantities";
 import { dayWords } from "../../words/dates.js";
 import type { HandoutContext } from "../context.js";
 import { moreLikelyThanNot } from "../eating.js";
+import { lotNames } from "../names.js";
 import { isPast } from "../safeTime.js";
 import { listed } from "./sheetWords.js";
 
@@ -62,7 +63,13 @@ function leftLines({ speaker }: HandoutContext, plan: Plan, names: Names): strin
     : [...thrown, speaker.say("sheet.left", { names: listed(speaker, keeps.map(nameOf)) })];
 }
 
-function cutOpenLines({ speaker }: HandoutContext, plan: Plan, names: Names): string[] {
+/** What is eaten over several days once it is cut, in as few words as will do: each that has a last safe day in a line, the others in one together. */
+export function shortCutOpenLines(
+  context: HandoutContext,
+  plan: Plan,
+  names: Names = lotNames(context, plan),
+): string[] {
+  const { speaker } = context;
   const nameOf = ({ id }: PlannedLot): string => names.get(id) ?? id;
   const all = plan.lots.flatMap((lot) => (lot.cutOpen ?? []).map((piece) => ({ lot, ...piece })));
   const limited = all.flatMap(({ lot, date, safeUntil, portionsAfter }) => {
@@ -91,7 +98,7 @@ export function sheetEating(context: HandoutContext, plan: Plan, names: Names): 
   });
   return {
     days: days.filter(({ lines }) => lines.length > 0),
-    cutOpen: cutOpenLines(context, plan, names),
+    cutOpen: shortCutOpenLines(context, plan, names),
     left: leftLines(context, plan, names),
   };
 }
