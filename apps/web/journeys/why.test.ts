@@ -91,7 +91,7 @@ describe("why a lot lies there", () => {
       expect(await sideways(page)).toBe(0);
       const tall = await page.locator("dialog.why").evaluate((dialog) => dialog.scrollHeight);
       await page.setViewportSize({ width, height: tall + 40 });
-      await picture(page, `why-${width}-${locale}-${colorScheme}`);
+      await picture(page, `why-${width}-${locale}-${colorScheme}`, "dialog.why");
       await close();
     },
   );
