@@ -14,13 +14,16 @@ import { DoNow, LeaveAsItIs } from "./DoNow.js";
 import { FoldedPlaces } from "./foldedPlaces.js";
 import { KitchenDrawing } from "./KitchenDrawing.js";
 import { LifeList } from "./LifeList.js";
-import { type Marks, marksOf } from "./marks.js";
 import { PassedDays } from "./PassedDays.js";
 import { type PageParts, partsOf } from "./partsOf.js";
 import { SinceThen } from "./SinceThen.js";
 
+/** A plan is drawn in so many pieces, one after another: what is urgent, what to do now, the places, the days, how long each lasts, the rest. */
+export const piecesOfPlan = 6;
+
 interface PlanSectionsProps {
-  readonly made: MadePlan;
+  /** The plan as each piece shows it; none where that piece has not come yet. */
+  readonly drawn: readonly (MadePlan | undefined)[];
   readonly context: HandoutContext;
   /** What is said of it besides, below what is urgent. */
   readonly children: ReactNode;
@@ -30,24 +33,25 @@ interface PlanSectionsProps {
  * The sections of a plan. Each makes its own words, so that the page answers a letter or a touch between two of them; and is drawn again
  * only when what it shows has changed.
  */
-export function PlanSections({ made, context, children }: PlanSectionsProps) {
-  const say = useWords();
-  const { plan, asked } = made;
-  const parts = partsOf(context, made);
-  const { lots } = plan;
-  const marks = useMemo(() => marksOf({ lots }), [lots]);
-  const many = useNarrow() || lots.length > mostOpen;
+export function PlanSections({ drawn, context, children }: PlanSectionsProps) {
+  const [urgent, now, where, days, lives, rest] = drawn;
   return (
     <>
-      <p className="plan-title">{parts.title()}.</p>
-      <Cautions heading={say("plan.pressing")} lines={parts.pressing()} pressing />
+      {urgent && <Urgent parts={partsOf(context, urgent)} />}
       {children}
-      <SinceThen made={made} />
-      <NowAndWhere parts={parts} plan={plan} asked={asked} marks={marks} context={context} />
-      <DayLine parts={parts} past={made.past} many={many} context={context} />
-      <Lives parts={parts} context={context} />
-      <LaterCautions parts={parts} context={context} />
-      <Worth parts={parts} plan={plan} context={context} />
+      {urgent && <SinceThen made={urgent} />}
+      {now && <NowAndWhere now={now} where={where} context={context} />}
+      {days && (
+        <DayLine
+          parts={partsOf(context, days)}
+          past={days.past}
+          lots={days.plan.lots.length}
+          context={context}
+        />
+      )}
+      {lives && <Lives parts={partsOf(context, lives)} context={context} />}
+      {rest && <LaterCautions parts={partsOf(context, rest)} context={context} />}
+      {rest && <Worth parts={partsOf(context, rest)} plan={rest.plan} context={context} />}
     </>
   );
 }
@@ -58,19 +62,22 @@ interface PartProps {
 interface SpokenPartProps extends PartProps {
   readonly context: HandoutContext;
 }
-interface MarkedPartProps extends PartProps {
-  readonly kitchen: MadePlan["asked"]["kitchen"];
-  readonly marks: Marks;
-}
 
-type NowProps = PartProps &
-  Pick<MadePlan, "asked"> & {
-    readonly plan: Pick<MadePlan["plan"], "lots" | "vents">;
-    readonly marks: Marks;
-  };
+const Urgent = memo(function Urgent({ parts }: PartProps) {
+  const say = useWords();
+  return (
+    <>
+      <p className="plan-title">{parts.title()}.</p>
+      <Cautions heading={say("plan.pressing")} lines={parts.pressing()} pressing />
+    </>
+  );
+});
+
+type TasksProps = PartProps &
+  Pick<MadePlan, "asked"> & { readonly plan: Pick<MadePlan["plan"], "lots" | "vents"> };
 
 /** What to do now, with what of it is ticked off where the places are drawn. */
-function useTasks({ parts, plan, asked }: Omit<NowProps, "marks">): readonly NowTask[] {
+function useTasks({ parts, plan, asked }: TasksProps): readonly NowTask[] {
   const lines = useDesk().worked?.lines;
   return useMemo(() => {
     const view = { places: parts.places(), preparation: parts.preparation() };
@@ -79,34 +86,47 @@ function useTasks({ parts, plan, asked }: Omit<NowProps, "marks">): readonly Now
   }, [parts, plan.lots, asked, lines]);
 }
 
-const NowAndWhere = memo(function NowAndWhere(props: NowProps & Omit<WhereProps, "kitchen">) {
-  const { parts, plan, asked, marks, context } = props;
-  const tasks = useTasks({ parts, plan, asked });
-  const folded = useNarrow();
+interface NowAndWhereProps {
+  readonly now: MadePlan;
+  readonly where: MadePlan | undefined;
+  readonly context: HandoutContext;
+}
+
+function NowAndWhere({ now, where, context }: NowAndWhereProps) {
+  const parts = partsOf(context, now);
   return (
     <div className="now-and-where">
-      <DoNow tasks={tasks} marks={marks} ticksAtPlaces={folded} />
-      <FoldedPlaces value={folded ? tasks : undefined}>
-        <Where parts={parts} plan={plan} kitchen={asked.kitchen} marks={marks} context={context} />
-      </FoldedPlaces>
+      <Now parts={parts} plan={now.plan} asked={now.asked} />
+      {where && (
+        <Where parts={partsOf(context, where)} plan={where.plan} asked={where.asked} context={context} />
+      )}
       <Leave parts={parts} context={context} />
     </div>
   );
+}
+
+const Now = memo(function Now({ parts, plan, asked }: TasksProps & { readonly parts: PageParts }) {
+  const tasks = useTasks({ parts, plan, asked });
+  return <DoNow tasks={tasks} marks={parts.marks} ticksAtPlaces={useNarrow()} />;
 });
 
-type WhereProps = MarkedPartProps & SpokenPartProps & Pick<MadePlan, "plan">;
+type WhereProps = SpokenPartProps & Pick<MadePlan, "plan" | "asked"> & { readonly parts: PageParts };
 
-const Where = memo(function Where({ parts, plan, kitchen, marks, context }: WhereProps) {
+const Where = memo(function Where({ parts, plan, asked, context }: WhereProps) {
+  const tasks = useTasks({ parts, plan, asked });
+  const folded = useNarrow();
   return (
-    <KitchenDrawing
-      heading={context.speaker.say("heading.places")}
-      lots={plan.lots}
-      drawn={plan.places}
-      kitchen={kitchen}
-      places={parts.places()}
-      context={context}
-      marks={marks}
-    />
+    <FoldedPlaces value={folded ? tasks : undefined}>
+      <KitchenDrawing
+        heading={context.speaker.say("heading.places")}
+        lots={plan.lots}
+        drawn={plan.places}
+        kitchen={asked.kitchen}
+        places={parts.places()}
+        context={context}
+        marks={parts.marks}
+      />
+    </FoldedPlaces>
   );
 });
 
@@ -115,10 +135,11 @@ const Leave = memo(function Leave({ parts, context }: SpokenPartProps) {
 });
 
 type DayLineProps = SpokenPartProps &
-  Pick<MadePlan, "past"> & { readonly parts: PageParts; readonly many: boolean };
+  Pick<MadePlan, "past"> & { readonly parts: PageParts; readonly lots: number };
 
-const DayLine = memo(function DayLine({ parts, past, many, context }: DayLineProps) {
+const DayLine = memo(function DayLine({ parts, past, lots, context }: DayLineProps) {
   const say = useWords();
+  const many = useNarrow() || lots > mostOpen;
   const today = useToday();
   const wishes = parts.wishes().map(({ line }) => line);
   const eating = parts.eating();

@@ -1,12 +1,13 @@
 import type { HandoutContext } from "@keepwright/handout";
 import { memo } from "react";
+import { useInTurn } from "../../behaviour/useInTurn.js";
 import { MovingProvider, useMoving } from "../../behaviour/useMoving.js";
 import type { MadePlan, PlanState } from "../../behaviour/usePlan.js";
 import { useWords } from "../../words/words.js";
 import { TakeAlong } from "../paper/TakeAlong.js";
 import { WhyOverPlan } from "../why/WhyOverPlan.js";
 import { Movable } from "./Movable.js";
-import { PlanSections } from "./PlanSections.js";
+import { PlanSections, piecesOfPlan } from "./PlanSections.js";
 import { Kept } from "./TrialPanel.js";
 
 interface PlanViewProps {
@@ -18,7 +19,10 @@ interface PlanViewProps {
 /** The plan in the order it is used: what is urgent, what to do now beside the places, the days, how long each lasts. */
 export function PlanView({ state, context, onAgain }: PlanViewProps) {
   const say = useWords();
-  const { made, problem, working } = state;
+  const { made, problem } = state;
+  // Announced once the last piece of it is there.
+  const drawn = useInTurn(made, piecesOfPlan);
+  const working = state.working || drawn.at(-1)?.plan.lots !== made?.plan.lots;
   return (
     <section id="plan" className="plan" aria-labelledby="plan-heading" aria-busy={working} tabIndex={-1}>
       <div className="plan-head">
@@ -41,18 +45,20 @@ export function PlanView({ state, context, onAgain }: PlanViewProps) {
           </button>
         </div>
       )}
-      {made && <MadePlanView made={made} context={context} />}
+      {made && <MadePlanView made={made} drawn={drawn} context={context} />}
     </section>
   );
 }
 
 interface MadePlanViewProps {
   readonly made: MadePlan;
+  /** The same as each piece of the page shows it so far. */
+  readonly drawn: readonly (MadePlan | undefined)[];
   readonly context: HandoutContext;
 }
 
 /** The plan that was made, or what the person made of it by putting lots elsewhere. */
-const MadePlanView = memo(function MadePlanView({ made, context }: MadePlanViewProps) {
+const MadePlanView = memo(function MadePlanView({ made, drawn, context }: MadePlanViewProps) {
   const say = useWords();
   const moving = useMoving(made);
   if (moving.waiting) return <p role="status">{say("trial.working")}</p>;
@@ -60,7 +66,7 @@ const MadePlanView = memo(function MadePlanView({ made, context }: MadePlanViewP
     <MovingProvider value={moving}>
       <TakeAlong made={moving.shown} context={context} />
       <Movable moving={moving} context={context}>
-        <PlanSections made={moving.shown} context={context}>
+        <PlanSections drawn={moving.shown === made ? drawn : drawn.map(() => moving.shown)} context={context}>
           <Kept moving={moving} context={context} />
         </PlanSections>
       </Movable>

@@ -1,8 +1,10 @@
 import { type HandoutContext, type PlanParts, planParts, shortCutOpenLines } from "@keepwright/handout";
 import type { MadePlan } from "../../behaviour/usePlan.js";
+import { type Marks, marksOf } from "./marks.js";
 
-/** The parts of a plan, and what is eaten over several days once it is cut in as few words as will do. */
+/** The parts of a plan, how its lots are marked, and what is eaten over several days once it is cut in as few words as will do. */
 export interface PageParts extends PlanParts {
+  readonly marks: Marks;
   readonly shortCutOpen: () => readonly string[];
 }
 
@@ -23,6 +25,7 @@ export function partsOf(context: HandoutContext, { plan, asked }: MadePlan): Pag
   if (before?.context === context) return before.parts;
   const parts = {
     ...planParts(context, plan, { counted: new Map(asked.lots.map((lot) => [lot.id, lot])) }),
+    marks: marksOf(plan),
     shortCutOpen: () => shortCutOpenLines(context, plan),
   };
   kept.set(plan.lots, { context, parts });
