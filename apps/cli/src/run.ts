@@ -1,8 +1,9 @@
-import { jsonText, plainText } from "@keepwright/handout";
+import { jsonText, type LanguageName, languageNames, plainText, problemLines } from "@keepwright/handout";
 import { InputError } from "@keepwright/planner";
 import { CommanderError } from "commander";
 import type { Door } from "./door/door.js";
 import { type ExitCode, exitCodes } from "./exitCodes.js";
+import { contextFor } from "./options/language.js";
 import { type CommandOutcome, keepwrightProgram } from "./program.js";
 import { UserError } from "./userError.js";
 
@@ -19,10 +20,21 @@ function wantsJson(words: readonly string[]): boolean {
   return words.slice(0, end < 0 ? undefined : end).includes("--json");
 }
 
+/** The language of the answer as the words of a command line ask for it; English where they do not. */
+function languageAsked(words: readonly string[]): LanguageName {
+  const asked = words.map((word, index) =>
+    ["-l", "--language"].includes(word) ? words[index + 1] : /^(?:--language=|-l)(.+)$/.exec(word)?.[1],
+  );
+  return languageNames.find((name) => asked.includes(name)) ?? "en";
+}
+
 /** Any failure as something a person can put right; undefined for a fault of the program. */
-function asUserError(error: unknown): UserError | undefined {
+function asUserError(error: unknown, words: readonly string[]): UserError | undefined {
   if (error instanceof UserError) return error;
-  if (error instanceof InputError) return new UserError(error.findings);
+  if (error instanceof InputError) {
+    const context = contextFor({ units: "metric", language: languageAsked(words) });
+    return new UserError(error.findings, {}, problemLines(context, error));
+  }
   if (error instanceof CommanderError) {
     const value = plainText(error.message.replace(/^error: /, "")).replace(/\.$/, "");
     return new UserError([{ thing: "command line", value, remedy: "See keepwright --help" }]);
@@ -49,9 +61,10 @@ function tellFault(door: Door, error: unknown, json: boolean): ExitCode {
 
 const askedForHelp = (error: unknown): boolean => error instanceof CommanderError && error.exitCode === 0;
 
-function failed(door: Door, error: unknown, json: boolean): ExitCode {
+function failed(door: Door, error: unknown, words: readonly string[]): ExitCode {
   if (askedForHelp(error)) return exitCodes.done;
-  const mistake = asUserError(error);
+  const json = wantsJson(words);
+  const mistake = asUserError(error, words);
   return mistake ? tellUserError(door, mistake, json) : tellFault(door, error, json);
 }
 
@@ -65,7 +78,7 @@ function begun(words: readonly string[], door: Door, outcome: CommandOutcome): E
     program.parse(words.map(asWords), { from: "user" });
     return outcome.code;
   } catch (error) {
-    return failed(door, error, wantsJson(words));
+    return failed(door, error, words);
   }
 }
 
@@ -80,6 +93,6 @@ export async function runToEnd(words: readonly string[], door: Door): Promise<Ex
   try {
     return outcome.later ? await outcome.later() : code;
   } catch (error) {
-    return failed(door, error, wantsJson(words));
+    return failed(door, error, words);
   }
 }

@@ -6,10 +6,15 @@ export class UserError extends Error {
   readonly findings: readonly Finding[];
   /** More that belongs in the JSON of the error: candidates, questions. */
   readonly details: Readonly<Record<string, unknown>>;
-  constructor(findings: readonly Finding[], details: Readonly<Record<string, unknown>> = {}) {
-    super(findings.map(findingLine).join("\n"));
+  /** `message`: the same as sentences in the language of the answer; left out: the findings as they stand. */
+  constructor(
+    findings: readonly Finding[],
+    details: Readonly<Record<string, unknown>> = {},
+    message: string = findings.map(findingLine).join("\n"),
+  ) {
+    super(message);
     this.name = "UserError";
-    this.findings = findings;
+    this.findings = findings.map(({ thing, value, remedy }) => ({ thing, value, remedy }));
     this.details = details;
   }
 }

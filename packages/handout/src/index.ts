@@ -24,6 +24,7 @@ export * from "./view/carriedOnView.js";
 export * from "./view/commandLine.js";
 export * from "./view/context.js";
 export * from "./view/eating.js";
+export * from "./view/findingLine.js";
 export { improvementSource } from "./view/improvementSource.js";
 export * from "./view/improvementsView.js";
 export * from "./view/itemView.js";

@@ -1,5 +1,5 @@
 import { type Catalogue, catalogueFor } from "@keepwright/catalogue";
-import { type HandoutContext, readingView } from "@keepwright/handout";
+import { type HandoutContext, noHaulLine, readingView } from "@keepwright/handout";
 import { type Lot, type Reading, readHaul, type UnderstoodLot } from "@keepwright/planner";
 import { UserError, userError } from "../userError.js";
 
@@ -40,11 +40,12 @@ function isData(text: string): boolean {
 /** Reads a haul. Throws UserError when it is empty, holds data instead of words, or when nothing in it was understood; the questions go with it. `on`: the day it is now. */
 export function readLots(context: HandoutContext, catalogue: Catalogue, text: string, on?: string): ReadLots {
   if (text.trim() === "") {
-    throw userError(
-      "haul",
-      "it is empty",
-      "Write what came home, for example: 2 lb apples, a bunch of kale.",
-    );
+    const empty = {
+      thing: "haul",
+      value: "it is empty",
+      remedy: "Write what came home, for example: 2 lb apples, a bunch of kale.",
+    };
+    throw new UserError([empty], {}, noHaulLine(context, "empty"));
   }
   if (isData(text)) {
     throw userError(
@@ -72,5 +73,6 @@ function nothingUnderstood(context: HandoutContext, reading: Reading): UserError
     value: "nothing in it was understood",
     remedy: "Write amounts and names, for example: 2 lb apples, a bunch of kale.",
   };
-  return new UserError([example, ...findings], { reading });
+  const lines = [noHaulLine(context, "notUnderstood"), ...questions.slice(0, mostQuestions)];
+  return new UserError([example, ...findings], { reading }, lines.join("\n"));
 }

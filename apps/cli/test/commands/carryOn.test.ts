@@ -85,7 +85,7 @@ describe("keepwright carry-on", () => {
       "a line that says nothing known",
       ["carry-on", "plan.json", "--happened", "the dog barked"],
       files,
-      /happened "the dog barked"/,
+      /^"the dog barked": it is not understood/m,
     ],
     [
       "a lot not in the plan",
@@ -116,7 +116,7 @@ describe("keepwright carry-on", () => {
       "a plan that is over",
       ["carry-on", "plan.json", "--on", "2026-06-30", "--happened", "ate nothing"],
       files,
-      /days to plan for.*ended/,
+      /Days to plan for.*ended/,
     ],
     [
       "another kitchen",

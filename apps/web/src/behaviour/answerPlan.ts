@@ -1,6 +1,7 @@
 import {
   bindProblem,
   explainPlan,
+  InputError,
   loadSolver,
   type Plan,
   type PlanRequest as Planned,
@@ -73,7 +74,9 @@ function attempt(number: number, answer: Answer, act: () => void): boolean {
     act();
     return true;
   } catch (error) {
-    answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });
+    const message = error instanceof Error ? error.message : String(error);
+    const findings = error instanceof InputError && { findings: error.findings };
+    answer({ number, kind: "problem", message, ...findings });
     return false;
   }
 }

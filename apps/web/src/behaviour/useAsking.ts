@@ -1,3 +1,4 @@
+import type { Finding } from "@keepwright/planner";
 import { startTransition, useCallback, useEffect, useMemo, useRef, useState } from "react";
 
 /** What came of a question asked of a worker. */
@@ -6,6 +7,8 @@ export interface Asking<Made> {
   readonly made: Made | undefined;
   /** Why nothing could be made; empty where the worker stopped without a word. */
   readonly problem: string | undefined;
+  /** The same as data, where it is something that was given. */
+  readonly findings?: readonly Finding[] | undefined;
   readonly working: boolean;
 }
 
@@ -60,7 +63,7 @@ export function useAsking<Asked, Answer, Made>(
       setState(nothing);
       return;
     }
-    setState((before) => ({ ...before, problem: undefined, working: true }));
+    setState((before) => ({ ...before, problem: undefined, findings: undefined, working: true }));
     const timer = setTimeout(() => desk.current?.ask(JSON.parse(question)), how.pause);
     return () => clearTimeout(timer);
   }, [question, attempt, how]);

@@ -45,7 +45,12 @@ export function afterAnswer(before: PlanState, answer: PlanAnswer, asked: PlanAs
     case "proof":
       return made?.number === number ? { ...before, made: proved(made, answer.proof) } : before;
     case "problem":
-      return { made: made && { ...made, proving: false }, problem: answer.message, working: false };
+      return {
+        made: made && { ...made, proving: false },
+        problem: answer.message,
+        findings: answer.findings,
+        working: false,
+      };
   }
 }
 

@@ -1,4 +1,4 @@
-import { type HandoutContext, handoutContext, type Language } from "@keepwright/handout";
+import { findingLine, type HandoutContext, handoutContext, type Language } from "@keepwright/handout";
 import { useMemo } from "react";
 import { daysFrom } from "../state/daysAway.js";
 import { kitchenOf } from "../state/kitchenOf.js";
@@ -46,8 +46,15 @@ export function useWorkedOut(
     () => askFor({ people, days, portions, away }, kitchen, began),
     [people, days, portions, away, kitchen, began],
   );
-  const plan = usePlan(ask);
+  const asked = usePlan(ask);
+  const plan = useMemo(() => inWords(asked, context), [asked, context]);
   return useMemo(() => context && { lines, context, plan, again: plan.again }, [lines, context, plan]);
+}
+
+/** A plan, or what is wrong with what it was asked for in the language of the page. */
+function inWords<Asked extends PlanState>(plan: Asked, context: HandoutContext | undefined): Asked {
+  if (!plan.findings || !context) return plan;
+  return { ...plan, problem: plan.findings.map((finding) => findingLine(context, finding)).join(" ") };
 }
 
 type Household = Pick<PlannerState, "people" | "days" | "portions" | "away">;

@@ -72,4 +72,13 @@ describe("the answers to a question and to what follows from its plan", () => {
     expect(answers.map(({ kind }) => kind)).toEqual(["problem"]);
     expect(beforeSolver).toEqual([]);
   });
+
+  it("are what is wrong as data where no plan can be made, so that the page can tell it in its language", async () => {
+    const [pears] = lotsToPlan(readLines("3 pears", {}, figureCatalogue()));
+    const wanted = { when: "by", day: "2026-12-24" } as const;
+    const { answers } = await answersTo({ ...request, lots: [{ ...pears!, wanted }] });
+    expect(answers).toMatchObject([
+      { kind: "problem", number: 7, findings: [{ told: { code: "wanted too far ahead" } }] },
+    ]);
+  });
 });

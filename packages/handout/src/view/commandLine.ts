@@ -27,3 +27,7 @@ export type Work = "plan" | "draws" | "proof" | "why" | "judge" | "improve" | "b
 /** The line shown meanwhile; `count`: how many times a plan is carried out. */
 export const progressLine = ({ speaker }: HandoutContext, work: Work, count = 0): string =>
   speaker.say(`progress.${work}`, { count });
+
+/** What is told where there is no haul to read, or nothing of it was understood. */
+export const noHaulLine = ({ speaker }: HandoutContext, why: "empty" | "notUnderstood"): string =>
+  speaker.say(`haul.${why}`);

@@ -6,6 +6,7 @@ import { buyingWords } from "./english/buying.js";
 import { carryOnWords } from "./english/carryOn.js";
 import { commandLineWords } from "./english/commandLine.js";
 import { drawsWords } from "./english/draws.js";
+import { findingWords } from "./english/findings.js";
 import { improveWords } from "./english/improve.js";
 import { itemWords } from "./english/item.js";
 import { judgementWords } from "./english/judgement.js";
@@ -42,6 +43,7 @@ export const english = {
   ...whyWords,
   ...twoWaysWords,
   ...drawsWords,
+  ...findingWords,
   ...proofWords,
   ...wishWords,
   ...takeHomeWords,

@@ -7,6 +7,7 @@ import { buyingSpanish } from "./spanish/buying.js";
 import { carryOnSpanish } from "./spanish/carryOn.js";
 import { commandLineSpanish } from "./spanish/commandLine.js";
 import { drawsSpanish } from "./spanish/draws.js";
+import { findingSpanish } from "./spanish/findings.js";
 import { improveSpanish } from "./spanish/improve.js";
 import { itemSpanish } from "./spanish/item.js";
 import { judgementSpanish } from "./spanish/judgement.js";
@@ -42,6 +43,7 @@ export const spanish: Readonly<Record<MessageKey, Message>> = {
   ...whySpanish,
   ...twoWaysSpanish,
   ...drawsSpanish,
+  ...findingSpanish,
   ...proofSpanish,
   ...wishSpanish,
   ...takeHomeSpanish,

@@ -1,6 +1,7 @@
 import { folded } from "@keepwright/catalogue";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { BoundPlace } from "../problem/bindKitchen.js";
+import { told } from "../problem/findingCode.js";
 import type { Finding } from "../problem/inputError.js";
 import type { Problem } from "../problem/problem.js";
 import type { Programme, ProgrammeStay } from "../problem/programme.js";
@@ -14,7 +15,12 @@ export const placeNamed = ({ places }: Problem, name: string): BoundPlace | unde
   places.find(({ place }) => folded(place.name) === folded(name));
 
 /** What to say of a place that is not there. */
-export const unknownPlace = ({ places }: Problem, thing: string, name: string): Finding => ({
+export const unknownPlace = ({ places }: Problem, thing: string, name: string, lot = name): Finding => ({
+  ...told("no such place", {
+    lot: shownValue(lot),
+    place: shownValue(name),
+    places: places.map(({ place }) => ({ id: place.id, name: place.name })),
+  }),
   thing,
   value: `place ${shownValue(name)} is not in the kitchen`,
   remedy: `Name one of: ${places.map(({ place }) => `${shownValue(place.id)} (${place.name})`).join(", ")}.`,

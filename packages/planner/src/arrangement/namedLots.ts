@@ -1,5 +1,6 @@
 import { findKind, findKinds, folded } from "@keepwright/catalogue";
 import type { BoundLot } from "../problem/bindHaul.js";
+import { told } from "../problem/findingCode.js";
 import type { Finding } from "../problem/inputError.js";
 import type { Problem } from "../problem/problem.js";
 import { shownValue } from "../problem/schemaFindings.js";
@@ -49,13 +50,19 @@ export function namedLots(problem: Problem, name: string, what = "arrangement lo
   const sure = byKind(problem, name);
   const ofKind = sure.length > 0 ? sure : byWordsTyped(problem, words);
   const thing = `${what} ${shownValue(name)}`;
+  const values = (some: readonly BoundLot[]) => ({
+    lot: shownValue(name),
+    lots: some.slice(0, mostListed).map(lotToName),
+  });
   if (ofKind.length === 0) {
     const remedy = `Name one of: ${listed(lots)}.`;
-    return { ok: false, problem: { thing, value: "there is no such lot in the haul", remedy } };
+    const value = "there is no such lot in the haul";
+    return { ok: false, problem: { thing, value, remedy, ...told("no such lot", values(lots)) } };
   }
   if (new Set(ofKind.map(({ commodity }) => commodity.id)).size > 1) {
     const remedy = `Name one of: ${listed(ofKind)}.`;
-    return { ok: false, problem: { thing, value: "it may be more than one kind of the haul", remedy } };
+    const value = "it may be more than one kind of the haul";
+    return { ok: false, problem: { thing, value, remedy, ...told("lot of several kinds", values(ofKind)) } };
   }
   return { ok: true, lots: ofKind };
 }

@@ -1,6 +1,7 @@
 import { calendarDate, daysBetween } from "@keepwright/quantities";
 import { placeNamed, unknownPlace } from "../arrangement/bindStays.js";
 import { namedLots } from "../arrangement/namedLots.js";
+import { told } from "../problem/findingCode.js";
 import { type Finding, HappenedError } from "../problem/inputError.js";
 import type { VentSetting } from "../problem/kitchen.js";
 import { shownValue } from "../problem/schemaFindings.js";
@@ -50,15 +51,28 @@ function partsNamed(previous: Previous, name: string): number[] | Finding {
 }
 
 /** A day counted from the plan's first, or why it cannot be. */
-function dayOf({ plan }: Previous, on: string, date: string, thing: string, field: string): number | Finding {
+function dayOf({ plan }: Previous, on: string, date: string, lot: string, field: string): number | Finding {
+  const thing = thingOf(lot);
+  const values = { lot: shownValue(lot), field: shownValue(field), date, from: plan.from, on };
   const remedy = `Write a day from ${plan.from} to ${on}, as year-month-day.`;
   try {
     const day = daysBetween(plan.from, calendarDate(date));
     return day < 0 || day > daysBetween(plan.from, on)
-      ? { thing, value: `${shownValue(field)} ${date} is not between the plan's first day and now`, remedy }
+      ? {
+          thing,
+          value: `${shownValue(field)} ${date} is not between the plan's first day and now`,
+          remedy,
+          ...told("day not between", values),
+        }
       : day;
   } catch {
-    return { thing, value: `${shownValue(field)} ${shownValue(date)} is no day of the calendar`, remedy };
+    const value = `${shownValue(field)} ${shownValue(date)} is no day of the calendar`;
+    return {
+      thing,
+      value,
+      remedy,
+      ...told("day not of the calendar", { ...values, date: shownValue(date) }),
+    };
   }
 }
 
@@ -84,30 +98,45 @@ function stateFindings(
   cutSince: boolean,
 ): Finding[] {
   const lots = parts.map((part) => problem.lots.find(({ lot }) => lot.id === plan.lots[part]!.lot)!);
+  const lot = shownValue(said.lot);
   const findings: Finding[] = [];
   if (said.ripeness !== undefined && lots.some(({ produce }) => !produce.ripening)) {
     const remedy = `Take "ripeness" out; say "seenGood": true where it was looked at.`;
-    findings.push({ thing, value: "it does not ripen once picked", remedy });
+    findings.push({
+      thing,
+      value: "it does not ripen once picked",
+      remedy,
+      ...told("does not ripen", { lot }),
+    });
   }
   if (said.cut !== undefined && lots.some(({ form }) => form.cut)) {
-    findings.push({ thing, value: "it came cut", remedy: `Take "cut" out: its safe time runs already.` });
+    const remedy = `Take "cut" out: its safe time runs already.`;
+    findings.push({ thing, value: "it came cut", remedy, ...told("came cut", { lot }) });
   }
   if (said.hoursOut !== undefined && !cutSince && lots.some(({ form }) => !form.cut)) {
     const remedy = `Say "cut" with the day it was cut, or take "hoursOut" out.`;
-    findings.push({ thing, value: "hours out of the refrigerator count for cut produce only", remedy });
+    const value = "hours out of the refrigerator count for cut produce only";
+    findings.push({ thing, value, remedy, ...told("hours of what is whole", { lot }) });
   }
   if (isLyingWarm(problem, said, on, lots, cutSince)) {
-    const remedy = `Say for how many hours, "hoursOut", as in: left the salad out for 1 hour; or since which day before today, "since".`;
+    const remedy = `Say for how many hours, "hoursOut", as in: left the melon out for 1 hour; or since which day before today, "since".`;
     findings.push({
       thing,
       value: "it is cut and lies out of the refrigerator, since when is not told",
       remedy,
+      ...told("warm since when", { lot }),
     });
   }
   const wraps = ["none", ...problem.kitchen.wraps];
   if (said.wrap !== undefined && !wraps.includes(said.wrap)) {
     const remedy = `Write one of: ${wraps.join(", ")}; or add it to the kitchen's wraps.`;
-    findings.push({ thing, value: `the kitchen has no ${shownValue(said.wrap)}`, remedy });
+    const values = { lot, wrap: shownValue(said.wrap), wraps };
+    findings.push({
+      thing,
+      value: `the kitchen has no ${shownValue(said.wrap)}`,
+      remedy,
+      ...told("no such wrap", values),
+    });
   }
   return findings;
 }
@@ -130,10 +159,11 @@ function bindLot(
   const cutSince = parts.every((part) => cutToo.includes(part));
   const findings = stateFindings(previous, on, said, parts, thing, cutSince);
   const place = said.place === undefined ? undefined : placeNamed(previous.problem, said.place);
-  if (said.place !== undefined && !place) findings.push(unknownPlace(previous.problem, thing, said.place));
+  if (said.place !== undefined && !place)
+    findings.push(unknownPlace(previous.problem, thing, said.place, said.lot));
   const days = (["since", "cut"] as const).map((field) => {
     const date = said[field];
-    const day = date === undefined ? undefined : dayOf(previous, on, date, thing, field);
+    const day = date === undefined ? undefined : dayOf(previous, on, date, said.lot, field);
     if (typeof day !== "object") return day;
     findings.push(day);
     return undefined;

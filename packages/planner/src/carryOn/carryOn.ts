@@ -1,5 +1,6 @@
 import { calendarDate, daysBetween } from "@keepwright/quantities";
-import { type Finding, HappenedError } from "../problem/inputError.js";
+import { type FindingCode, told as toldAs } from "../problem/findingCode.js";
+import { HappenedError } from "../problem/inputError.js";
 import { bindProblem, type Problem } from "../problem/problem.js";
 import { shownValue } from "../problem/schemaFindings.js";
 import type { Evaluation } from "../search/evaluate.js";
@@ -53,20 +54,28 @@ function daysAfter(from: string, on: string): number | undefined {
 
 function elapsedDays({ plan }: Previous, on: string): number {
   const thing = "day it is now";
-  const finding = (value: string, remedy: string): Finding => ({ thing, value, remedy });
   const day = daysAfter(plan.from, on);
+  const refuse = (code: FindingCode, value: string, remedy: string): HappenedError =>
+    new HappenedError([
+      {
+        thing,
+        value,
+        remedy,
+        ...toldAs(code, { on, from: plan.from, days: day ?? 0, most: longestCarried }),
+      },
+    ]);
   if (day === undefined) {
     const remedy = "Write a day as year-month-day, for example 2026-06-13.";
-    throw new HappenedError([finding(shownValue(on), remedy)]);
+    throw refuse("today not of the calendar", shownValue(on), remedy);
   }
   if (day < 0) {
     const value = `${on} is before the plan's first day, ${plan.from}`;
-    throw new HappenedError([finding(value, `Give a day from ${plan.from} on.`)]);
+    throw refuse("today before the plan", value, `Give a day from ${plan.from} on.`);
   }
   if (day > longestCarried) {
     const value = `${on} is ${day} days after the plan's first day, ${plan.from}`;
     const remedy = `Carry a plan on within ${longestCarried} days; after that, plan what is there anew.`;
-    throw new HappenedError([finding(value, remedy)]);
+    throw refuse("today long after the plan", value, remedy);
   }
   return day;
 }
@@ -75,9 +84,10 @@ function daysToPlan({ plan }: Previous, day: number, asked: number | undefined):
   const days = asked ?? plan.days - day;
   if (days >= 1) return days;
   const value = asked === undefined ? `the earlier plan ended after ${plan.days} days` : shownValue(asked);
-  throw new HappenedError([
-    { thing: "days to plan for", value, remedy: "Say how many days to plan for from now on, 1 to 28." },
-  ]);
+  const remedy = "Say how many days to plan for from now on, 1 to 28.";
+  const said =
+    asked === undefined ? toldAs("plan over", { days: plan.days }) : toldAs("days to plan for", { days });
+  throw new HappenedError([{ thing: "days to plan for", value, remedy, ...said }]);
 }
 
 /** What is planned from that day on. Throws HappenedError where nothing is left. */
@@ -121,6 +131,7 @@ function nothingLeft(): never {
       thing: "what is left",
       value: "nothing, and nothing came home",
       remedy: "There is nothing to plan: make a new plan when something comes home.",
+      ...toldAs("nothing left"),
     },
   ]);
 }

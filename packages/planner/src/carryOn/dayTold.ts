@@ -6,8 +6,10 @@ import { Unreadable } from "./unreadable.js";
 
 export const unclearDay = (phrase: string): Unreadable =>
   new Unreadable(
+    "account day not clear",
     `it is not clear since which day, in ${shownValue(phrase)}`,
     "Write the day as: cut the melon 2 days ago, or: cut the melon on 2026-06-14.",
+    { phrase: shownValue(phrase) },
   );
 
 /** Before these a day is one to come. */

@@ -87,7 +87,8 @@ export const givenTo =
 export const lies =
   /\s+(?:is|are|was|were|está|están|estan|esta|sigue|siguen)\s+(?:still\s+|now\s+|todavía\s+|aún\s+)?(?=(?:on|in|at|en|sobre)\s)/u;
 
-export const goodEnding = /\b(?:still )?(?:good|fine|fresh|buen[oa]s?|bien)\s*(?:still|todavía|aún)?$/u;
+export const goodEnding =
+  /\b(?:still |(?:(?:todavía|aún|sigue|siguen) )*(?:(?:está|están) )?(?:(?:todavía|aún) )?)?(?:good|fine|fresh|buen[oa]s?|bien|fresc[oa]s?)\s*(?:still|todavía|aún)?$/u;
 export const leftEnding = /\s*\b(?:is|are)?\s*(?:still )?left(?: over)?$/u;
 export const leftBeginning = /^(?:quedan|queda|there are still|there is still)\s+/u;
 export const isWords = /\s*\b(?:is|are|was|were|have become|has become|está|están|estan|esta)?\s*$/u;

@@ -1,5 +1,6 @@
+export type { HappenedContext, ReadAccount } from "./accountRead.js";
 export * from "./carriedOn.js";
 export { type CarryOnRequest, carryOn } from "./carryOn.js";
 export * from "./happened.js";
 export type { PreviousRequest } from "./previous.js";
-export { type HappenedContext, type ReadAccount, readHappened } from "./readHappened.js";
+export { readHappened } from "./readHappened.js";

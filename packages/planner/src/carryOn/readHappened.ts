@@ -1,39 +1,20 @@
-import { type Catalogue, folded } from "@keepwright/catalogue";
-import type { CalendarDate } from "@keepwright/quantities";
+import { folded } from "@keepwright/catalogue";
+import { type FindingCode, told } from "../problem/findingCode.js";
 import { type Finding, HappenedError } from "../problem/inputError.js";
-import type { Lot } from "../problem/lot.js";
 import { shownValue } from "../problem/schemaFindings.js";
 import { readHaul } from "../reading/readHaul.js";
 import type { UnderstoodLot } from "../reading/reading.js";
+import type { HappenedContext, ReadAccount } from "./accountRead.js";
 import { clearDayAtEnd, dayAtEnd, unclearDay } from "./dayTold.js";
 import type { HappenedAmount } from "./happened.js";
 import * as words from "./happenedWords.js";
 import { Unreadable } from "./unreadable.js";
 
-/** What has to be known to read an account: what there was, where it may lie, and the day it is. */
-export interface HappenedContext {
-  readonly catalogue: Catalogue;
-  readonly lots: readonly Pick<Lot, "id" | "commodity" | "typed">[];
-  /** `also`: what else it is called, as in another language. */
-  readonly places: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly kind: string;
-    readonly also?: readonly string[];
-  }[];
-  readonly on: CalendarDate;
-}
-
-/** An account as a file would hold it, before it is checked. */
-export interface ReadAccount {
-  version: 1;
-  followed?: boolean;
-  lots: Record<string, unknown>[];
-  cameHome: object[];
-}
-
 const examples =
   "Write lines such as: ate 2 apples; threw out the spinach; avocados ripe; bought 1 lb peas; moved the kale to the shelf.";
+
+const notKnown = (code: FindingCode, phrase: string, why: string): Unreadable =>
+  new Unreadable(code, `${shownValue(phrase)} ${why}`, examples, { phrase: shownValue(phrase) });
 
 const bare = (text: string): string => text.replace(words.articles, "").trim();
 
@@ -42,28 +23,31 @@ function understood({ catalogue, on }: HappenedContext, phrase: string): Underst
   const lots = items.filter((item): item is UnderstoodLot => item.kind === "lot");
   if (items.some(({ questions }) => questions.some(({ ask }) => ask === "how old"))) throw unclearDay(phrase);
   if (lots.length === 0)
-    throw new Unreadable(`${shownValue(phrase)} names no kind of produce that is known`, examples);
+    throw notKnown("account kind not known", phrase, "names no kind of produce that is known");
   // No part of a line is passed over: what stands beside a kind that is known counts too.
   const other = items.find((item) => item.kind !== "lot");
-  if (other) throw new Unreadable(`${shownValue(other.typed)} is not understood`, examples);
+  if (other) throw notKnown("account words not understood", other.typed, "is not understood");
   for (const { questions } of lots) {
     const strange = questions.find(({ ask }) => ask === "what is this");
     if (strange && "word" in strange)
-      throw new Unreadable(`${shownValue(strange.word)} is not understood`, examples);
+      throw notKnown("account words not understood", strange.word, "is not understood");
   }
   return lots;
 }
 
 /** The kind of the plan that an item names: its own, or the only one it may be. */
-function kindInPlan({ lots }: HappenedContext, { lot, questions, typed }: UnderstoodLot): string {
+function kindInPlan({ catalogue, lots }: HappenedContext, { lot, questions, typed }: UnderstoodLot): string {
   const kinds = new Set(lots.map(({ commodity }) => commodity));
   if (kinds.has(lot.commodity)) return lot.commodity;
   const others = questions.flatMap((one) => (one.ask === "which commodity" ? one.candidates : []));
   const [only, second] = [...new Set(others.filter((one) => kinds.has(one)))];
   if (only !== undefined && second === undefined) return only;
+  const names = [...kinds].map((id) => catalogue.commodities.get(id)?.names.en.many ?? id);
   throw new Unreadable(
+    "account kind not in plan",
     `${shownValue(typed)} is not in the plan`,
-    `Name one of: ${[...kinds].join(", ")}; or write what came home as “bought …”.`,
+    `Name one of: ${names.join(", ")}; or write what came home as “bought …”.`,
+    { phrase: shownValue(typed), kinds: [...kinds] },
   );
 }
 
@@ -78,8 +62,10 @@ function amountsOf(context: HappenedContext, phrase: string): { lot: string; amo
   const none = words.nothingOf.test(phrase);
   if (words.vague.test(phrase))
     throw new Unreadable(
+      "account without amount",
       `${shownValue(phrase)} tells no amount`,
       "Say how much, for example: ate 200 g kale, or: half of the kale.",
+      { phrase: shownValue(phrase) },
     );
   const rest = bare(phrase.replace(share?.[1] ?? (whole ? words.everything : words.nothingOf), ""));
   const told: HappenedAmount | undefined = share
@@ -95,8 +81,10 @@ function amountsOf(context: HappenedContext, phrase: string): { lot: string; amo
     const { grams, pieces, wanted } = item.lot;
     if (wanted !== undefined || item.questions.some(({ ask }) => ask === "when wanted"))
       throw new Unreadable(
+        "account of a day to come",
         `${shownValue(phrase)} tells of a day to come`,
         "Write what has happened by now; a day it is wanted for is told when it comes home.",
+        { phrase: shownValue(phrase) },
       );
     const counted: HappenedAmount = pieces === undefined ? { grams } : { pieces, grams };
     const amount = told ?? (item.assumed.includes("usual amount") ? "all" : counted);
@@ -111,8 +99,10 @@ function namesOf(context: HappenedContext, phrase: string): string[] {
   return amountsOf(context, named).map(({ lot, amount }) => {
     if (amount === "all") return lot;
     throw new Unreadable(
+      "account of a part",
       `${shownValue(phrase)} tells an amount, and this can be told of all of it only`,
       "Leave the amount out; or say of a part that it was eaten, given away or thrown out.",
+      { phrase: shownValue(phrase) },
     );
   });
 }
@@ -152,7 +142,12 @@ function movedLots(context: HappenedContext, phrase: string): Moved[] {
   }
   if (wrap && cuts.length === 0) return namesOf(context, rest).map((lot) => ({ lot, ...more }));
   const places = context.places.map(({ id, name }) => `${id} (${name})`).join(", ");
-  throw new Unreadable(`${shownValue(phrase)} names no place of the kitchen`, `Name one of: ${places}.`);
+  throw new Unreadable(
+    "account without a known place",
+    `${shownValue(phrase)} names no place of the kitchen`,
+    `Name one of: ${places}.`,
+    { phrase: shownValue(phrase), places: context.places.map(({ id, name }) => ({ id, name })) },
+  );
 }
 
 /** Hours as they are written: a number, or the word for one. */
@@ -164,7 +159,11 @@ function hoursTold([, written]: RegExpExecArray): number {
 function leftOut(context: HappenedContext, phrase: string): Record<string, unknown>[] {
   const found = words.hoursOut.exec(phrase);
   if (!found)
-    throw new Unreadable("it is not told for how many hours", "Write: left the salad out for 2 hours.");
+    throw new Unreadable(
+      "account without hours",
+      "it is not told for how many hours",
+      "Write: left the melon out for 2 hours.",
+    );
   const hoursOut = hoursTold(found);
   return namesOf(context, phrase.slice(0, found.index)).map((lot) => ({ lot, hoursOut }));
 }
@@ -181,8 +180,9 @@ function leftLying(context: HappenedContext, phrase: string): Record<string, unk
   }
   if (moved.every(({ since }) => since !== undefined) || cold) return moved;
   throw new Unreadable(
+    "account without since",
     "it is not told since when, or for how many hours",
-    "Write: left the kale on the counter since yesterday, or: left the salad on the counter for 2 hours.",
+    "Write: left the kale on the counter since yesterday, or: left the melon on the counter for 2 hours.",
   );
 }
 
@@ -205,19 +205,27 @@ function stateLine(context: HappenedContext, line: string): Record<string, unkno
   const ripe = words.ripenessEndings.find(([, pattern]) => pattern.test(line));
   const said = ripe?.[1] ?? words.goodEnding;
   if (words.denied.test(line.replace(said, "")))
-    throw new Unreadable("it says what is not so", "Write what is so: kale still good; avocados unripe.");
+    throw new Unreadable(
+      "account of what is not so",
+      "it says what is not so",
+      "Write what is so: kale still good; avocados unripe.",
+    );
   const name = (pattern: RegExp) => line.replace(pattern, "").replace(words.isWords, "");
   if (ripe) return namesOf(context, name(ripe[1])).map((lot) => ({ lot, ripeness: ripe[0] }));
   if (words.goodEnding.test(line))
     return namesOf(context, name(words.goodEnding)).map((lot) => ({ lot, seenGood: true }));
-  throw new Unreadable("it is not understood", examples);
+  throw new Unreadable("account line not understood", "it is not understood", examples);
 }
 
 const fieldOf = { ate: "eaten", "threw out": "thrownOut", "gave away": "givenAway" } as const;
 
 function readLine(context: HappenedContext, line: string, into: ReadAccount): void {
   if (words.excepted.test(line))
-    throw new Unreadable("it says what is so and what is not in one line", "Write a line for each thing.");
+    throw new Unreadable(
+      "account of both",
+      "it says what is so and what is not in one line",
+      "Write a line for each thing.",
+    );
   if (words.ateNothing.test(line)) {
     into.followed = false;
     return;
@@ -270,7 +278,9 @@ export function readHappened(text: string, context: HappenedContext): ReadAccoun
       readLine(context, line, account);
     } catch (error) {
       if (!(error instanceof Unreadable)) throw error;
-      findings.push({ thing: `happened ${shownValue(line)}`, value: error.message, remedy: error.remedy });
+      const { message: value, remedy, code, values } = error;
+      const name = shownValue(line);
+      findings.push({ thing: `happened ${name}`, value, remedy, ...told(code, { line: name, ...values }) });
     }
   });
   if (findings.length > 0) throw new HappenedError(findings);

@@ -1,4 +1,5 @@
 import type { BoundLot } from "../problem/bindHaul.js";
+import { told } from "../problem/findingCode.js";
 import { type Finding, HappenedError } from "../problem/inputError.js";
 import type { BoundHappened, BoundHappening } from "./bindHappened.js";
 import type { HappenedAmount } from "./happened.js";
@@ -33,6 +34,9 @@ const roundedUp = 0.1;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
+/** What a lot is called, in what is told of it in an error. */
+const nameIn = (thing: string): string => thing.replace("happened lot ", "");
+
 /** An amount in grams, or why it cannot be told. */
 function gramsOf(amount: HappenedAmount, of: readonly Counting[], thing: string): number | Finding {
   if (amount === "all") return Number.POSITIVE_INFINITY;
@@ -47,6 +51,7 @@ function gramsOf(amount: HappenedAmount, of: readonly Counting[], thing: string)
         thing,
         value: `${amount.pieces} pieces, and its pieces were not counted when it came home`,
         remedy: `Give "grams" or "portions" instead.`,
+        ...told("pieces not counted", { lot: nameIn(thing), pieces: amount.pieces }),
       }
     : amount.pieces * (lot.grams / lot.pieces);
 }
@@ -76,7 +81,9 @@ function take(amount: HappenedAmount, from: readonly Counting[], way: WayGone, t
   const there = sum(from.map(({ left }) => left));
   if (Number.isFinite(grams) && grams > there * (1 + roundedUp) + 1) {
     const value = `${Math.round(grams)} g ${way}, and there were ${Math.round(there)} g`;
-    return [{ thing, value, remedy: "Correct the amount; write “all” for all of it." }];
+    const values = { lot: nameIn(thing), grams: Math.round(grams), there: Math.round(there) };
+    const remedy = "Correct the amount; write “all” for all of it.";
+    return [{ thing, value, remedy, ...told(`more ${way} than there was`, values) }];
   }
   let missing = Math.min(grams, there);
   for (const part of from) {
@@ -95,7 +102,9 @@ function leave(amount: HappenedAmount, of: readonly Counting[], thing: string): 
   const there = sum(of.map(({ left }) => left));
   if (Number.isFinite(grams) && grams > there * (1 + roundedUp) + 1) {
     const value = `${Math.round(grams)} g left, and there were ${Math.round(there)} g`;
-    return [{ thing, value, remedy: "Correct the amount, or write what came home since as come home." }];
+    const values = { lot: nameIn(thing), grams: Math.round(grams), there: Math.round(there) };
+    const remedy = "Correct the amount, or write what came home since as come home.";
+    return [{ thing, value, remedy, ...told("more left than there was", values) }];
   }
   return take({ grams: Math.max(0, there - Math.min(grams, there)) }, of, "eaten", thing);
 }

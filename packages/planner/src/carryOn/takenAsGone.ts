@@ -1,3 +1,4 @@
+import { told } from "../problem/findingCode.js";
 import { type Finding, HappenedError } from "../problem/inputError.js";
 import { shownValue } from "../problem/schemaFindings.js";
 import type { BoundHappened, BoundHappening } from "./bindHappened.js";
@@ -16,15 +17,16 @@ const tellsAmount = ({ said }: BoundHappening): boolean =>
 export function refuseStateOfGone({ happenings }: BoundHappened, remaining: readonly Remaining[]): void {
   const known = new Set(happenings.filter(tellsAmount).flatMap(({ parts }) => parts));
   const findings = happenings.flatMap((one): Finding[] => {
-    const told = stillThere.filter((field) => one.said[field] !== undefined);
+    const said = stillThere.filter((field) => one.said[field] !== undefined);
     const gone = one.parts.every((part) => remaining[part]!.portions === 0 && !known.has(part));
-    if (told.length === 0 || !gone) return [];
+    if (said.length === 0 || !gone) return [];
     const name = one.said.lot;
     return [
       {
         thing: one.thing,
-        value: `${told.map(shownValue).join(", ")} is told of it, yet by the plan all of it is eaten by now`,
-        remedy: `Say how much is left (“2 portions of ${name} left”), or that it is eaten (“ate all the ${name}”).`,
+        value: `${said.map(shownValue).join(", ")} is told of it, yet by the plan all of it is eaten by now`,
+        remedy: `Say how much is left (“200 g of ${name} left”), or that it is eaten (“ate all the ${name}”).`,
+        ...told("eaten by the plan", { lot: shownValue(name), fields: said.map(shownValue), name }),
       },
     ];
   });

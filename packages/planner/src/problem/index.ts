@@ -7,6 +7,13 @@ export * from "./checkHousehold.js";
 export * from "./checkKitchen.js";
 export { type Contradiction, type ContradictionKind, contradictionKinds } from "./contradiction.js";
 export { contradictions } from "./contradictions.js";
+export {
+  type FindingCode,
+  type FindingValues,
+  findingCodes,
+  type NamedId,
+  type ToldFinding,
+} from "./findingCode.js";
 export * from "./inputError.js";
 export * from "./kitchen.js";
 export * from "./kitchenFigures.js";

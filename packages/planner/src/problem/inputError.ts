@@ -1,3 +1,5 @@
+import type { ToldFinding } from "./findingCode.js";
+
 /** One thing wrong with what was given: where, what stands there, and what to do about it. */
 export interface Finding {
   /** The thing concerned, as the person would name it: `place "left drawer"`, `lot "a"`. */
@@ -6,6 +8,8 @@ export interface Finding {
   readonly value: string;
   /** What would work. */
   readonly remedy: string;
+  /** The same as data, to be told in any language; absent of what only a file can say. */
+  readonly told?: ToldFinding;
 }
 
 export const sentence = (finding: Finding): string => `${finding.thing}: ${finding.value}. ${finding.remedy}`;

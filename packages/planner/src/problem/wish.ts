@@ -1,4 +1,5 @@
 import { addDays, type CalendarDate, dayOfWeek, daysBetween } from "@keepwright/quantities";
+import { told } from "./findingCode.js";
 import type { Finding } from "./inputError.js";
 import type { Lot } from "./lot.js";
 import { shownValue } from "./schemaFindings.js";
@@ -36,7 +37,14 @@ export function wishFindings({ id, wanted }: Lot, from: CalendarDate): Finding[]
     ? `it is wanted for ${wanted.day}, which is no day of the calendar`
     : `it is wanted for ${wanted.day}, which is ${number < 0 ? "before the first day" : `more than ${mostDaysAhead} days ahead`}`;
   const remedy = `Give a day from ${from} to ${addDays(from, mostDaysAhead)}, or leave "wanted" out.`;
-  return [{ thing: `lot ${shownValue(id)}`, value, remedy }];
+  const code = Number.isNaN(number)
+    ? "wanted on no day"
+    : number < 0
+      ? "wanted before the first day"
+      : "wanted too far ahead";
+  const last = addDays(from, mostDaysAhead);
+  const values = { lot: shownValue(id), day: wanted.day, most: mostDaysAhead, from, last };
+  return [{ thing: `lot ${shownValue(id)}`, value, remedy, ...told(code, values) }];
 }
 
 /** The wish of a lot, if it has one that `wishFindings` finds nothing wrong with. */

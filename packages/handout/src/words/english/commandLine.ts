@@ -13,6 +13,10 @@ export const commandLineWords = {
   "door.takenFor": "{typed} is taken for {name}.",
   "door.kitchenFine": "{file} can be planned with.",
 
+  "haul.empty": "The haul is empty. Write what came home, for example: 2 lb apples, a bunch of kale.",
+  "haul.notUnderstood":
+    "Nothing in the haul was understood. Write amounts and names, for example: 2 lb apples, a bunch of kale.",
+
   "progress.plan": "Working out the plan …",
   "progress.draws": "Carrying it out {count} times …",
   "progress.proof": "Looking for how much better it could be …",

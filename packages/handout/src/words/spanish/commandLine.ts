@@ -13,6 +13,11 @@ export const commandLineSpanish = {
   "door.takenFor": "{typed} se toma por {name}.",
   "door.kitchenFine": "{file} sirve para hacer planes.",
 
+  "haul.empty":
+    "La compra está vacía. Escribe lo que llegó a casa, por ejemplo: 1 kg de manzanas, un manojo de cilantro.",
+  "haul.notUnderstood":
+    "No se entendió nada de la compra. Escribe cantidades y nombres, por ejemplo: 1 kg de manzanas, un manojo de cilantro.",
+
   "progress.plan": "Se calcula el plan …",
   "progress.draws": "Se hace {count} veces …",
   "progress.proof": "Se busca cuánto podría mejorar …",
