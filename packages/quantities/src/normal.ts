@@ -5,7 +5,12 @@
  * checked in test/normal.test.ts against tabulated Φ).
  */
 export function normalDistribution(z: number): number {
-  if (z < 0) return 1 - normalDistribution(-z);
+  const above = aboveMiddle(Math.abs(z));
+  return z < 0 ? 1 - above : above;
+}
+
+/** Φ(z) for z ≥ 0. */
+function aboveMiddle(z: number): number {
   if (z > 9) return 1;
   const t = 1 / (1 + 0.2316419 * z);
   const polynomial =

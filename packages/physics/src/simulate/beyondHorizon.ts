@@ -52,6 +52,7 @@ export class BeyondHorizon {
     given.emission = tape.end.lots[entry * perLot + 2]!;
     given.surface = tape.end.lots[entry * perLot + 3]!;
     given.saturated = false;
+    lot.emissionOf = -1;
     record.endDay = Number.NaN;
     record.ripeDay = ripeDay <= grid.steps * grid.stepDays ? ripeDay : Number.POSITIVE_INFINITY;
     for (let stay = 0; stay < lot.stays.length; stay++) {

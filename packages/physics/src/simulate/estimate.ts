@@ -6,6 +6,7 @@ import { airAround, blankConditions, type MutableConditions } from "./airAround.
 import type { AirChanges } from "./airChanges.js";
 import { BeyondHorizon, type End } from "./beyondHorizon.js";
 import type { DayAir } from "./dayAir.js";
+import type { Estimate, WantedQuality } from "./estimated.js";
 import { firstReached, shareReached } from "./lotRecord.js";
 import type { LotOutcome } from "./simulation.js";
 import type { StageAir } from "./stageAir.js";
@@ -19,17 +20,6 @@ interface Passage {
   end?: End;
   touched: boolean;
   unripeShift: number;
-}
-
-export interface Estimate {
-  /** Left out where doubtful. */
-  readonly outcome?: LotOutcome;
-  /** By how much it may be wrong, as a share of the life: its shift, less so the more days (and with them samples) the life has. */
-  readonly error?: number;
-  /** Fruit ripens at another pace, which changes what it gives off and when it is moved. */
-  readonly doubtful: boolean;
-  /** Share by which the ethylene of a box it is in would change by that, at most. */
-  readonly airShift: number;
 }
 
 /** Shift of ripeness from which a lot is followed again: what it gives off then changes by about 5 %. */
@@ -54,6 +44,8 @@ export class Estimator {
   readonly #conditions: MutableConditions = blankConditions();
   readonly #difference = new Float64Array(size);
   readonly #shift = new Float64Array(size);
+  /** The shift at the start of each day and at the horizon, as last kept. */
+  readonly #shifts: Float64Array;
   readonly #state = new Float64Array(size);
   #progress = new Float64Array(endings.length);
   #nextProgress = new Float64Array(endings.length);
@@ -67,6 +59,7 @@ export class Estimator {
     this.#base = base;
     const { grid } = base.inner;
     this.#beyond = new BeyondHorizon(base);
+    this.#shifts = new Float64Array((base.inner.samples.length + 1) * size);
     this.#movesWithinDay = base.lots.map(({ stayStarts }) =>
       stayStarts.some((day) => day < grid.steps * grid.stepDays && !Number.isInteger(day)),
     );
@@ -88,21 +81,14 @@ export class Estimator {
     air: DayAir,
     horizonAir: StageAir,
     changes: AirChanges,
-    keepDays: boolean,
+    wanted: WantedQuality,
   ): Estimate | undefined {
     const { samples, running } = this.#base.inner;
     const base = this.#base.lots[lot]!;
     if (!this.#touches(lot, changes)) return undefined;
     const { ripens } = running[lot]!;
-    const qualities: number[] = [];
     const looks = base.endDay <= samples.length;
-    let { end, touched, unripeShift } = this.#through(
-      lot,
-      air,
-      changes,
-      looks,
-      keepDays ? qualities : undefined,
-    );
+    let { end, touched, unripeShift } = this.#through(lot, air, changes, looks, wanted.daily);
     if (!end && this.#touchedBeyond(lot, changes)) touched = true;
     const missed = this.#misses(lot, changes);
     if (!touched && !missed) return undefined;
@@ -111,13 +97,13 @@ export class Estimator {
     const airShift = ripens && doubtful ? this.#airShift(lot, Math.abs(unripeShift)) : 0;
     if (doubtful) return { doubtful, airShift };
     end ??= this.#endBeyond(lot, horizonAir);
-    if (!looks && end.day === samples.length) end = this.#through(lot, air, changes, true).end ?? end;
-    return this.#estimate(lot, end, unripeShift, qualities);
+    if (!looks && end.day === samples.length) end = this.#through(lot, air, changes, true, false).end ?? end;
+    return this.#estimate(lot, end, unripeShift, wanted);
   }
 
-  /** Goes through the days of the horizon, adding up the shift; and looks for an end in them where that may be. */
-  #through(lot: number, air: DayAir, changes: AirChanges, looks: boolean, qualities?: number[]): Passage {
-    const { samples, running } = this.#base.inner;
+  /** Goes through the days of the horizon, adding up the shift; and looks for an end in them where that may be. `keeps`: the shift at each day, to the last. */
+  #through(lot: number, air: DayAir, changes: AirChanges, looks: boolean, keeps: boolean): Passage {
+    const { samples } = this.#base.inner;
     const base = this.#base.lots[lot]!;
     this.#shift.fill(0);
     this.#heldStay = -1;
@@ -126,8 +112,9 @@ export class Estimator {
       : samples.length;
     const passage: Passage = { touched: false, unripeShift: 0 };
     for (let day = 0; day <= samples.length; day++) {
-      qualities?.push(quality(running[lot]!.produce, this.#stateOn(lot, day)));
-      if (day === samples.length || (passage.end && !qualities)) break;
+      if (keeps)
+        for (let index = 0; index < size; index++) this.#shifts[day * size + index] = this.#shift[index]!;
+      if (day === samples.length || (passage.end && !keeps)) break;
       if (day === lookFrom) this.#progressOn(lot, day, this.#progress);
       if (this.#addDay(lot, day, air, changes)) passage.touched = true;
       if (day < base.ripeDay) passage.unripeShift = this.#shift[position.ripeness]!;
@@ -264,13 +251,28 @@ export class Estimator {
     return most;
   }
 
-  #estimate(lot: number, end: End, unripeShift: number, qualities: number[]): Estimate {
+  /** Quality at each day, by the shifts kept. Forgets the shift at hand. */
+  #qualities(lot: number): number[] {
+    const { running, samples } = this.#base.inner;
+    const qualities: number[] = [];
+    for (let day = 0; day <= samples.length; day++) {
+      for (let index = 0; index < size; index++) this.#shift[index] = this.#shifts[day * size + index]!;
+      qualities.push(quality(running[lot]!.produce, this.#stateOn(lot, day)));
+    }
+    return qualities;
+  }
+
+  #estimate(lot: number, end: End, unripeShift: number, wanted: WantedQuality): Estimate {
     const { running, grid } = this.#base.inner;
     const { lot: simulated } = running[lot]!;
     const base = this.#base.lots[lot]!;
     const horizon = grid.steps * grid.stepDays;
     const later = end.day - this.#endUnchanged(lot).day;
     const endDay = Number.isNaN(later) ? base.endDay : Math.max(0, base.endDay + later);
+    const life = Math.max(1, Math.min(base.endDay, endDay));
+    const daysOff = this.#movesWithinDay[lot] ? 2 : 1;
+    const error = Number.isNaN(later) ? 0 : (daysOff * Math.abs(later)) / (life * life);
+    const moved = !(Math.abs(endDay - base.endDay) < wanted.sameLife * base.endDay);
     const outcome: LotOutcome = {
       endDay,
       endedBy: end.endedBy,
@@ -278,12 +280,9 @@ export class Estimator {
       ripeDay:
         base.ripeDay > horizon ? end.ripeDay : shiftedRipeDay(base.ripeDay, simulated.ripeness, unripeShift),
       stayStarts: end.stayStarts ?? base.stayStarts,
-      quality: qualities,
+      quality: wanted.daily && moved && error <= wanted.tolerance ? this.#qualities(lot) : [],
       daily: [],
     };
-    const life = Math.max(1, Math.min(base.endDay, endDay));
-    const daysOff = this.#movesWithinDay[lot] ? 2 : 1;
-    const error = Number.isNaN(later) ? 0 : (daysOff * Math.abs(later)) / (life * life);
     return { outcome, error, doubtful: false, airShift: 0 };
   }
 }

@@ -8,11 +8,14 @@ const margin = 1e-12;
 
 /** Sets what a lot gives off where it is, at a state. */
 export function giveOff(lot: RunningLot, state: Float64Array): void {
-  const { given } = lot;
+  const { given, kilograms } = lot;
   const stay = lot.stays[lot.stay]!;
-  const { kilograms } = lot;
   given.surface = vapourConductance(stay.at, state) * kilograms * stay.pressurePerDensity;
-  given.emission = ethyleneEmission(stay.at, state) * kilograms;
+  // Only ripening changes what is given off within a stay: the exponential of all others is taken once for each.
+  if (lot.ripens || lot.emissionOf !== lot.stay) {
+    given.emission = ethyleneEmission(stay.at, state) * kilograms;
+    lot.emissionOf = lot.stay;
+  }
   if (stay.wet) given.saturated = true;
   else if (!stay.closed) given.saturated = false;
   throughWrap(lot, stay);

@@ -1,8 +1,9 @@
 import { noteAirChanges } from "./airChanges.js";
+import type { WantedQuality } from "./estimated.js";
 import type { JudgedLot, JudgeOptions, LotChange } from "./judgement.js";
 import { lotOutcome } from "./outcome.js";
 import { type KeptDaily, Run } from "./run.js";
-import { type RunningLot, runAgain } from "./runningLot.js";
+import { runAgain } from "./runningLot.js";
 import type { LotOutcome, SimulatedLot } from "./simulation.js";
 import type { Trajectory } from "./trajectory.js";
 import { setBackgroundWithout } from "./without.js";
@@ -26,13 +27,14 @@ export function judgeChange(
   changes: readonly LotChange[],
   options: JudgeOptions = {},
 ): JudgedLot[] {
-  const judge = new Judge(base, changes, options.daily ?? false);
+  const { daily = false, tolerance = usualTolerance, sameLife = 0 } = options;
+  const judge = new Judge(base, changes, { daily, tolerance, sameLife });
   judge.follow();
   if (options.worthKnowing && !options.worthKnowing(judge.judged())) return judge.judged();
-  let again = judge.shifted(options.tolerance ?? usualTolerance);
+  let again = judge.shifted();
   for (let round = 0; round < (options.rounds ?? 1) && again.length > 0; round++) {
     judge.followToo(again);
-    again = judge.shifted(options.tolerance ?? usualTolerance);
+    again = judge.shifted();
   }
   return judge.judged();
 }
@@ -53,26 +55,27 @@ export function followLot(base: Trajectory, lot: SimulatedLot, without: readonly
 class Judge {
   readonly #base: Trajectory;
   readonly #keeps: KeptDaily;
-  readonly #daily: boolean;
+  readonly #wanted: WantedQuality;
   readonly #work: Workspace;
   /** Lots taken out of the record's air: changed, taken away, or followed again. */
   readonly #leftOut: number[] = [];
   /** Those of them that are unchanged and followed again. */
-  readonly #again = new Set<number>();
-  readonly #followed = new Map<number, RunningLot>();
-  readonly #inputs = new Map<number, SimulatedLot>();
+  readonly #again: number[] = [];
+  readonly #inputs: { readonly lot: number; readonly to: SimulatedLot }[] = [];
+  /** What becomes of those that are followed. */
+  #followed: JudgedLot[] = [];
   #shifted: JudgedLot[] = [];
 
-  constructor(base: Trajectory, changes: readonly LotChange[], daily: boolean) {
+  constructor(base: Trajectory, changes: readonly LotChange[], wanted: WantedQuality) {
     this.#base = base;
-    this.#daily = daily;
-    this.#keeps = daily ? "quality" : "nothing";
+    this.#wanted = wanted;
+    this.#keeps = wanted.daily ? "quality" : "nothing";
     this.#work = workspaceOf(base);
     let next = base.lots.length;
     for (const { lot, to } of changes) {
       const index = lot === "new" ? next++ : lot;
       if (index < base.lots.length) this.#leftOut.push(index);
-      if (to) this.#inputs.set(index, to);
+      if (to) this.#inputs.push({ lot: index, to });
     }
   }
 
@@ -80,30 +83,31 @@ class Judge {
   follow(): void {
     const { compiler, tree, grid, running, tape, steps } = this.#base.inner;
     const { space, background, air: listener, room } = this.#work;
-    this.#followed.clear();
-    let used = 0;
-    for (const [index, lot] of this.#inputs) this.#followed.set(index, compiler.lot(lot, tree, room(used++)));
-    for (const index of this.#again) {
-      this.#followed.set(index, runAgain(running[index]!, room(used++)));
-    }
+    const lots = this.#inputs.map(({ to }, index) => compiler.lot(to, tree, room(index)));
+    for (const index of this.#again) lots.push(runAgain(running[index]!, room(lots.length)));
     setBackgroundWithout(tape, steps, tree, running, this.#leftOut, background);
     listener.clear();
-    const lots = [...this.#followed.values()];
     new Run(tree, grid, lots, { background, space, listener, daily: this.#keeps }).run();
+    const numbers = [...this.#inputs.map(({ lot }) => lot), ...this.#again];
+    this.#followed = lots.map((lot, index) => ({
+      lot: numbers[index]!,
+      outcome: lotOutcome(lot),
+      followed: true,
+    }));
   }
 
   /** Estimates what the air does to all others. Returns those that would change the air themselves: they had better be followed. */
-  shifted(tolerance: number): number[] {
+  shifted(): number[] {
     const { air, changes, estimator } = this.#work;
     const doubtful: number[] = [];
     this.#shifted = [];
     noteAirChanges(this.#base.inner.air, air.means, this.#base.inner.tree, changes);
     for (let lot = 0; lot < this.#base.lots.length; lot++) {
       if (this.#leftOut.includes(lot)) continue;
-      const estimate = estimator.of(lot, air.means, air.last, changes, this.#daily);
+      const estimate = estimator.of(lot, air.means, air.last, changes, this.#wanted);
       if (!estimate) continue;
       if (estimate.airShift > airThatMatters) doubtful.push(lot);
-      const trusted = (estimate.error ?? 0) <= tolerance ? estimate.outcome : undefined;
+      const trusted = (estimate.error ?? 0) <= this.#wanted.tolerance ? estimate.outcome : undefined;
       this.#shifted.push({ lot, outcome: trusted ?? this.#replayed(lot), followed: !trusted });
     }
     return doubtful;
@@ -115,17 +119,13 @@ class Judge {
 
   followToo(lots: readonly number[]): void {
     for (const lot of lots) {
-      this.#again.add(lot);
+      this.#again.push(lot);
       this.#leftOut.push(lot);
     }
     this.follow();
   }
 
   judged(): JudgedLot[] {
-    const judged = [...this.#shifted];
-    for (const [lot, running] of this.#followed) {
-      judged.push({ lot, outcome: lotOutcome(running), followed: true });
-    }
-    return judged.sort((one, other) => one.lot - other.lot);
+    return [...this.#shifted, ...this.#followed].sort((one, other) => one.lot - other.lot);
   }
 }

@@ -13,6 +13,8 @@ export interface JudgeOptions {
   readonly rounds?: number;
   /** Give quality at each whole day. False unless told. */
   readonly daily?: boolean;
+  /** A lot whose estimated end moves by less than this share of its life comes with an empty `quality`. 0 unless told. */
+  readonly sameLife?: number;
   /**
    * Told what becomes of the changed lots (in the order of the changes); if it says no, nobody need know what they do to the others, and the answer
    * holds these alone.

@@ -2,7 +2,7 @@ import { at as position } from "../produce/lotState.js";
 import { stateRates } from "../produce/stateRates.js";
 import { airAround, type MutableConditions } from "./airAround.js";
 import { isRipe, type RunningLot } from "./runningLot.js";
-import type { StageAir } from "./stageAir.js";
+import type { BoxAir } from "./stageAir.js";
 
 /** Times closer than this [d] count as the same (a tenth of a second). */
 export const sameTime = 1e-6;
@@ -11,7 +11,7 @@ export const sameTime = 1e-6;
 export function ratesIn(
   lot: RunningLot,
   state: Float64Array,
-  air: StageAir,
+  air: BoxAir,
   conditions: MutableConditions,
   out: Float64Array,
 ): void {
@@ -48,7 +48,7 @@ function settleRipeness(lot: RunningLot, day: number): void {
 export function daysUntilMove(
   lot: RunningLot,
   day: number,
-  air: StageAir,
+  air: BoxAir,
   conditions: MutableConditions,
 ): number {
   if (!hasNextStay(lot)) return Number.POSITIVE_INFINITY;
@@ -57,7 +57,7 @@ export function daysUntilMove(
 }
 
 /** Days until a lot is ripe, by its rate of ripening now; Infinity when it is ripe already or does not ripen here. */
-export function daysUntilRipe(lot: RunningLot, air: StageAir, conditions: MutableConditions): number {
+export function daysUntilRipe(lot: RunningLot, air: BoxAir, conditions: MutableConditions): number {
   const missing = 1 - lot.state[position.ripeness]!;
   if (!lot.ripens || missing <= 0) return Number.POSITIVE_INFINITY;
   if (!lot.ratesHold) {

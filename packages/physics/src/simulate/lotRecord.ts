@@ -1,5 +1,5 @@
 import { endingProgress } from "../produce/ending.js";
-import { type Ending, endings, type LotState, stateNames } from "../produce/lotState.js";
+import { type Ending, endings, stateNames } from "../produce/lotState.js";
 import type { Produce } from "../produce/produce.js";
 import { EndFinder } from "./endFinder.js";
 
@@ -15,21 +15,21 @@ export interface LotRecord {
   nextProgress: Float64Array;
   /** The end was found by carrying on beyond the horizon. */
   beyondHorizon: boolean;
-  /** State and quality at each whole day, as far as asked for. */
-  readonly daily: LotState[];
+  /** Quality at each whole day, and the states there in one row, as far as asked for. */
   readonly quality: number[];
+  states: Float64Array | undefined;
 }
 
 export const lotRecord = (stays: number, endingCount: number): LotRecord => ({
   endDay: Number.NaN,
   endedBy: "senescence",
   ripeDay: Number.POSITIVE_INFINITY,
-  stayStarts: Array.from({ length: stays }, (_, stay) => (stay === 0 ? 0 : Number.POSITIVE_INFINITY)),
+  stayStarts: stays === 1 ? [0] : [0, ...new Array<number>(stays - 1).fill(Number.POSITIVE_INFINITY)],
   progress: new Float64Array(endingCount),
   nextProgress: new Float64Array(endingCount),
   beyondHorizon: false,
-  daily: [],
   quality: [],
+  states: undefined,
 });
 
 /** The earliest ending reached between two times, by straight line between the progress at each; −1 when none is. */

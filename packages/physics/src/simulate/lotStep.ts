@@ -4,12 +4,12 @@ import { airAround, type MutableConditions } from "./airAround.js";
 import { daysUntilRipe, ratesIn, sameTime } from "./lotMoves.js";
 import { noteProgress } from "./lotRecord.js";
 import type { RunningLot } from "./runningLot.js";
-import type { StageAir } from "./stageAir.js";
+import type { BoxAir } from "./stageAir.js";
 
 /** The air at the start and the end of a step; in between it changes along a straight line. */
 export interface StepAir {
-  start: StageAir;
-  end: StageAir;
+  readonly start: BoxAir;
+  readonly end: BoxAir;
 }
 
 /** Ripeness at which the rates still are those of unripe fruit: they jump at 1. */
@@ -44,12 +44,7 @@ function ratesBetween(
 }
 
 /** First half of a step (predictor): the state at its end by the rates at its start, so that the air at its end can be settled. */
-export function foresee(
-  lot: RunningLot,
-  length: number,
-  start: StageAir,
-  conditions: MutableConditions,
-): void {
+export function foresee(lot: RunningLot, length: number, start: BoxAir, conditions: MutableConditions): void {
   if (!lot.ratesHold) ratesIn(lot, lot.state, start, conditions, lot.rates);
   const ripens = lot.ripens ? daysUntilRipe(lot, start, conditions) / length : Number.POSITIVE_INFINITY;
   lot.ripensAt = ripens < 1 - sameTime ? ripens : 1;

@@ -7,7 +7,7 @@ import { daysUntilMove, makeMoves, sameTime } from "./lotMoves.js";
 import { foresee, step } from "./lotStep.js";
 import { closeRun, type KeptDaily, keepDay, openRun, type StepListener } from "./run.js";
 import { lotRoom, type RunningLot, runAgain } from "./runningLot.js";
-import { type StageAir, stageAir } from "./stageAir.js";
+import { type BoxAir, boxAir, type StageAir, stageAir } from "./stageAir.js";
 
 /** One step of a changed run: when, and the air at its start and its end. */
 interface RecordedStep {
@@ -15,8 +15,8 @@ interface RecordedStep {
   to: number;
   /** The air was settled anew at its start. */
   moved: boolean;
-  readonly start: StageAir;
-  readonly end: StageAir;
+  readonly start: BoxAir;
+  readonly end: BoxAir;
 }
 
 /** The air of a changed run, step by step; and its day means, taken along. Room is kept for the next run. */
@@ -43,13 +43,8 @@ export class AirRecorder implements StepListener {
   start(day: number, length: number, air: StageAir, _lots: readonly RunningLot[], moved: boolean): void {
     this.means.start(day, length, air);
     if (this.count === this.steps.length) {
-      this.steps.push({
-        from: 0,
-        to: 0,
-        moved: false,
-        start: stageAir(this.#tree),
-        end: stageAir(this.#tree),
-      });
+      const { size } = this.#tree;
+      this.steps.push({ from: 0, to: 0, moved: false, start: boxAir(size), end: boxAir(size) });
     }
     const step = this.steps[this.count]!;
     step.from = day;
@@ -66,7 +61,7 @@ export class AirRecorder implements StepListener {
   }
 }
 
-function copyAir(from: StageAir, to: StageAir): void {
+function copyAir(from: BoxAir, to: BoxAir): void {
   for (let box = 0; box < from.density.length; box++) {
     to.density[box] = from.density[box]!;
     to.ethylene[box] = from.ethylene[box]!;
@@ -80,15 +75,15 @@ function copyAir(from: StageAir, to: StageAir): void {
 export class Replay {
   readonly #air: AirRecorder;
   readonly #conditions = blankConditions();
-  readonly #cutStart: StageAir;
-  readonly #cutEnd: StageAir;
+  readonly #cutStart: BoxAir;
+  readonly #cutEnd: BoxAir;
   readonly #carryOn: CarryOn;
   readonly #room = lotRoom();
 
   constructor(tree: AirTree, air: AirRecorder) {
     this.#air = air;
-    this.#cutStart = stageAir(tree);
-    this.#cutEnd = stageAir(tree);
+    this.#cutStart = boxAir(tree.size);
+    this.#cutEnd = boxAir(tree.size);
     this.#carryOn = new CarryOn(tree);
   }
 
@@ -134,7 +129,7 @@ export class Replay {
 }
 
 /** Air at a share of a step. */
-function blend(start: StageAir, end: StageAir, share: number, out: StageAir): StageAir {
+function blend(start: BoxAir, end: BoxAir, share: number, out: BoxAir): BoxAir {
   for (let box = 0; box < out.density.length; box++) {
     out.density[box] = (1 - share) * start.density[box]! + share * end.density[box]!;
     out.ethylene[box] = (1 - share) * start.ethylene[box]! + share * end.ethylene[box]!;

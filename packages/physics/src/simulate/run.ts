@@ -6,7 +6,7 @@ import { CarryOn } from "./carryOn.js";
 import { giveOff } from "./giveOff.js";
 import type { Grid } from "./grid.js";
 import { daysUntilMove, makeMoves, sameTime } from "./lotMoves.js";
-import { foresee, type StepAir, step } from "./lotStep.js";
+import { foresee, step } from "./lotStep.js";
 import { isRipe, type RunningLot } from "./runningLot.js";
 import { AirSettler, type Background } from "./settleAir.js";
 import { type StageAir, stageAir } from "./stageAir.js";
@@ -53,7 +53,7 @@ export class Run {
   readonly #lots: readonly RunningLot[];
   readonly #options: RunOptions;
   readonly #settler: AirSettler;
-  readonly #air: StepAir;
+  readonly #air: { start: StageAir; end: StageAir };
   readonly #carryOn: CarryOn;
   readonly #conditions: MutableConditions = blankConditions();
 
@@ -72,6 +72,8 @@ export class Run {
     const { steps, stepDays, stepsPerDay } = this.#grid;
     const background = this.#options.background;
     const intervals = background?.intervals ?? steps;
+    if (this.#options.daily === "state")
+      makeRoomForStates(this.#lots, Math.floor(steps * stepDays + sameTime));
     openRun(this.#lots, this.#options.daily);
     let wholeDay = 1;
     for (let interval = 0; interval < intervals; interval++) {
@@ -139,11 +141,20 @@ export class Run {
   }
 }
 
+/** Room for the states of lots at the whole days from the start to the last: one piece of memory a lot, many small ones take longer to make than to fill. */
+function makeRoomForStates(lots: readonly RunningLot[], lastDay: number): void {
+  for (const { record, state } of lots) record.states = new Float64Array((lastDay + 1) * state.length);
+}
+
 /** Keeps what is wanted of a whole day. */
 export function keepDay({ record, produce, state }: RunningLot, daily: KeptDaily): void {
   if (daily === "nothing") return;
+  const { states } = record;
+  if (states) {
+    const from = record.quality.length * state.length;
+    for (let index = 0; index < state.length; index++) states[from + index] = state[index]!;
+  }
   record.quality.push(quality(produce, state));
-  if (daily === "state") record.daily.push(state.slice());
 }
 
 /** Notes where lots begin. */

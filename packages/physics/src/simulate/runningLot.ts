@@ -50,6 +50,8 @@ export interface RunningLot {
   /** Share of the step at which the lot becomes ripe; 1 when it does not. */
   ripensAt: number;
   readonly given: GivenOff;
+  /** The stay whose emission is in `given`; −1 at first. */
+  emissionOf: number;
 }
 
 /** Room for the states and rates of a lot while it runs. */
@@ -111,6 +113,7 @@ export function runningLot(
     ratesHold: false,
     ripensAt: 1,
     given: nothing(),
+    emissionOf: -1,
   };
 }
 

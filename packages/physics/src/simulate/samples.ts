@@ -31,6 +31,8 @@ export function sampleRates(
 ): Float64Array {
   const out = new Float64Array(samples.length * running.length * size);
   const conditions = blankConditions();
+  const state = new Float64Array(size);
+  const rates = new Float64Array(size);
   const { lots } = tape.start;
   for (const [sample, step] of samples.entries()) {
     for (let lot = 0; lot < running.length; lot++) {
@@ -39,9 +41,10 @@ export function sampleRates(
       const where = sample * air.width + stay.box;
       const [emission, surface] = [lots[entry * perLot + 2]!, lots[entry * perLot + 3]!];
       airAround(stay, surface, emission, air.density[where]!, air.ethylene[where]!, conditions);
-      const state = tape.states.subarray(entry * size, entry * size + size);
+      for (let index = 0; index < size; index++) state[index] = tape.states[entry * size + index]!;
+      stateRates(stay.at, state, conditions, rates);
       const to = (sample * running.length + lot) * size;
-      stateRates(stay.at, state, conditions, out.subarray(to, to + size));
+      for (let index = 0; index < size; index++) out[to + index] = rates[index]!;
     }
   }
   return out;

@@ -1,10 +1,18 @@
 import type { AirTree } from "../climate/airTree.js";
 
-/** The air of every box at one stage of a step, and what the lots give off into it. */
-export interface StageAir {
-  /** Vapour density [kg/m³] and ethylene [µL/L] of each box and, last, of the room. */
+/** Vapour density [kg/m³] and ethylene [µL/L] of each box and, last, of the room. */
+export interface BoxAir {
   readonly density: Float64Array;
   readonly ethylene: Float64Array;
+}
+
+export const boxAir = (boxes: number): BoxAir => ({
+  density: new Float64Array(boxes + 1),
+  ethylene: new Float64Array(boxes + 1),
+});
+
+/** The air of every box at one stage of a step, and what the lots give off into it. */
+export interface StageAir extends BoxAir {
   /** Produce in each box together: it gives off supply − conductance · density [kg/s], and emission [µL/h]. */
   readonly conductance: Float64Array;
   readonly supply: Float64Array;

@@ -90,7 +90,9 @@ export class TapeRecorder implements StepListener {
     for (let lot = 0; lot < lots.length; lot++) {
       const entry = step * this.#lots + lot;
       stays[entry] = lots[lot]!.stay;
-      states.set(lots[lot]!.state, entry * stateSize);
+      const { state } = lots[lot]!;
+      // By hand: for ten numbers the built-in copy takes longer to begin than to do.
+      for (let index = 0; index < stateSize; index++) states[entry * stateSize + index] = state[index]!;
     }
   }
 

@@ -3,7 +3,7 @@ import { type CoarseSteps, coarseSteps } from "./coarse.js";
 import { LotCompiler } from "./compiler.js";
 import { type DayAir, dayAirOf } from "./dayAir.js";
 import { type Grid, timeGrid } from "./grid.js";
-import { lotOutcome } from "./outcome.js";
+import { RecordedOutcome } from "./outcome.js";
 import { Run } from "./run.js";
 import { lotRooms, type RunningLot } from "./runningLot.js";
 import { sampleRates, sampleSteps } from "./samples.js";
@@ -66,7 +66,7 @@ export function trajectory(
   const tape = recorder.tape();
   return {
     simulation,
-    lots: running.map(lotOutcome),
+    lots: running.map((lot) => new RecordedOutcome(lot)),
     inner: new Recorded({ compiler, tree, grid, running, tape }),
   };
 }

@@ -10,7 +10,7 @@ import { asArranged, type BoundArrangement } from "./bindArrangement.js";
 function onlyOption({ problem, solos }: Prepared, lot: number, programme: Programme): Option {
   const { endDay, ripeDay } = solos.outcome(problem.lots[lot]!, programme);
   const [key, effort] = [programmeKey(programme), programmeEffort(programme, problem.lots[lot])];
-  return { programme, key, effort, soloCost: 0, endDay, ripeDay };
+  return { programme, key, effort, soloCost: 0, endDay, ripeDay, inAirs: { costs: undefined } };
 }
 
 /** The problem with what the arrangement says fixed. The best life to be had stays that of the whole kitchen. */

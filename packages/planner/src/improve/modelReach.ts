@@ -27,7 +27,9 @@ function wasteIf(planned: Planned, kind: string, error: number, known: number): 
     const outcome = evaluation.outcomes[index]!;
     const all = prepared.spread(part.lot, part.programme);
     const rest = Math.sqrt(Math.max(0, all ** 2 - known ** 2));
-    const costs = costsOfPart(prepared, part, { ...outcome, endDay: outcome.endDay * Math.exp(error) }, rest);
+    // A recorded outcome gives its days when asked: a spread does not ask.
+    const longer = { ...outcome, daily: outcome.daily, endDay: outcome.endDay * Math.exp(error) };
+    const costs = costsOfPart(prepared, part, longer, rest);
     const { eaten, left } = evaluation.eating;
     const { gramsPerPortion } = prepared.problem.lots[part.lot]!;
     return sum + eatingTerms(costs, eaten[index]!, left[index]!, gramsPerPortion).waste;

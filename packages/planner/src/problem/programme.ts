@@ -51,8 +51,18 @@ export interface Choice {
   readonly vents: readonly VentSetting[];
 }
 
-/** A text that is equal for equal programmes. */
-export const programmeKey = (programme: Programme): string =>
+const keys = new WeakMap<Programme, string>();
+
+/** A text that is equal for equal programmes. Spelled out once for each: a search asks for the same ones at every step. */
+export function programmeKey(programme: Programme): string {
+  const known = keys.get(programme);
+  if (known !== undefined) return known;
+  const key = spelledOut(programme);
+  keys.set(programme, key);
+  return key;
+}
+
+const spelledOut = (programme: Programme): string =>
   `${programme.leavesOff ? "off " : ""}${programme.dried ? "dry " : ""}${programme.stays
     .map(
       (stay) => `${stay.place}/${stay.wrap}/${typeof stay.until === "object" ? stay.until.day : stay.until}`,

@@ -49,19 +49,8 @@ export const chancePastBy = (
   outcome: Pick<LotOutcome, "endDay">,
   spread: number,
   day: number,
-): number => chancesPastBy(lot, outcome, spread)(day);
-
-/** The same for any day, with what does not hang on the day worked out once. */
-export function chancesPastBy(
-  lot: Pick<BoundLot, "carried">,
-  outcome: Pick<LotOutcome, "endDay">,
-  spread: number,
-): (day: number) => number {
-  const life = wholeLifeOf(lot, outcome, spread);
-  const before = daysBefore(lot);
-  const goodOn = lot.carried?.seenGoodOn ?? 0;
-  return (day) => chancePastBestGiven(life, before + day, goodOn);
-}
+): number =>
+  chancePastBestGiven(wholeLifeOf(lot, outcome, spread), daysBefore(lot) + day, lot.carried?.seenGoodOn ?? 0);
 
 /** Longest stretch looked through for a day [d]: beyond what any plan names. */
 const longest = 20_000;

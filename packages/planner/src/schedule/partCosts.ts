@@ -1,7 +1,7 @@
-import type { LotOutcome } from "@keepwright/physics";
+import { chancePastBestGiven, type LotOutcome } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Household } from "../problem/kitchen.js";
-import { chancesPastBy, wholeLife } from "../rules/lifeLeft.js";
+import { daysBefore, wholeLife, wholeLifeOf } from "../rules/lifeLeft.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
 import { eatingHabits, weights } from "../rules/weights.js";
 import { wishCostsOf } from "./wishCosts.js";
@@ -46,9 +46,12 @@ function chances(
   lastSafe: number,
 ): number[] {
   const last = days - 1 + Math.max(eatingHabits.lateDays, eatingHabits.leftOverDays);
-  const pastBy = chancesPastBy(lot, outcome, spread);
+  const life = wholeLifeOf(lot, outcome, spread);
+  const before = daysBefore(lot);
+  const goodOn = lot.carried?.seenGoodOn ?? 0;
   const past: number[] = [];
-  for (let day = 0; day <= last; day++) past.push(day > lastSafe ? 1 : pastBy(day));
+  for (let day = 0; day <= last; day++)
+    past.push(day > lastSafe ? 1 : chancePastBestGiven(life, before + day, goodOn));
   return past;
 }
 

@@ -34,6 +34,14 @@ interface WishCosts {
   readonly missedLeft: number;
 }
 
+const missingNothing: WishCosts[] = [];
+
+/** The same for every lot without a wish, so made once for each number of days. */
+function nothingMissed(days: number): WishCosts {
+  missingNothing[days] ??= { missed: new Array<number>(days).fill(0), missedLeft: 0 };
+  return missingNothing[days];
+}
+
 /** What a wish costs for each gram of a part, by the day it is eaten and left over. Nothing where there is no wish. */
 export function wishCostsOf(
   lot: BoundLot,
@@ -43,7 +51,7 @@ export function wishCostsOf(
   lastSafe: number,
 ): WishCosts {
   const { wish } = lot;
-  if (!wish) return { missed: new Array<number>(household.days).fill(0), missedLeft: 0 };
+  if (!wish) return nothingMissed(household.days);
   const prospects = prospectsOf(lot, outcome, spreads, lastSafe);
   const cost = (day: number): number => wishCost(wish, prospects, day);
   return {

@@ -34,8 +34,8 @@ export interface EstimatedChange {
 export class Judge {
   readonly #prepared: Prepared;
   readonly #free: Float64Array;
-  /** Costs worked out for the change at hand. */
-  readonly #costs = new Map<LotOutcome, PartCosts>();
+  /** Costs worked out for the change at hand, by the number `judgeChange` gives a part. */
+  readonly #costs: ({ readonly of: LotOutcome; readonly costs: PartCosts } | undefined)[] = [];
   readonly #remembered: RememberedEstimates;
   readonly #priced = new WeakMap<Evaluation, Float64Array>();
 
@@ -60,8 +60,7 @@ export class Judge {
     }
     const { judged, cost, overflow } = this.consider(current, changes, most);
     const outcomes = outcomesOf(current, changes, judged);
-    const kept = changes.flatMap(({ to }) => (to ? [to] : []));
-    const costs = kept.map((part, index) => this.#costsOf(part, outcomes[index]!));
+    const costs = this.#costsOfChanged(current, changes, outcomes);
     const toOthers = cost - this.#ownChange(current, changes, costs);
     this.#remembered.keep(key, { outcomes, costs, toOthers, air: current.trajectory.inner.air });
     return { cost, overflow };
@@ -95,7 +94,7 @@ export class Judge {
   ): EstimatedChange & { judged: JudgedLot[] } {
     const { problem } = this.#prepared;
     const parts = changedParts(current, changes);
-    this.#costs.clear();
+    this.#costs.length = 0;
     let own = 0;
     const judged = judgeChange(
       current.trajectory,
@@ -105,6 +104,7 @@ export class Judge {
       }),
       {
         daily: true,
+        sameLife: hardly,
         worthKnowing: (changed) => {
           own = most < beyondAnyCost ? this.#ownCost(current, parts, changed) : 0;
           return own < most;
@@ -124,14 +124,31 @@ export class Judge {
   #ownCost(current: Evaluation, parts: readonly (Part | undefined)[], changed: readonly JudgedLot[]): number {
     return changed.reduce((cost, { lot, outcome }) => {
       const part = parts[lot]!;
-      const price = this.price(current, part, this.#costsOf(part, outcome));
+      const price = this.price(current, part, this.#costsOf(lot, part, outcome));
       return cost + price + programmeEffort(part.programme, this.#prepared.problem.lots[part.lot]);
     }, 0);
   }
 
-  #costsOf(part: Part, outcome: LotOutcome): PartCosts {
-    const costs = this.#costs.get(outcome) ?? costsOfPart(this.#prepared, part, outcome);
-    this.#costs.set(outcome, costs);
+  #costsOf(lot: number, part: Part, outcome: LotOutcome): PartCosts {
+    const known = this.#costs[lot];
+    if (known?.of === outcome) return known.costs;
+    const costs = costsOfPart(this.#prepared, part, outcome);
+    this.#costs[lot] = { of: outcome, costs };
+    return costs;
+  }
+
+  /** Costs of each changed part that stays, in the order of the changes. */
+  #costsOfChanged(
+    current: Evaluation,
+    changes: readonly PartChange[],
+    outcomes: readonly LotOutcome[],
+  ): PartCosts[] {
+    let next = current.choice.parts.length;
+    const costs: PartCosts[] = [];
+    for (const { part, to } of changes) {
+      const lot = part === "new" ? next++ : part;
+      if (to) costs.push(this.#costsOf(lot, to, outcomes[costs.length]!));
+    }
     return costs;
   }
 
@@ -168,7 +185,7 @@ export class Judge {
     for (const { lot, outcome, followed } of judged) {
       const part = parts[lot]!;
       if (!followed && hardlyShifted(current.outcomes[lot]!.endDay, outcome.endDay)) continue;
-      change += this.price(current, part, this.#costsOf(part, outcome));
+      change += this.price(current, part, this.#costsOf(lot, part, outcome));
       if (lot < current.choice.parts.length) change -= this.priceNow(current, lot);
     }
     return change;

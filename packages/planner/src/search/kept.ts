@@ -2,7 +2,6 @@ import type { Trajectory } from "@keepwright/physics";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import type { Programme } from "../problem/programme.js";
-import type { PartCosts } from "../schedule/partCosts.js";
 import type { Option } from "./options.js";
 import { isSmall } from "./smallCase.js";
 import { alikeLots, Solos } from "./solos.js";
@@ -24,7 +23,6 @@ export interface Kept {
   readonly options: Map<string, readonly Option[]>;
   readonly spreads: KeptSpreads;
   readonly ripeningSpreads: KeptSpreads;
-  readonly soloCosts: Map<Option, readonly PartCosts[]>;
   /** What runs worked out about kinds and temperatures, handed on from each to the next. */
   compiler: Trajectory["inner"]["compiler"] | undefined;
 }
@@ -34,7 +32,6 @@ export const nothingKept = (problem: Problem): Kept => ({
   options: new Map(),
   spreads: noSpreads(),
   ripeningSpreads: noSpreads(),
-  soloCosts: new Map(),
   compiler: undefined,
 });
 

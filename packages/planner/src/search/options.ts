@@ -2,6 +2,7 @@ import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Programme, type ProgrammeStay, programmeKey, programmeWith } from "../problem/programme.js";
 import { programmeEffort } from "../rules/effort.js";
+import type { PartCosts } from "../schedule/partCosts.js";
 import {
   moveDays,
   onceRipe,
@@ -27,6 +28,8 @@ export interface Option {
   readonly soloCost: number;
   readonly endDay: number;
   readonly ripeDay: number;
+  /** Room for what it costs a part of its lot alone, in each of the airs worth trying, once that has been asked for. */
+  readonly inAirs: { costs: readonly PartCosts[] | undefined };
 }
 
 interface Tried {
@@ -40,7 +43,16 @@ function tryOut(solos: Solos, lot: BoundLot, programme: Programme, airs: readonl
   const costs = outcomes.map((outcome) => soloCost(solos, lot, programme, outcome));
   const { endDay, ripeDay } = outcomes[0]!;
   const [key, effort] = [programmeKey(programme), programmeEffort(programme, lot)];
-  return { option: { programme, key, effort, soloCost: costs[0]!, endDay, ripeDay }, costs };
+  const option = {
+    programme,
+    key,
+    effort,
+    soloCost: costs[0]!,
+    endDay,
+    ripeDay,
+    inAirs: { costs: undefined },
+  };
+  return { option, costs };
 }
 
 /** Those tried that are best in some air among their like, with the runner-up in the kitchen's own air and the barest. */

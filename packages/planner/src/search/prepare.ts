@@ -115,12 +115,15 @@ function prepareWith(problem: Problem, kept: Kept): Prepared {
       const name = names[lot]!;
       // By the programme itself first, which saves spelling it out.
       const byProgramme = keptOr(known.byProgramme, name, () => new Map<Programme, number>());
+      const found = byProgramme.get(programme);
+      if (found !== undefined) return found;
       return keptOr(byProgramme, programme, () =>
         keptOr(known.byName, `${name} ${programmeKey(programme)}`, () =>
           find(solos, problem.lots[lot]!, programme),
         ),
       );
     };
+  const ripeningSpread = rememberedSpread(kept.ripeningSpreads, ripeningSpreadOf);
   const prepared: Prepared = {
     problem,
     kept,
@@ -134,8 +137,11 @@ function prepareWith(problem: Problem, kept: Kept): Prepared {
     options,
     bestLife: remembered((lot: number) => longestLife(options(lot))),
     spread: rememberedSpread(kept.spreads, spreadOf),
-    ripeningSpread: rememberedSpread(kept.ripeningSpreads, ripeningSpreadOf),
-    soloCosts: (lot, option) => keptOr(kept.soloCosts, option, () => soloCostsOf(prepared, lot, option)),
+    ripeningSpread: (lot, programme) => (problem.lots[lot]!.wish ? ripeningSpread(lot, programme) : 0),
+    soloCosts: (lot, option) => {
+      option.inAirs.costs ??= soloCostsOf(prepared, lot, option);
+      return option.inAirs.costs;
+    },
     pinned: (choice) => choice,
     simulate: (choice) => {
       const run = trajectory(simulationOf(problem, choice), kept.compiler);
