@@ -1,5 +1,5 @@
 import type { Alternative, AlternativeGround, Objective } from "@keepwright/planner";
-import { massWords } from "../words/amounts.js";
+import { massWords, toldParts } from "../words/amounts.js";
 import { plainText } from "../words/plainText.js";
 import { spanWords } from "../words/spans.js";
 import type { HandoutContext } from "./context.js";
@@ -17,7 +17,7 @@ export interface RivalNames {
 /** Most other lots that are named as losing by it. */
 const mostNamed = 3;
 
-/** A part of the objective below this [g] is not spoken of: a bite is more. */
+/** A difference of the objective below this [g] is not spoken of: a bite is more. */
 const leastTold = 1;
 
 /** Share of a life below which what neighbours take there is not spoken of. */
@@ -97,15 +97,20 @@ function thereLines(context: HandoutContext, rival: Alternative, { lots }: Rival
 function costLines({ speaker, units }: HandoutContext, rival: Alternative, full: boolean): string[] {
   if (rival.worseBy.value < leastTold || rival.grounds.includes("no room")) return [];
   const grams = (value: number): string => massWords(speaker, units, value);
-  const told = terms.flatMap((term) => {
-    const value = rival.cost[term];
-    if (Math.abs(value) < leastTold) return [];
+  const costs = terms.map((term) => rival.cost[term]);
+  // What overflows and what is missed for a day is part of the whole, and told by its ground.
+  const rest = rival.worseBy.value - costs.reduce((sum, cost) => sum + cost, 0);
+  const { whole, parts } = toldParts(units, rival.worseBy.value, [...costs, rest]);
+  if (whole <= 0) return [];
+  const told = terms.flatMap((term, index) => {
+    const value = parts[index]!;
+    if (value === 0) return [];
     return [
       speaker.say(`why.term.${term}.${value > 0 ? "more" : "less"}`, { grams: grams(Math.abs(value)) }),
     ];
   });
   return [
-    speaker.say("why.costs", { grams: grams(rival.worseBy.value) }),
+    speaker.say("why.costs", { grams: grams(whole) }),
     ...(full && told.length > 0 ? [speaker.say("why.terms", { terms: speaker.list(told) })] : []),
   ];
 }

@@ -47,23 +47,43 @@ export function limitWords(
   return us ? `${speaker.number(fahrenheit)} °F` : temperatureWords(speaker, units, value, 1);
 }
 
-/** Mass to about two figures: g and kg, or oz and lb. */
-export function massWords(speaker: Speaker, units: UnitSystem | Units, grams: number): string {
-  const small = (value: number, unit: string) =>
-    speaker.number(value, { style: "unit", unit, unitDisplay: "short", maximumSignificantDigits: 2 });
-  const large = (value: number, unit: string) =>
-    speaker.number(value, {
-      style: "unit",
-      unit,
-      unitDisplay: "short",
-      maximumFractionDigits: value < 9.95 ? 1 : 0,
-    });
+/** How finely a mass of this size is told. Two figures of kilograms and grams; ounces as people say them. Declared preference, no source. */
+function massStep(
+  units: UnitSystem | Units,
+  grams: number,
+): { unit: string; unitGrams: number; step: number } {
+  const tenths = (value: number): number => (value < 9.95 ? 0.1 : 1);
   if (unitsOf(units).mass === "us") {
-    return grams < 0.95 * gramsPerPound
-      ? small(grams / gramsPerOunce, "ounce")
-      : large(grams / gramsPerPound, "pound");
+    const ounces = grams / gramsPerOunce;
+    if (grams >= 0.95 * gramsPerPound)
+      return { unit: "pound", unitGrams: gramsPerPound, step: tenths(grams / gramsPerPound) };
+    return { unit: "ounce", unitGrams: gramsPerOunce, step: ounces < 0.75 ? 0.25 : ounces < 3 ? 0.5 : 1 };
   }
-  return grams < 950 ? small(grams, "gram") : large(grams / 1000, "kilogram");
+  if (grams >= 950) return { unit: "kilogram", unitGrams: 1000, step: tenths(grams / 1000) };
+  return { unit: "gram", unitGrams: 1, step: grams < 99.5 ? 1 : 10 };
+}
+
+/** Mass in g and kg, or oz and lb, as finely as `massStep` has it; what is there is never told as nothing. */
+export function massWords(speaker: Speaker, units: UnitSystem | Units, grams: number): string {
+  const { unit, unitGrams, step } = massStep(units, grams);
+  const value = Math.round(grams / unitGrams / step) * step || (grams > 0 ? step : 0);
+  return speaker.number(value, { style: "unit", unit, unitDisplay: "short", maximumFractionDigits: 2 });
+}
+
+/**
+ * What a sum of masses is made up of [g], rounded so that the parts as told add up to the whole as told: all to the step of the largest, what
+ * is left over by rounding goes to the parts it is nearest to. Parts may be negative. Zero: too little to be told.
+ */
+export function toldParts(units: UnitSystem | Units, whole: number, parts: readonly number[]) {
+  const { unitGrams, step } = massStep(units, Math.max(Math.abs(whole), ...parts.map(Math.abs)));
+  const grain = unitGrams * step;
+  const steps = parts.map((part) => Math.round(part / grain));
+  const total = Math.round(whole / grain);
+  const lacking = total - steps.reduce((sum, one) => sum + one, 0);
+  const gain = (index: number) => Math.sign(lacking) * (parts[index]! / grain - steps[index]!);
+  const order = parts.map((_, index) => index).sort((one, other) => gain(other) - gain(one));
+  for (const index of order.slice(0, Math.abs(lacking))) steps[index]! += Math.sign(lacking);
+  return { whole: total * grain, parts: steps.map((one) => one * grain) };
 }
 
 /** Room in litres, or US liquid quarts. */

@@ -12,8 +12,10 @@ import {
   spanishLanguage,
   speaker,
   temperatureWords,
+  toldParts,
 } from "@keepwright/handout";
 import { celsiusFromFahrenheit } from "@keepwright/quantities";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ownUnitFirst } from "../../src/words/ownUnitFirst.js";
 
@@ -33,7 +35,14 @@ describe("amounts in words", () => {
     [300, "metric", "300 g"],
     [846, "metric", "850 g"],
     [1260, "metric", "1.3 kg"],
-    [120, "us", "4.2 oz"],
+    [0.3, "metric", "1 g"],
+    [5.4, "metric", "5 g"],
+    [120, "us", "4 oz"],
+    [204, "us", "7 oz"],
+    [50, "us", "2 oz"],
+    [43, "us", "1.5 oz"],
+    [6, "us", "0.25 oz"],
+    [1, "us", "0.25 oz"],
     [907, "us", "2 lb"],
   ] as const)("%f g in %s units is %s", (grams, units, expected) => {
     expect(
@@ -41,6 +50,25 @@ describe("amounts in words", () => {
         .replaceAll(" ", " ")
         .replace(/(\d)([a-z])/, "$1 $2"),
     ).toBe(expected);
+  });
+
+  it("parts of a sum add up to it as told, in either unit, none further off than a step", () => {
+    const mass = fc.double({ min: -400, max: 400, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.array(mass, { minLength: 1, maxLength: 5 }),
+        fc.constantFrom("metric", "us"),
+        (parts, units) => {
+          const whole = parts.reduce((sum, one) => sum + one, 0);
+          const told = toldParts(units, whole, parts);
+          expect(told.parts.reduce((sum, one) => sum + one, 0)).toBeCloseTo(told.whole, 6);
+          const most = Math.max(Math.abs(whole), ...parts.map(Math.abs));
+          const step = units === "us" ? (most >= 431 ? 46 : 29) : most >= 950 ? 100 : 10;
+          for (const [index, part] of parts.entries())
+            expect(Math.abs(told.parts[index]! - part)).toBeLessThanOrEqual(step);
+        },
+      ),
+    );
   });
 
   it("room is in litres or quarts", () => {

@@ -14,7 +14,7 @@ export const classSpanish = {
   "class.region.northern": "Al norte del ecuador",
   "class.region.southern": "Al sur del ecuador",
   "class.count": "Cuántos productos",
-  "class.seasonNote": "Los meses de cosecha son costumbre y no tienen fuente. Revisa lo que se elige.",
+  "class.seasonNote": "Los meses de cosecha son los de costumbre y no tienen fuente. Revisa lo que se elige.",
   "class.chosen": "En temporada: {names}.",
   "class.minutes": "Duración en minutos",
   "class.topics": "Temas",

@@ -45,9 +45,9 @@ export const historySpanish = {
   "step.file": "abrir un archivo guardado",
   "step.recovered": "traer otra copia",
   "step.went back": "volver atrás",
-  "step.from": "cambio del día en que llegó a casa",
-  "step.missed": "marca de algo que no se hizo",
-  "step.not missed": "marca de algo que sí se hizo",
+  "step.from": "cambiar el día en que llegó a casa",
+  "step.missed": "marcar algo como no hecho",
+  "step.not missed": "marcar algo como hecho",
   "step.other": "el último cambio",
   "step.forgotten": "olvidar todo",
 } as const;

@@ -7,7 +7,7 @@ export const kitchenSpanish = {
   "kitchen.units": "Medidas",
   "kitchen.metric": "°C y kilos",
   "kitchen.us": "°F y libras",
-  "kitchen.apart": "Cada una por su lado (Ajustes)",
+  "kitchen.apart": "Cada una por separado (Ajustes)",
   "kitchen.details": "Cómo se supone que es esta cocina",
   "kitchen.own": "Las tuyas",
   "kitchen.ordinary": "Cocinas comunes",

@@ -30,14 +30,14 @@ export const kitchenQuestionsSpanish = {
   "drawn.place": "{name}: {temperature}, {litres}",
   "drawn.humidity": "cerca de {humidity} de humedad",
   "drawn.humidityLater": "humedad: cuando haya un plan",
-  "drawn.vent": "con una ventanilla que se abre y se cierra",
-  "drawn.noVent": "sin ventanilla",
+  "drawn.vent": "con una rejilla que se abre y se cierra",
+  "drawn.noVent": "sin rejilla",
   "drawn.room": "La cocina: {temperature}, cerca de {humidity} de humedad",
   "drawn.refrigerator": "Refrigerador",
   "drawn.outside": "Fuera del refrigerador",
   "warn.heading": "Mira esto otra vez",
   "warn.warm":
-    "Se toma el refrigerador a {value}. Ponlo a {most} o menos: por encima, los alimentos que pueden hacer daño no aguantan mucho. La autoridad sanitaria de tu zona puede pedir menos.",
+    "Se supone que el refrigerador está a {value}. Ponlo a {most} o menos: por encima, los alimentos que pueden hacer daño no aguantan mucho. La autoridad sanitaria de tu zona puede pedir menos.",
   "warn.freezing":
     "“{name}” está a {value}: algunas frutas y verduras se congelan ahí. Revisa el termómetro.",
   "warn.none":
@@ -59,7 +59,7 @@ export const kitchenQuestionsSpanish = {
   "from.litres":
     "Los litros que indica se toman como su aire; el sitio para la comida crece con ellos como en una cocina común. Decisión propia, sin fuente.",
   "from.vent":
-    "Cuánto aire deja pasar una ventanilla se deduce de su tamaño; no encontramos que alguien lo haya medido.",
+    "Cuánto aire deja pasar una rejilla se deduce de su tamaño; no encontramos que alguien lo haya medido.",
   "ask.refrigerator": "¿Qué altura tiene tu refrigerador?",
   "ask.drawers": "¿Cuántos cajones tiene?",
   "ask.door": "¿Hay repisas en la puerta?",
@@ -99,7 +99,7 @@ export const kitchenQuestionsSpanish = {
   "option.wraps.perforated bag": "Bolsas con agujeros",
   "option.wraps.closed film bag": "Bolsas de plástico que cierran",
   "option.wraps.damp towel": "Paños de cocina",
-  "option.wraps.beeswax cloth": "Telas enceradas",
+  "option.wraps.beeswax cloth": "Telas con cera de abeja",
   "option.wraps.foil": "Papel de aluminio",
   "option.wraps.lidded box": "Cajas con tapa",
   "option.wraps.glass of water": "Vasos para agua",
@@ -107,8 +107,8 @@ export const kitchenQuestionsSpanish = {
   "wraps.count": "{count, plural, one {# clase} other {# clases}}",
   "wraps.usual": "Sin responder: está marcado lo que hay en casi todas las cocinas.",
   "drawer.which": "Cajón {number}",
-  "drawer.slide": "Tiene ventanilla que se abre",
-  "drawer.plain": "Sin ventanilla",
+  "drawer.slide": "Tiene rejilla que se abre",
+  "drawer.plain": "Sin rejilla",
   "drawer.unknown": "No lo sé",
   "drawer.none": "ninguno",
   "reading.litres": "Litros, según su etiqueta",

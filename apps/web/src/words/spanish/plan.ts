@@ -34,7 +34,7 @@ export const planSpanish = {
   "move.note":
     "Arrastra algo a otro lugar, o toca Mover, para ver cuánto costaría. Toca su nombre para ver por qué está ahí.",
   "move.hint":
-    "Entrar abre una lista de lugares. La barra espaciadora lo toma; después las flechas recorren los lugares, la barra espaciadora lo suelta y Escape lo devuelve.",
+    "Enter abre una lista de lugares. La barra espaciadora lo toma; después las flechas recorren los lugares, la barra espaciadora lo suelta y Escape lo devuelve.",
   "move.heading": "¿Dónde más? {name}",
   "move.place": "Lugar",
   "move.wrap": "Envuelto",

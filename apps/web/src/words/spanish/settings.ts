@@ -17,7 +17,7 @@ export const settingsSpanish: SettingsWords = {
   "settings.temperature.us": "Fahrenheit (°F)",
   "settings.mass": "Pesos y espacio",
   "settings.mass.metric": "Kilos y litros",
-  "settings.mass.us": "Libras y cuartos",
+  "settings.mass.us": "Libras y cuartos de galón",
   "kept.heading": "Lo que se guarda en este aparato",
   "kept.where":
     "Todo se queda en este navegador, en este aparato. No hay cuenta y no se avisa a nadie de nada.",
@@ -31,7 +31,7 @@ export const settingsSpanish: SettingsWords = {
     "{count, plural, one {Se puede deshacer un paso.} other {Se pueden deshacer # pasos.}} Se guardan los últimos {most}.",
   "file.heading": "Llévatelo",
   "file.about":
-    "Un archivo sencillo con tu lista, tus cocinas y estos ajustes; los pasos anteriores no van en él. Ábrelo en otro navegador o guárdalo bien.",
+    "Un archivo sencillo con tu lista, tus cocinas y estos ajustes; los pasos anteriores no van en él. Ábrelo en otro navegador o guárdalo en un lugar seguro.",
   "file.save": "Guardar todo en un archivo",
   "file.saved": "Guardado como {name}, donde este navegador deja lo que descarga.",
   "file.open": "Abrir un archivo guardado",
@@ -75,9 +75,9 @@ export const settingsSpanish: SettingsWords = {
   "asides.step": "Un paso que ya no se puede deshacer.",
   "asides.save": "Guardar en un archivo",
   "asides.saveNamed": "Guardar en un archivo el registro del {date}",
-  "asides.drop": "Tirar",
-  "asides.dropNamed": "Tirar el registro del {date}",
-  "asides.question": "¿Tirar este registro para siempre?",
+  "asides.drop": "Borrar",
+  "asides.dropNamed": "Borrar el registro del {date}",
+  "asides.question": "¿Borrar este registro para siempre?",
   "asides.detail": "No se puede deshacer. Guárdalo antes en un archivo si quizá lo quieras.",
   "asides.no": "Conservarlo",
   "forget.heading": "Olvidar todo",
@@ -89,5 +89,5 @@ export const settingsSpanish: SettingsWords = {
   "forget.yes": "Olvidarlo todo",
   "forget.no": "Conservarlo",
   "forget.done": "Todo está olvidado. Hasta que cierres esta página, con “Deshacer” vuelve.",
-  "forget.refused": "Este aparato no quiso soltarlo. Quítalo en los ajustes del navegador para esta página.",
+  "forget.refused": "Este aparato no pudo borrarlo. Quítalo en los ajustes del navegador para esta página.",
 };

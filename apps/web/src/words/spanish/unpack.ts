@@ -44,7 +44,7 @@ export const unpackSpanish = {
   "line.ripeness.unripe": "sin madurar",
   "line.ripeness.turning": "a medio madurar",
   "line.ripeness.ripe": "a punto",
-  "line.ripeness.very ripe": "muy a punto",
+  "line.ripeness.very ripe": "muy maduro",
   "line.form": "Entero o cortado",
   "line.form.whole": "entero",
   "line.form.cut": "cortado",

@@ -4,15 +4,15 @@ export const whySpanish = {
   "why.gone": "Esto ya no está en el plan",
   "why.close": "Volver al plan",
   "why.working": "Se están calculando los motivos…",
-  "why.everywhere": "Comparar con todos los demás lugares y envoltorios",
+  "why.everywhere": "Comparar con todos los demás lugares y envolturas",
   "why.problem": "No se pudieron calcular los motivos: {problem}",
   "why.ends": "Cuánto dura aquí y por qué se acaba",
-  "why.neighbours": "Lo que le hacen sus vecinos",
+  "why.neighbours": "Lo que le hace lo que tiene al lado",
   "why.elsewhere": "En otros lugares",
   "why.otherwise": "Envuelto de otra manera",
   "why.course": "Día a día",
   "why.courseNote":
-    "Cada línea llega arriba cuando eso solo ya le habría puesto fin. Sombreado: desde que uno de cada diez lotes así ya no está bueno hasta que son nueve de cada diez. Marcas abajo: los días en que se come. Las líneas son las de un lote mediano.",
+    "Cada línea llega arriba cuando eso solo ya le habría puesto fin. Sombreado: desde que uno de cada diez lotes así ya no está bueno hasta que son nueve de cada diez. Marcas abajo: los días en que se come. Las líneas son las de un lote promedio.",
   "why.picture":
     "Envejecimiento, agua perdida y maduración de {name} por días. Lo mismo, en cifras, está abajo.",
   "why.curve.ageing": "envejece",

@@ -14,7 +14,7 @@ export const batchWords = {
   "batch.kept":
     "{count, plural, one {# row was there already, made from the same words.} other {# rows were there already, made from the same words.}}",
   "batch.failures":
-    "{count, plural, one {# row failed; it is named above. Mend it and give the same command again.} other {# rows failed; they are named above. Mend them and give the same command again.}}",
+    "{count, plural, one {# row failed; it is named above. Put it right and give the same command again.} other {# rows failed; they are named above. Put them right and give the same command again.}}",
   "batch.partly":
     "{count, plural, one {In # row some words were not understood; they are named above and in its plan.} other {In # rows some words were not understood; they are named above and in their plans.}}",
   "batch.where": "All is in the folder {folder}.",

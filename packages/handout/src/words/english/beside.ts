@@ -23,7 +23,7 @@ export const besideWords = {
   "beside.move.vent.closed": "Close the vent of “{place}”.",
   "beside.move.none": "No single move helps any more.",
   "beside.gain": "Waste falls by {low} to {high} in 8 cases of 10.",
-  "beside.gain.upTo": "Waste falls by up to {high} in 8 cases of 10, at times by nothing.",
+  "beside.gain.upTo": "Waste falls by up to {high} in 8 cases of 10, at times not at all.",
   "beside.gain.little": "Waste hardly changes, but it is eaten better or lasts longer.",
   "beside.from": "From plans made without and with this one change: waste {before} and {after}.",
   "beside.from.range":

@@ -15,7 +15,7 @@ export const improveWords = {
   "improve.gainFewer":
     "{change}: about {gain} less waste ({low} to {high}), and about {eaten} less to eat at its best.",
   "improve.worthBuying": "{change}: about {gain} less waste, but about {eaten} less to eat at its best.",
-  "improve.nothingToLeave": "Buy one thing fewer: nothing here is wasted more than it is eaten.",
+  "improve.nothingToLeave": "Buy one thing less: nothing here is wasted more than it is eaten.",
   "improve.mayGain": "{change}: perhaps {gain} less waste, perhaps none.",
   "improve.worse": "{change}: about {loss} more waste.",
   "improve.noGain": "{change}.",
@@ -35,7 +35,7 @@ export const improveWords = {
   "improve.do.twice": "Shop twice, and buy this only on {date}: {names}",
   "improve.do.twice.mass": "{mass} of {name}",
   "improve.do.twice.pieces": "{pieces} {name}",
-  "improve.do.lot": "Buy one thing fewer, best of all: {name}, {amount}",
+  "improve.do.lot": "Buy one thing less, best of all: {name}, {amount}",
 
   "improve.how.one":
     "Each change was tried by itself, with a plan of its own. Savings do not add up: after one of them the others save less or more.",
@@ -44,7 +44,7 @@ export const improveWords = {
   "improve.how.rule":
     "A change counts when it saves at least {least} and even the low end of its range saves something.",
   "improve.how.fewer":
-    "What is not bought is not eaten either. Buying one thing fewer counts only where more of it would be wasted than eaten at its best.",
+    "What is not bought is not eaten either. Buying one thing less counts only where more of it would be wasted than eaten at its best.",
   "improve.how.twice":
     "Shopping twice was worked out as two plans, one after the other. What is left of the first goes into the second about as old as it is by then.",
 } as const satisfies Messages;

@@ -13,10 +13,9 @@ export const itemWords = {
   "item.belongs": "{place}: {span}, ended by {ending} ({wrap}).",
   "item.belongsRipe":
     "First “{place}” until ripe ({wrap}), then “{next}” ({nextWrap}): {span} in all, ended by {ending}.",
-  "item.belongsSpoilt": "The price is in the eating: {effects}.",
+  "item.belongsSpoilt": "The eating suffers: {effects}.",
   "item.elsewhere": "{place} ({wrap}): {span}, ended by {ending}.",
-  "item.elsewhereSpoilt":
-    "{place} ({wrap}): {span}, ended by {ending}. The price is in the eating: {effects}.",
+  "item.elsewhereSpoilt": "{place} ({wrap}): {span}, ended by {ending}. The eating suffers: {effects}.",
   "item.elsewhereNotRipe": "{place} ({wrap}): no ripening there; {span}, ended by {ending}.",
   "item.effect.flavour loss": "lost flavour",
   "item.effect.sweetening": "a sweet taste",

@@ -44,15 +44,15 @@ export const judgementWords = {
   "judge.better": "All in all it is a little better than the plan that was found. Leave it as it is.",
   "judge.betterBut":
     "By these figures it is a little better than the plan, but it does what no plan would: see below and above.",
-  "judge.quality": "It is eaten less good, too: that weighs as much as {grams} of waste.",
+  "judge.quality": "It also tastes less good: that weighs as much as {grams} of waste.",
 
   // What goes worst
   "judge.worst.life": "{name}: {span} instead of {planned}, ended by {ending}.",
   "judge.worst.lifeLittle": "{name}: {span}, a little less than in the plan, ended by {ending}.",
   "judge.worst.not ripe": "{name}: no ripening there. With the plan: ready about {date}.",
-  "judge.worst.eating": "{name}: long enough in keeping, but the eating is spoilt there: {effects}.",
+  "judge.worst.eating": "{name}: it keeps long enough, but it is worse to eat there: {effects}.",
   "judge.worst.smell": "{name}: a smell is taken up from {givers}.",
-  "judge.why.eating": "The eating is spoilt, too: {effects}.",
+  "judge.why.eating": "It is worse to eat, too: {effects}.",
   "judge.why.smell": "A smell is taken up, too, from {givers}.",
   "judge.why.waste": "Expected waste of it: {here} instead of {planned}.",
   "judge.why.onlyNeighbour": "With {name} as the only neighbour: {span}.",

@@ -16,12 +16,12 @@ export const whyWords = {
   "why.ground.not ripe": "No ripening there.",
   "why.ground.ready later": "Ready to eat later.",
   "why.ground.lasts less": "A shorter life.",
-  "why.ground.eating spoilt": "The eating is spoilt: {effects}.",
+  "why.ground.eating spoilt": "It is worse to eat there: {effects}.",
   "why.ground.smell": "A smell is taken up from {givers}.",
   "why.ground.harms others": "Others lose by it: {names}.",
   "why.ground.lasts longer": "A longer life.",
   "why.ground.more to do": "More to do.",
-  "why.ground.hardly matters": "All in all it makes hardly a difference.",
+  "why.ground.hardly matters": "All in all it hardly makes a difference.",
   "why.ground.better": "All in all a little better, by these figures. The search did not find it.",
   "why.costs": "All in all it costs as much as {grams} of waste.",
   "why.terms": "That is made up of {terms}.",
@@ -38,7 +38,7 @@ export const whyWords = {
   "why.there.damp": "The damp from {name} takes {span} there.",
 
   // Neighbours
-  "why.neighbour": "Without {name} in the kitchen: {span} instead of {now}.",
+  "why.neighbour": "For a middling lot: without {name} in the kitchen {span} instead of {now}.",
   "why.means.gas": "That is ripening gas (ethylene), not damp.",
   "why.means.damp": "That is damp, not ripening gas (ethylene).",
   "why.means.both": "Ripening gas (ethylene) takes {gas} of that, damp {damp}.",
@@ -46,9 +46,10 @@ export const whyWords = {
     "Without the ripening gas (ethylene) alone it would be {gas} more; the damp that comes off saves {damp}.",
   "why.means.dampButGas":
     "Without the damp alone it would be {damp} more; the ripening gas (ethylene) saves {gas}.",
-  "why.helper": "Without {name} in the kitchen only {span} instead of {now}: the damp that comes off helps.",
-  "why.helperOther": "Without {name} in the kitchen only {span} instead of {now}.",
-  "why.noNeighbours": "With no neighbour at all: {span} instead of {now}.",
+  "why.helper":
+    "For a middling lot: without {name} in the kitchen only {span} instead of {now}. The damp that comes off helps.",
+  "why.helperOther": "For a middling lot: without {name} in the kitchen only {span} instead of {now}.",
+  "why.noNeighbours": "For a middling lot: with no neighbour at all {span} instead of {now}.",
   "why.joint": "The neighbours act together: what each takes by itself does not add up to what they take.",
   "why.nobody": "No neighbour does much to it.",
   "why.theRest": "the rest of it",

@@ -10,7 +10,7 @@ export const amountsSpanish = {
   "amount.ethylene.little": "menos de {value} µL/L",
 
   "span.none": "menos de un día",
-  "span.hours": "dos horas cuando más",
+  "span.hours": "dos horas como máximo",
   "span.past": "ya no dura",
   "span.days.one": "cerca de un día",
   "span.days.upTo": "{count, plural, one {hasta # día} other {hasta # días}}",

@@ -17,7 +17,7 @@ export const buyingSpanish = {
   "buying.none.goes first": "{name}, {wished}: se pasa antes de que se coma.",
   "buying.none.instead": "Nada de esta lista conviene para esta cocina y estos días.",
 
-  "buying.allWorth": "Conviene comprar toda la lista: se deben perder cerca de {waste}.",
+  "buying.allWorth": "Conviene comprar toda la lista: se perderán cerca de {waste}.",
   "buying.saves":
     "Con toda la lista se pierden cerca de {all}; con esta, cerca de {bought}: son unos {gain} menos (de {low} a {high}).",
   "buying.savesUpTo":
@@ -32,7 +32,7 @@ export const buyingSpanish = {
   "buying.how.rule":
     "Otra pieza, otro manojo u otros {step} convienen si se come más de lo que se pierde. Es una regla nuestra: no tiene fuente.",
   "buying.how.left":
-    "No se compra lo que solo quedaría al final, aún bueno: la próxima vez hay fresco. Si te gusta tener de más, compra.",
+    "No se compra lo que solo quedaría al final, aún bueno: la próxima vez hay fresco. Si te gusta tener de más, cómpralo.",
   "buying.how.range":
     "Las cifras entre paréntesis valen en cerca de 8 de cada 10 casos. Cuentan cuánto cambia el plan según cómo empieza (aquí hasta {noise}) y lo que no se sabe de cuánto dura cada cosa.",
 } as const satisfies Messages;

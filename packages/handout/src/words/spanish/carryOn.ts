@@ -4,7 +4,7 @@ import type { Messages } from "../message.js";
 export const carryOnSpanish = {
   "carryOn.title": "Sigue el plan, del {from} al {to}",
   "carryOn.changed":
-    "{count, plural, one {# cosa cambia del plan de antes; lo demás queda igual.} other {# cosas cambian del plan de antes; lo demás queda igual.}}",
+    "{count, plural, one {# cosa cambia frente al plan de antes; lo demás queda igual.} other {# cosas cambian frente al plan de antes; lo demás queda igual.}}",
   "carryOn.nothing": "No cambia nada: el plan de antes aún vale. Deja todo donde está.",
 
   "heading.changes": "Qué cambia, y por qué",
@@ -34,11 +34,11 @@ export const carryOnSpanish = {
 
   "carryOn.gone.eaten": "no queda nada",
   "carryOn.gone.thrown out": "a la basura",
-  "carryOn.gone.given away": "de regalo",
+  "carryOn.gone.given away": "se regaló todo",
 
   "carryOn.because.came home": "Es compra nueva.",
   "carryOn.because.moved by hand": "Su lugar no era el del plan.",
-  "carryOn.because.cut since": "Hubo un corte desde entonces.",
+  "carryOn.because.cut since": "Está en trozos desde entonces.",
   "carryOn.because.ripe sooner": "{count, plural, one {A punto # día antes.} other {A punto # días antes.}}",
   "carryOn.because.ripe later":
     "{count, plural, one {A punto # día después.} other {A punto # días después.}}",

@@ -4,7 +4,7 @@ import type { Messages } from "../message.js";
 export const drawsSpanish = {
   "heading.draws": "Qué tan seguro es",
   "draws.how":
-    "{count, plural, one {El modelo hizo el plan # vez, con frío, edad al llegar, suerte de cada cosa y comidas tarde al azar (semilla {seed}).} other {El modelo hizo el plan # veces, cada vez con otro frío, otra edad al llegar, otra suerte de cada cosa y otras comidas tarde (semilla {seed}).}}",
+    "{count, plural, one {El modelo hizo el plan # vez, con temperaturas, edades al llegar, suerte de cada cosa y comidas atrasadas al azar (semilla {seed}).} other {El modelo hizo el plan # veces, cada vez con otras temperaturas, otra edad al llegar, otra suerte de cada cosa y otras comidas atrasadas (semilla {seed}).}}",
   "draws.waste":
     "Se pierde: {mean} en promedio. En 8 de cada 10 casos fue de {low} a {high}; en la mitad, menos de {median}.",
   "draws.unsorted":

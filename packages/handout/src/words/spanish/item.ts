@@ -5,19 +5,19 @@ export const itemSpanish = {
   // Una sola clase
   "item.names": "También se llama: {names}.",
   "item.conditions":
-    "A {temperature}, con humedad de {humidity} y {ethylene} de etileno (gas que madura): {span}.",
+    "A {temperature}, con humedad de {humidity} y {ethylene} de etileno (gas que hace madurar): {span}.",
   "item.recommended": "Lo mejor: de {low} a {high}, con humedad de {lowHumidity} a {highHumidity}.",
   "item.recommendedOne": "Lo mejor: {low}, con humedad de {lowHumidity} a {highHumidity}.",
   "item.respiration": "Respira: {value} mg de dióxido de carbono por kilo y hora.",
-  "item.ethylene": "Suelta etileno (gas que madura): {value} µL por kilo y hora.",
+  "item.ethylene": "Suelta etileno (gas que hace madurar): {value} µL por kilo y hora.",
   "item.share": "{ending}: {percent} del camino cuando llega el fin.",
   "item.belongs": "{place}: {span}; el límite es {ending} ({wrap}).",
   "item.belongsRipe":
     "Primero “{place}” hasta que madure ({wrap}), luego “{next}” ({nextWrap}): {span} en total; el límite es {ending}.",
-  "item.belongsSpoilt": "El precio está en el sabor: {effects}.",
+  "item.belongsSpoilt": "A cambio, se come peor: {effects}.",
   "item.elsewhere": "{place} ({wrap}): {span}; el límite es {ending}.",
   "item.elsewhereSpoilt":
-    "{place} ({wrap}): {span}; el límite es {ending}. El precio está en el sabor: {effects}.",
+    "{place} ({wrap}): {span}; el límite es {ending}. A cambio, se come peor: {effects}.",
   "item.elsewhereNotRipe": "{place} ({wrap}): allí no madura; {span}; el límite es {ending}.",
   "item.effect.flavour loss": "menos sabor",
   "item.effect.sweetening": "un sabor dulce",
@@ -26,7 +26,7 @@ export const itemSpanish = {
   "item.effect.mealiness": "pulpa harinosa",
   "item.effect.starchiness": "menos dulce",
   "item.effect.toughening": "tallos duros",
-  "item.effect.skin browning": "piel café",
+  "item.effect.skin browning": "piel oscura",
   "item.allYear": "Todo el año.",
   "item.month": "{from}",
   "item.months": "de {from} a {to}",

@@ -14,7 +14,7 @@ export const judgementSpanish = {
 
   // La salud, primero
   "judge.unsafe.cut out of refrigerator":
-    "{name}: en trozos y fuera del refrigerador (“{place}”). Pon al frío antes de dos horas (una hora si hace más de 32 °C o 90 °F), o tira.",
+    "{name}: en trozos y fuera del refrigerador (“{place}”). Pon en el frío antes de dos horas (una hora si hace más de 32 °C o 90 °F), o tira.",
   "judge.unsafe.cut uncovered": "{name}: en trozos y sin tapar. Tapa bien, para que nada toque el corte.",
   "judge.unsafe.greens in light":
     "{name}: con luz (“{place}”). La luz hace partes verdes y amargas que pueden hacer daño. Guarda sin luz.",
@@ -49,9 +49,9 @@ export const judgementSpanish = {
   "judge.worst.life": "{name}: {span}; con el plan, {planned}. El límite es {ending}.",
   "judge.worst.lifeLittle": "{name}: {span}, un poco menos que con el plan. El límite es {ending}.",
   "judge.worst.not ripe": "{name}: allí no se llega a la madurez. Con el plan: a punto cerca del {date}.",
-  "judge.worst.eating": "{name}: dura bastante, pero allí pierde en el plato: {effects}.",
+  "judge.worst.eating": "{name}: dura bastante, pero allí se come peor: {effects}.",
   "judge.worst.smell": "{name}: toma el olor de {givers}.",
-  "judge.why.eating": "Además pierde en el plato: {effects}.",
+  "judge.why.eating": "Además se come peor: {effects}.",
   "judge.why.smell": "Además toma el olor de {givers}.",
   "judge.why.waste": "Desperdicio esperado de esto: {here}; con el plan, {planned}.",
   "judge.why.onlyNeighbour": "Con {name} y nada más al lado: {span}.",

@@ -4,7 +4,7 @@ import type { Messages } from "../message.js";
 export const proofSpanish = {
   "heading.proof": "Cuánto podría mejorar",
   "proof.bound":
-    "Si se junta lo que se pierde, el sabor, lo que dura y el trabajo, este plan cuesta {value}. Según el modelo, ningún plan para esta compra en esta cocina cuesta menos de {bound}. Uno mejor salvaría, cuando más, {share}.",
+    "Si se junta lo que se pierde, el sabor, lo que dura y el trabajo, este plan cuesta {value}. Según el modelo, ningún plan para esta compra en esta cocina cuesta menos de {bound}. Uno mejor salvaría, como máximo, {share}.",
   "proof.best":
     "Si se junta lo que se pierde, el sabor, lo que dura y el trabajo, este plan cuesta {value}. Según el modelo, ningún otro plan para esta compra en esta cocina es mejor por más de una migaja.",
   "proof.note":

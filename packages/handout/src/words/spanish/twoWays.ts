@@ -5,13 +5,13 @@ export const twoWaysSpanish = {
   "twoWays.title": "La misma compra, de dos maneras",
   "twoWays.lead": "Llegaron a casa {brought}. Noche por noche, esto es lo que pasa con todo.",
   "twoWays.rule.refrigerator":
-    "Sin orden: todo va al refrigerador tal como se compró, sin envoltura, en el orden en que se nombró. Primero se llenan las repisas, luego el resto del refrigerador y después la cocina. Nadie toca una rejilla. Esta regla es declarada y no tiene fuente: no cuenta lo que hace la gente.",
+    "Sin orden: todo va al refrigerador tal como se compró, sin envoltura, en el orden en que se nombró. Primero se llenan las repisas, luego el resto del refrigerador y después la cocina. Nadie toca una rejilla. Esta regla es declarada y no tiene fuente: no es un recuento de lo que hace la gente.",
   "twoWays.rule.counter":
-    "Sin orden: todo queda sobre la mesa de la cocina tal como se compró, sin envoltura, en el orden en que se nombró. Primero se llena la mesa, luego el resto de la cocina y después el refrigerador. Nadie toca una rejilla. Esta regla es declarada y no tiene fuente: no cuenta lo que hace la gente.",
+    "Sin orden: todo queda sobre la mesa de la cocina tal como se compró, sin envoltura, en el orden en que se nombró. Primero se llena la mesa, luego el resto de la cocina y después el refrigerador. Nadie toca una rejilla. Esta regla es declarada y no tiene fuente: no es un recuento de lo que hace la gente.",
   "twoWays.rule.as told":
     "Como está: todo queda como se dijo, y lo que no se dijo queda donde más le conviene.",
   "twoWays.same":
-    "De las dos maneras, lo cortado se guarda al frío y con tapa, y las mismas personas comen al mismo paso, cada cosa el día que más le conviene; una de cada {late} porciones se come con {days} días de atraso. La única diferencia es dónde están las cosas, en qué, y qué se les hace antes.",
+    "De las dos maneras, lo cortado se guarda al frío y con tapa, y las mismas personas comen al mismo ritmo, cada cosa el día que más le conviene; una de cada {late} porciones se come con {days} días de atraso. La única diferencia es dónde están las cosas, en qué, y qué se les hace antes.",
   "twoWays.model": "Todo esto lo calcula el modelo. No se midió en una cocina de verdad.",
   "twoWays.draws":
     "{count, plural, one {Los rangos vienen de llevar a cabo las dos maneras # vez en el modelo.} other {Los rangos vienen de llevar a cabo las dos maneras # veces en el modelo, con temperaturas, edades, suerte y comidas atrasadas al azar: en 8 de cada 10 casos estuvo entre las dos cifras.}}",

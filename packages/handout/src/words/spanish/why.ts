@@ -18,7 +18,7 @@ export const whySpanish = {
   "why.ground.not ripe": "Allí no madura.",
   "why.ground.ready later": "Tarda más en estar a punto.",
   "why.ground.lasts less": "Dura menos.",
-  "why.ground.eating spoilt": "Pierde en el plato: {effects}.",
+  "why.ground.eating spoilt": "Se come peor: {effects}.",
   "why.ground.smell": "Toma el olor de {givers}.",
   "why.ground.harms others": "Otras cosas pierden con eso: {names}.",
   "why.ground.lasts longer": "Dura más.",
@@ -31,41 +31,44 @@ export const whySpanish = {
   "why.term.waste.less": "{grams} menos de pérdida",
   "why.term.qualityLost.more": "peor sabor (tan malo como perder {grams})",
   "why.term.qualityLost.less": "mejor sabor (tan bueno como salvar {grams})",
-  "why.term.lifeLost.more": "días perdidos (tan malo como perder {grams})",
-  "why.term.lifeLost.less": "días ganados (tan bueno como salvar {grams})",
+  "why.term.lifeLost.more": "menos días de vida (tan malo como perder {grams})",
+  "why.term.lifeLost.less": "más días de vida (tan bueno como salvar {grams})",
   "why.term.effort.more": "más trabajo o prisa (tan malo como perder {grams})",
   "why.term.effort.less": "menos trabajo o prisa (tan bueno como salvar {grams})",
   "why.there.neighbours": "Lo que hay al lado le quita {span} allí.",
-  "why.there.gas": "El gas que madura, de {name}, le quita {span} allí.",
+  "why.there.gas": "El gas que hace madurar, de {name}, le quita {span} allí.",
   "why.there.damp": "La humedad de {name} le quita {span} allí.",
 
   // Lo que está al lado
-  "why.neighbour": "Sin {name} en la cocina: {span}; ahora, {now}.",
-  "why.means.gas": "Es por el gas que madura (etileno), no por la humedad.",
-  "why.means.damp": "Es por la humedad, no por el gas que madura (etileno).",
-  "why.means.both": "El gas que madura (etileno) quita {gas}; la humedad, {damp}.",
+  "why.neighbour": "En un lote promedio: sin {name} en la cocina, {span}; ahora, {now}.",
+  "why.means.gas": "Es por el gas que hace madurar (etileno), no por la humedad.",
+  "why.means.damp": "Es por la humedad, no por el gas que hace madurar (etileno).",
+  "why.means.both": "El gas que hace madurar (etileno) quita {gas}; la humedad, {damp}.",
   "why.means.gasButDamp":
-    "Solo sin el gas que madura (etileno) serían {gas} más; la humedad que suelta salva {damp}.",
-  "why.means.dampButGas": "Solo sin la humedad serían {damp} más; el gas que madura (etileno) salva {gas}.",
-  "why.helper": "Sin {name} en la cocina: solo {span}; ahora, {now}. Ayuda la humedad que suelta.",
-  "why.helperOther": "Sin {name} en la cocina: solo {span}; ahora, {now}.",
-  "why.noNeighbours": "Sin nada al lado: {span}; ahora, {now}.",
-  "why.joint": "Lo que está al lado actúa junto: lo que quita cada cosa sola no suma lo que quitan todas.",
-  "why.nobody": "Nada de lo que está al lado le hace mucho.",
+    "Solo sin el gas que hace madurar (etileno) serían {gas} más; la humedad que suelta salva {damp}.",
+  "why.means.dampButGas":
+    "Solo sin la humedad serían {damp} más; el gas que hace madurar (etileno) salva {gas}.",
+  "why.helper":
+    "En un lote promedio: sin {name} en la cocina, solo {span}; ahora, {now}. Ayuda la humedad que suelta.",
+  "why.helperOther": "En un lote promedio: sin {name} en la cocina, solo {span}; ahora, {now}.",
+  "why.noNeighbours": "En un lote promedio: sin nada al lado, {span}; ahora, {now}.",
+  "why.joint":
+    "Las cosas de al lado actúan juntas: lo que quita cada una por su cuenta no suma lo que quitan todas.",
+  "why.nobody": "Nada de lo que tiene al lado le afecta mucho.",
   "why.theRest": "su otra parte",
 
   // Reglas
   "why.rule.cut out of refrigerator":
-    "No va así: {things}. Lo que se corta va al refrigerador de inmediato (es costumbre y no tiene fuente).",
+    "Así no: {things}. Lo que se corta va al refrigerador de inmediato (es costumbre y no tiene fuente).",
   "why.rule.cut out of refrigerator.sourced":
-    "No va así: {things}. Lo que se corta va al refrigerador de inmediato. Fuente: {source}.",
+    "Así no: {things}. Lo que se corta va al refrigerador de inmediato. Fuente: {source}.",
   "why.rule.does not stand in water":
-    "No va así: {things}. De ese modo toma poca agua (es costumbre y no tiene fuente).",
+    "Así no: {things}. De ese modo toma poca agua (es costumbre y no tiene fuente).",
   "why.rule.does not stand in water.sourced":
-    "No va así: {things}. De ese modo toma poca agua. Fuente: {source}.",
+    "Así no: {things}. De ese modo toma poca agua. Fuente: {source}.",
   "why.rule.cut uncovered":
-    "No va así: {things}. Lo que se corta se tapa bien (es costumbre y no tiene fuente).",
-  "why.rule.must breathe": "No va así: {things}. Tiene que respirar (es costumbre y no tiene fuente).",
-  "why.rule.keep dry": "No va así: {things}. Se guarda en seco (es costumbre y no tiene fuente).",
+    "Así no: {things}. Lo que se corta se tapa bien (es costumbre y no tiene fuente).",
+  "why.rule.must breathe": "Así no: {things}. Tiene que respirar (es costumbre y no tiene fuente).",
+  "why.rule.keep dry": "Así no: {things}. Se guarda en seco (es costumbre y no tiene fuente).",
   "why.rule.memory": "{citation} (de memoria)",
 } as const satisfies Messages;

@@ -17,10 +17,11 @@ export const wishSpanish = {
   "wish.keeps too short": "{name}, {wanted}: es difícil que dure hasta entonces. Come en los días del plan.",
   "wish.other things weigh more":
     "{name}, {wanted}: el plan no lo cumple. Podría, pero se perdería más en otra parte: otra comida, espacio o días sin nadie en casa.",
-  "wish.chance": "Chance de que salga bien: cerca de {count} de 10. Cada fruta es distinta: mira y toca.",
-  "wish.chanceReady": "Chance de que salga bien: cerca de {count} de 10.",
-  "wish.chanceHigh": "Chance de que salga bien: más de 9 de 10.",
-  "wish.chanceLittle": "Chance de que salga bien: menos de 1 de 10.",
+  "wish.chance":
+    "Probabilidad de que salga bien: cerca de {count} de 10. Cada fruta es distinta: mira y toca.",
+  "wish.chanceReady": "Probabilidad de que salga bien: cerca de {count} de 10.",
+  "wish.chanceHigh": "Probabilidad de que salga bien: más de 9 de 10.",
+  "wish.chanceLittle": "Probabilidad de que salga bien: menos de 1 de 10.",
   "wish.noRipening": "Esto no madura después de la cosecha: esperar no lo cambia.",
 
   // En lo que se entendió

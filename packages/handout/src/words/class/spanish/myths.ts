@@ -45,7 +45,7 @@ export const mythsSpanish = {
 
   "myth.gas.said": "La fruta madura puede ir junto a todo.",
   "myth.gas.true":
-    "{givers}: sueltan etileno, un gas que madura. En casas con manzanas en el refrigerador había unas {times} veces más de ese gas. Quita días a: {takers}.",
+    "{givers}: sueltan etileno, un gas que hace madurar. En casas con manzanas en el refrigerador había unas {times} veces más de ese gas. Quita días a: {takers}.",
   "myth.gas.why": "El gas no se ve ni se huele.",
 
   "myth.wash-first.said": "Lava todo en cuanto llegas a casa.",
@@ -68,7 +68,7 @@ export const mythsSpanish = {
 
   "myth.looks-fine.said": "Si se ve bien y huele bien, no hay peligro.",
   "myth.looks-fine.true":
-    "{count, plural, one {{names}: en lo ya cortado crecen gérmenes que no se ven. Tapa, y guarda a {degrees} o menos. Come todo ese día.} other {{names}: en lo ya cortado crecen gérmenes que no se ven. Tapa, y guarda a {degrees} o menos. Come todo en # días a lo más. El día del corte es el día 1.}}",
+    "{count, plural, one {{names}: en lo ya cortado crecen gérmenes que no se ven. Tapa, y guarda a {degrees} o menos. Come todo ese día.} other {{names}: en lo ya cortado crecen gérmenes que no se ven. Tapa, y guarda a {degrees} o menos. Come todo en # días como máximo. El día del corte es el día 1.}}",
   "myth.looks-fine.why": "Lo viejo casi siempre se ve mal. Los gérmenes no se ven.",
 
   "myth.fridge-cold.said": "Mi refrigerador se siente frío: ya basta.",
@@ -88,12 +88,12 @@ export const mythsSpanish = {
 
   "myth.onion-potato.said": "La cebolla hace brotar la papa.",
   "myth.onion-potato.true":
-    "La cebolla casi no suelta gas que madura. Las pruebas de ese gas con los brotes no dicen lo mismo. Ponlas lejos si quieres: no hace daño.",
+    "La cebolla casi no suelta gas que hace madurar. Las pruebas de ese gas con los brotes no dicen lo mismo. Ponlas lejos si quieres: no hace daño.",
   "myth.onion-potato.why": "A menudo están juntas, y las dos echan brotes.",
 
   "myth.banana-crown.said": "Envuelve la punta, y la banana dura días más.",
   "myth.banana-crown.true": "No conocemos una prueba que diga cuánto ayuda. Daño no hace.",
-  "myth.banana-crown.why": "El gas que madura sale por la punta. Es lógico probar.",
+  "myth.banana-crown.why": "El gas que hace madurar sale por la punta. Es lógico probar.",
 
   "myth.tops.said": "La raíz dura más con sus hojas.",
   "myth.tops.true": "{names}: las hojas le sacan agua a la raíz. Arranca las hojas.",
