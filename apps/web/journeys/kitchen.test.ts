@@ -41,9 +41,9 @@ describe("a kitchen described by answering questions", () => {
     await next();
     await tap(option(page, "2 drawers"));
     await tap(
-      page.getByRole("group", { name: "Drawer 1" }).getByRole("radio", { name: "A slide or vent opens" }),
+      page.getByRole("group", { name: "Drawer 1" }).getByRole("radio", { name: "A vent that opens" }),
     );
-    await tap(page.getByRole("group", { name: "Drawer 2" }).getByRole("radio", { name: "No slide" }));
+    await tap(page.getByRole("group", { name: "Drawer 2" }).getByRole("radio", { name: "No vent" }));
     await next();
     await tap(option(page, /^No$/));
     await next();

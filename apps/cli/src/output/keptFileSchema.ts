@@ -1,3 +1,4 @@
+import { classTopics } from "@keepwright/handout";
 import {
   airSigns,
   coldSigns,
@@ -121,6 +122,20 @@ const enteredSchema = z.strictObject({
     .array(z.string())
     .optional()
     .describe("Keys of meals and moves of passed days that were not done. Absent in older files"),
+  classForm: z
+    .strictObject({
+      about: z.enum(["list", "season"]),
+      kinds: z.string().max(10_000).describe("Names of kinds, one a line"),
+      month: z.int().min(1).max(12),
+      region: z.enum(["northern", "southern"]),
+      count: z.int().min(1).max(24).describe("How many kinds of the season"),
+      minutes: z.int().min(10).max(240),
+      topics: z.array(z.enum(classTopics)),
+      large: z.boolean(),
+    })
+    .partial()
+    .optional()
+    .describe("What was said of a class beside what is usual. Absent in older files"),
   vents: z
     .record(z.string(), z.enum(ventSettings))
     .describe("How vents stand as the person has it, by place"),

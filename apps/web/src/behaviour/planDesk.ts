@@ -1,6 +1,7 @@
 import { afterDesk } from "./afterDesk.js";
+import { isCorrected } from "./corrected.js";
+import { keptWorker, type Question } from "./keptWorker.js";
 import type { PlanAnswer, PlanAsked } from "./planMessages.js";
-import { planningWorker, type Question } from "./planningWorker.js";
 import { quickDesk } from "./quickDesk.js";
 import type { WorkerPart } from "./workerPart.js";
 
@@ -20,7 +21,7 @@ export interface PlanStarts {
 }
 
 /**
- * Where plans are asked for. A worker plans from nothing (`planningWorker`). Beside it another keeps the last plan in hand: it answers a corrected
+ * Where plans are asked for. A worker plans from nothing (`keptWorker`). Beside it another keeps the last plan in hand: it answers a corrected
  * question at once, and what it answers stands until the plan from nothing is there, which is the same for everybody (`quickDesk`). A third works out
  * what follows from a plan (`afterDesk`).
  */
@@ -28,7 +29,7 @@ export function planDesk(
   starts: PlanStarts,
   answered: (answer: PlanAnswer, asked: PlanAsked) => void,
 ): PlanDesk {
-  let newest: Question | undefined;
+  let newest: Question<PlanAsked> | undefined;
   let number = 0;
   /** Whether the newest question may still be answered quickly: it has no plan yet. */
   let awaited = false;
@@ -37,15 +38,23 @@ export function planDesk(
   };
   const quick = quickDesk(starts.quick, (answer) => awaited && give(answer));
   const after = afterDesk(starts.after, give);
-  const worker = planningWorker(starts.plan, (answer, { asked, number: own }) => {
-    if (own !== newest?.number) return;
-    awaited = false;
-    give(answer);
-    if (answer.kind !== "plan") return;
-    const { plan, carried } = answer;
-    quick.takeInHand(asked, plan, carried);
-    after.ask({ ...(carried?.asked ?? asked), number: own, plan });
-  });
+  const worker = keptWorker<PlanAsked, PlanAnswer>(
+    {
+      start: starts.plan,
+      mayWait: isCorrected,
+      isLast: () => true,
+      broken: (of, message) => ({ number: of, kind: "problem", message }),
+    },
+    (answer, { asked, number: own }) => {
+      if (own !== newest?.number) return;
+      awaited = false;
+      give(answer);
+      if (answer.kind !== "plan") return;
+      const { plan, carried } = answer;
+      quick.takeInHand(asked, plan, carried);
+      after.ask({ ...(carried?.asked ?? asked), number: own, plan });
+    },
+  );
   const drop = () => {
     newest = undefined;
     worker.drop();

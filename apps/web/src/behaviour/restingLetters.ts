@@ -7,9 +7,16 @@ import type { Keeper, Kept } from "../storage/keeper.js";
  */
 export const rest = 250;
 
-/** Whether nothing differs but what was typed, and what would be undone by it. */
-export const onlyTyped = (now: PlannerState, before: PlannerState): boolean =>
-  (Object.keys(now) as (keyof PlannerState)[]).every((key) => key === "text" || now[key] === before[key]);
+/** What typing by itself changes beside the text: the first letter of a day dates the list, and keeps how it stood until then. */
+const datedByTyping: ReadonlySet<keyof PlannerState> = new Set(["from", "before", "missed"]);
+
+/** Whether nothing differs but what was typed, with the days that go with it, and what would be undone by it. */
+export function onlyTyped(now: PlannerState, before: PlannerState): boolean {
+  const typed = now.text !== before.text;
+  return (Object.keys(now) as (keyof PlannerState)[]).every(
+    (key) => now[key] === before[key] || (typed && (key === "text" || datedByTyping.has(key))),
+  );
+}
 
 const lines = (text: string): number => text.split("\n").length;
 
@@ -29,21 +36,20 @@ export function isLetter(now: string, before: string): boolean {
  * @returns stops telling
  */
 export function whenRested(keeper: Pick<Keeper, "listen" | "now">, tell: (kept: Kept) => void): () => void {
-  let told = keeper.now();
-  let heard = told.state.text;
+  let heard = keeper.now().state;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const tellNow = () => {
     clearTimeout(timer);
     timer = undefined;
-    told = keeper.now();
-    tell(told);
+    tell(keeper.now());
   };
   const stop = keeper.listen(() => {
     const { state } = keeper.now();
-    const letter = state.text !== heard && isLetter(state.text, heard);
-    const waiting = timer !== undefined && state.text === heard;
-    heard = state.text;
-    if (!onlyTyped(state, told.state) || !(letter || waiting)) tellNow();
+    const typed = onlyTyped(state, heard);
+    const letter = typed && state.text !== heard.text && isLetter(state.text, heard.text);
+    const waiting = typed && timer !== undefined && state.text === heard.text;
+    heard = state;
+    if (!letter && !waiting) tellNow();
     else if (letter) {
       clearTimeout(timer);
       timer = setTimeout(tellNow, rest);

@@ -1,9 +1,10 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { type JudgeDesk, judgeDesk } from "./judgeDesk.js";
+import { judgeDesk } from "./judgeDesk.js";
 import type { Improving, JudgeAnswer, JudgeAsked } from "./judgeMessages.js";
 import { isLast } from "./judgeMessages.js";
 import type { PlanAsked } from "./planMessages.js";
 import { startWorker } from "./startWorker.js";
+import type { Desk } from "./useAsking.js";
 
 export interface ImprovementsState {
   readonly stage: "not asked" | "working" | "stopped" | "done";
@@ -23,7 +24,7 @@ const nothing: ImprovementsState = {
 /** What would help most, looked for in a worker when it is asked for; dropped when the haul or the kitchen changes. */
 export function useImprovements(ask: PlanAsked | undefined) {
   const [state, setState] = useState(nothing);
-  const desk = useRef<JudgeDesk | undefined>(undefined);
+  const desk = useRef<Desk<JudgeAsked> | undefined>(undefined);
   const question = ask === undefined ? undefined : JSON.stringify(ask);
   useEffect(() => {
     const own = judgeDesk(startWorker, (answer, asked) =>

@@ -1,6 +1,6 @@
 import "../styles/class.css";
 import { kindName } from "@keepwright/handout";
-import { useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import { type Desk, useDesk } from "../behaviour/desk.js";
 import { usePaper } from "../behaviour/paper/usePaper.js";
 import { useClass } from "../behaviour/useClass.js";
@@ -19,12 +19,39 @@ function kindsAtHome({ worked }: Desk): string {
   return [...kinds].map((id) => kindName(worked.context, id)).join("\n");
 }
 
+/**
+ * Only what was changed: the kinds at home follow the list until somebody names others. It is kept when a field is left, or the screen, so that
+ * letters are undone together.
+ */
+function useChanged(haul: Desk["haul"]) {
+  const [typed, setTyped] = useState<Partial<ClassForm>>({});
+  const unkept = useRef({ typed, haul });
+  unkept.current = { typed, haul };
+  const keep = useCallback(() => {
+    const { typed: form, haul: own } = unkept.current;
+    if (Object.keys(form).length === 0) return;
+    own.change({ change: "class", form });
+    unkept.current = { typed: {}, haul: own };
+    setTyped({});
+  }, []);
+  useEffect(() => {
+    document.addEventListener("focusout", keep);
+    addEventListener("pagehide", keep);
+    return () => {
+      document.removeEventListener("focusout", keep);
+      removeEventListener("pagehide", keep);
+      keep();
+    };
+  }, [keep]);
+  const change = (form: Partial<ClassForm>) => setTyped((before) => ({ ...before, ...form }));
+  return [{ ...haul.state.classForm, ...typed }, change] as const;
+}
+
 /** Pages for a class: say what it is about, look at the pages, print them. */
 export default function ClassPage() {
   const say = useWords();
   const desk = useDesk();
-  /** Only what was changed: the kinds at home follow the list until somebody names others. */
-  const [changed, setChanged] = useState<Partial<ClassForm>>({});
+  const [changed, change] = useChanged(desk.haul);
   const { answer, working, make } = useClass();
   const form = { ...usualClass(kindsAtHome(desk), today(), desk.tag), ...changed };
   const wrong = answer?.kind === "wrong" && !working;
@@ -34,7 +61,7 @@ export default function ClassPage() {
       <h2 id="class-heading">{say("class.title")}</h2>
       <ClassFormView
         form={form}
-        onChange={(change) => setChanged((before) => ({ ...before, ...change }))}
+        onChange={change}
         onMake={() => make(classRequest(haul.state, language, form))}
         tag={desk.tag}
         wrongBy={wrong ? "class-wrong" : undefined}

@@ -1,6 +1,7 @@
 import type { WrapId } from "@keepwright/catalogue";
 import type { Units } from "@keepwright/handout";
 import type { Kitchen, KitchenAnswers, VentSetting } from "@keepwright/planner";
+import type { ClassForm } from "./classForm.js";
 import type { Correction, Corrections } from "./corrections.js";
 import type { LanguageChoice } from "./language.js";
 import type { RegionChoice } from "./region.js";
@@ -50,6 +51,8 @@ export interface PlannerState {
   readonly before: readonly ListBefore[];
   /** What of the days that have passed was not done: keys of meals and moves. */
   readonly missed: readonly string[];
+  /** What was said of a class, beside what is usual. */
+  readonly classForm: Partial<ClassForm>;
 }
 
 /** The list as it stood until a civil day. */
@@ -91,6 +94,7 @@ export type PlannerChange =
   /** All of the list came home on that civil day. */
   | { readonly change: "from"; readonly from: string }
   | { readonly change: "missed"; readonly keys: readonly string[]; readonly missed: boolean }
+  | { readonly change: "class"; readonly form: Partial<ClassForm> }
   /** Takes everything off the list. */
   | { readonly change: "clear" }
   | { readonly change: "open example"; readonly example: PlannerState }
@@ -200,6 +204,8 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
       return { ...state, ...noDays, from: change.from, done: [] };
     case "missed":
       return { ...state, missed: ticked(state.missed, change.keys, change.missed) };
+    case "class":
+      return { ...state, classForm: { ...state.classForm, ...change.form } };
     case "clear":
       return cleared(state);
     case "open example":

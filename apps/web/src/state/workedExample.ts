@@ -31,6 +31,7 @@ export const workedExample = (language: LanguageKey): PlannerState => ({
   from: "today",
   before: [],
   missed: [],
+  classForm: {},
 });
 
 /** Whether what is on the page is still the example in one of its languages, untouched. */

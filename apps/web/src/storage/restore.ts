@@ -10,6 +10,7 @@ import {
 } from "../state/plannerState.js";
 import { type RegionChoice, regions } from "../state/region.js";
 import { type At, type Check, choice, isRecord, number, type Unused, unusable, within } from "./check.js";
+import { restoreClass } from "./restoreClass.js";
 import { restoreKitchens } from "./restoreKitchens.js";
 import {
   fromDay,
@@ -93,6 +94,7 @@ const fields: ReadonlySet<string> = new Set([
   "from",
   "before",
   "missed",
+  "classForm",
 ] satisfies (keyof PlannerState)[]);
 
 /**
@@ -135,6 +137,7 @@ export function restoreAll(saved: unknown, { otherwise, kinds, kitchenDoor }: Re
     from: may(saved.from, fromDay, at("from"), "today"),
     before: restoreBefore(saved.before, at("before")),
     missed: restoreWords(saved.missed, at("missed")),
+    classForm: restoreClass(saved.classForm, at("classForm")),
   };
   return { state, unused, usable: true };
 }

@@ -139,14 +139,17 @@ describe("the desk where judgements are asked for", () => {
     desk.ask(judge("a", "counter"));
     expect(stands.map(({ ended }) => ended)).toEqual([false]);
   });
-  it("reports a worker that breaks with what is wanted now, and asks a new one the next time", () => {
+  it("asks a new one what waited for a worker that breaks, and reports one that breaks with what is wanted now", () => {
     const { desk, stands, answers } = deskWithStands();
     desk.ask(judge("a", "shelf"));
     desk.ask(judge("a", "counter"));
     stands[0]!.breaks("broke");
+    expect(answers).toEqual([]);
+    expect(stands[1]!.requests.map(({ number }) => number)).toEqual([2]);
+    stands[1]!.breaks("broke too");
     expect(answers).toEqual(["problem: counter"]);
     desk.ask(judge("a", "cellar"));
-    stands[1]!.judged(3);
+    stands[2]!.judged(3);
     expect(answers.slice(1)).toEqual(["judgement: cellar", "one move: cellar", "draws: cellar"]);
     expect(stands[0]!.ended).toBe(true);
   });

@@ -56,6 +56,18 @@ describe("letters on their way to the rest of the page", () => {
     become({ people: 5 });
     expect(told).toEqual(["3 0"]);
   });
+  it("wait with the day they are typed on: the first on a list of days ago too is asked about once", () => {
+    const { told, become } = shelf();
+    const before = [{ day: "2026-06-14", text: "2 kg apples\n" }];
+    become({ text: "3 kg apples\n", before });
+    vi.advanceTimersByTime(rest - 1);
+    become({ text: "3 kg pples\n" });
+    expect(told).toEqual([]);
+    vi.advanceTimersByTime(rest);
+    expect(told).toHaveLength(1);
+    become({ from: "2026-06-15", before: [] });
+    expect(told).toHaveLength(2);
+  });
   it("still wait when it is heard that they are kept", () => {
     const { told, type } = shelf();
     type("3");

@@ -30,6 +30,7 @@ const state: PlannerState = {
   from: "today",
   before: [],
   missed: [],
+  classForm: {},
 };
 
 const change: fc.Arbitrary<PlannerChange> = fc.oneof(

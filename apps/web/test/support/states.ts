@@ -1,4 +1,4 @@
-import { unitsOf } from "@keepwright/handout";
+import { classTopics, unitsOf } from "@keepwright/handout";
 import { type KitchenAnswers, ordinaryKitchens, ventSettings, wrapIds } from "@keepwright/planner";
 import fc from "fast-check";
 import type { PlannerChange, PlannerState } from "../../src/state/plannerState.js";
@@ -25,6 +25,7 @@ export const otherwise: PlannerState = {
   from: "today",
   before: [],
   missed: [],
+  classForm: {},
 };
 export const how = { otherwise, kinds: new Set(["apple", "fig"]) };
 
@@ -71,6 +72,17 @@ const region = fc.constantFrom("device" as const, "US" as const, "419" as const)
 const people = fc.integer({ min: peopleRange.least, max: peopleRange.most });
 const days = fc.integer({ min: dayRange.least, max: dayRange.most });
 
+const classForm = fc.record(
+  {
+    about: fc.constantFrom("list" as const, "season" as const),
+    kinds: fc.string(),
+    month: fc.integer({ min: 1, max: 12 }),
+    topics: fc.subarray([...classTopics]),
+    large: fc.boolean(),
+  },
+  { requiredKeys: [] },
+);
+
 /** Any state that this version saves. */
 export const anyState: fc.Arbitrary<PlannerState> = fc.record({
   version: fc.constant(4 as const),
@@ -94,6 +106,7 @@ export const anyState: fc.Arbitrary<PlannerState> = fc.record({
     maxLength: 3,
   }),
   missed: fc.array(fc.string()),
+  classForm,
 });
 
 const words = fc.constantFrom("", "2 kg apples", "2 kg apples\n3 figs", "3 fi", "3 figs", "zorbles 🥦");
@@ -130,6 +143,7 @@ export const anyChange: fc.Arbitrary<PlannerChange> = fc.oneof(
   }),
   fc.record({ change: fc.constant("done" as const), tasks: fc.array(fc.string()), done: fc.boolean() }),
   fc.record({ change: fc.constant("portions" as const), portions }),
+  fc.record({ change: fc.constant("class" as const), form: classForm }),
   fc.record({ change: fc.constant("away" as const), away }),
   fc.record({ change: fc.constant("own kitchen" as const), own: ownKitchen }),
   fc.record({ change: fc.constant("forget kitchen" as const), key: fc.constantFrom("own-", "own-a") }),

@@ -73,7 +73,7 @@ const plain = (lines: readonly string[]): string[] => lines.map((line) => line.r
 describe("what would help most, in words", () => {
   it("tells what counts with its range, and no low end nobody can tell from nothing", () => {
     expect(plain(view(changes).helps)).toEqual([
-      "Buy one thing fewer, best of all: carrots with leaves on, about 450 g: about 300 g less waste (120 g to 480 g), and about 130 g less to eat at its best.",
+      "Buy one thing less, best of all: carrots with leaves on, about 450 g: about 300 g less waste (120 g to 480 g), and about 130 g less to eat at its best.",
       "Set the refrigerator to 3.4 °C instead of 4.4 °C: about 90 g less waste (from next to nothing to 180 g).",
       "Close the vent of “Left drawer”: about 60 g less waste (30 g to 90 g).",
       "Shop twice, and buy this only on Thu 18 June: 450 g of carrots with leaves on and 3 bananas: about 50 g less waste (30 g to 70 g).",
@@ -98,7 +98,7 @@ describe("what would help most, in words", () => {
       matters: false,
     };
     expect(plain(view([worthBuying]).little)).toEqual([
-      "Buy one thing fewer, best of all: carrots with leaves on, about 450 g: about 120 g less waste, but about 330 g less to eat at its best.",
+      "Buy one thing less, best of all: carrots with leaves on, about 450 g: about 120 g less waste, but about 330 g less to eat at its best.",
     ]);
   });
 
@@ -108,7 +108,7 @@ describe("what would help most, in words", () => {
       eatenLess: { value: 0, unit: "g" },
     };
     expect(plain(view([garlic]).little)).toEqual([
-      "Buy one thing fewer: nothing here is wasted more than it is eaten.",
+      "Buy one thing less: nothing here is wasted more than it is eaten.",
     ]);
   });
 
@@ -133,7 +133,7 @@ describe("what would help most, in words", () => {
     const [one] = ordinary.refrigerators;
     const two = { ...ordinary, refrigerators: [one!, { ...one!, id: "garage" }] };
     const [, colder] = plain(view(changes, "us", two).helps);
-    expect(colder).toMatch(/^Set the refrigerator “refrigerator” to 38 °F instead of 40 °F: about 3.2 oz/);
+    expect(colder).toMatch(/^Set the refrigerator “refrigerator” to 38 °F instead of 40 °F: about 3 oz/);
   });
 
   it("states the rule, how two shops were worked out, and the cautions that cannot wait", () => {

@@ -98,7 +98,7 @@ describe("a judgement in words", () => {
     const { why } = judgementView(context, judged(lots, said)).conflicts.find(
       (one) => one.lot === "broccoli",
     )!;
-    expect(why.join("\n")).toMatch(/With no neighbour at all: /);
+    expect(why.join("\n")).toMatch(/with no neighbour at all /);
     expect(why.join("\n")).toMatch(/With (apples|pears) as the only neighbour: /);
     expect(why.join("\n")).toMatch(/act together/);
     const one = judgementView(
@@ -106,7 +106,7 @@ describe("a judgement in words", () => {
       judged([lots[0]!, lots[2]!], { ...said, lots: said.lots.filter((each) => each.lot !== "pear") }),
     );
     expect(one.conflicts[0]!.why.join("\n")).toMatch(
-      /Without apples in the kitchen: .* instead of .*ripening gas/,
+      /without apples in the kitchen .* instead of .*ripening gas/,
     );
     expect(one.conflicts[0]!.why.join("\n")).not.toMatch(/act together/);
   });

@@ -85,9 +85,10 @@ describe("why here, in few lines", () => {
   it("tells a neighbour's ripening gas from its damp", () => {
     const told = (means: [number, number, number]): string | undefined =>
       lines(reason({ lifeAlone: days(14), neighbours: [neighbour("b", means)] })).find((line) =>
-        line.startsWith("Without"),
+        line.startsWith("For a middling lot: without"),
       );
-    const head = "Without dawnfruits in the kitchen: about 14 days instead of about 10 days.";
+    const head =
+      "For a middling lot: without dawnfruits in the kitchen about 14 days instead of about 10 days.";
     expect(told([14, 4, 0])).toBe(`${head} That is ripening gas (ethylene), not damp.`);
     expect(told([14, 0.1, 4])).toBe(`${head} That is damp, not ripening gas (ethylene).`);
     expect(told([14, 3, 1])).toBe(
@@ -105,9 +106,11 @@ describe("why here, in few lines", () => {
       }),
     ).slice(-3);
     expect(all[0]).toBe(
-      "Without dawnfruits in the kitchen only about 5 days instead of about 10 days: the damp that comes off helps.",
+      "For a middling lot: without dawnfruits in the kitchen only about 5 days instead of about 10 days. The damp that comes off helps.",
     );
-    expect(all[1]).toBe("With no neighbour at all: about 3 days instead of about 10 days.");
+    expect(all[1]).toBe(
+      "For a middling lot: with no neighbour at all about 3 days instead of about 10 days.",
+    );
     expect(all[2]).toMatch(/act together/);
   });
 

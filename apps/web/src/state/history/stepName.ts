@@ -35,6 +35,7 @@ export const plainSteps = [
   "recovered",
   "went back",
   "from",
+  "class",
   "missed",
   "not missed",
   "other",

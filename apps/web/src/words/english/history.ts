@@ -46,6 +46,7 @@ export const historyEnglish = {
   "step.recovered": "other copy brought in",
   "step.went back": "going back",
   "step.from": "the day it came home changed",
+  "step.class": "what is asked for a class changed",
   "step.missed": "a passed day marked as not done",
   "step.not missed": "a passed day marked as done",
   "step.other": "last change",

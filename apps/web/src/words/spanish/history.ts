@@ -46,6 +46,7 @@ export const historySpanish = {
   "step.recovered": "traer otra copia",
   "step.went back": "volver atrás",
   "step.from": "cambiar el día en que llegó a casa",
+  "step.class": "cambiar lo que se pide para una clase",
   "step.missed": "marcar algo como no hecho",
   "step.not missed": "marcar algo como hecho",
   "step.other": "el último cambio",
