@@ -14,6 +14,32 @@ async function violations(page: Page): Promise<string[]> {
   return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)} ${nodes[0]?.failureSummary}`);
 }
 
+describe("a word that means two kinds where the reader is", () => {
+  it("is planned as what it usually means there; the kinds are one touch each, and all else is one touch away", async () => {
+    const { page, faults, close } = await visit(browser(), { ...phone, locale: "es-MX" });
+    const box = page.getByRole("textbox", { name: /una cosa por línea/ });
+    await page.getByRole("button", { name: "Escribir la mía" }).tap();
+    await box.fill("6 plátanos");
+    await box.blur();
+    await page.getByRole("status").filter({ hasText: "Calculado para 1 cosa" }).waitFor();
+    const line = page.locator(".line.asked");
+    const offered = await line.getByRole("button").allTextContents();
+    expect(offered).toEqual(["Cambiar", "plátanos", "plátanos machos", "Está bien así", "Dejarlo fuera"]);
+    expect(await line.getByRole("textbox").count()).toBe(0);
+    expect(
+      await line.getByRole("button", { name: "plátanos", exact: true }).getAttribute("aria-pressed"),
+    ).toBe("true");
+    await line.getByRole("button", { name: "Cambiar 6 plátanos" }).tap();
+    expect(await line.getByRole("textbox").count()).toBe(1);
+    expect(await page.locator(".line.asked").count()).toBe(1);
+    await line.getByRole("button", { name: "plátanos machos", exact: true }).tap();
+    expect(await page.locator(".line.asked").count()).toBe(0);
+    expect(await page.locator(".line .read-as").first().textContent()).toContain("plátanos machos");
+    expect(faults).toEqual([]);
+    await close();
+  });
+});
+
 describe("adding by name", () => {
   it("by keyboard: arrows choose, Enter adds, Escape closes, and the box says what it points at", async () => {
     const { page, faults, close } = await visit(browser());

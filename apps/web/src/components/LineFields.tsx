@@ -11,11 +11,13 @@ import { StateFields } from "./StateFields.js";
 interface LineFieldsProps {
   readonly line: ReadLine;
   readonly context: HandoutContext;
+  /** Every field, and not only what answers the questions of the line. */
+  readonly all: boolean;
   readonly correct: (correction: Correction) => void;
 }
 
-/** Everything about a line that can be corrected: likely kinds first, then every field with what holds now. */
-export function LineFields({ line, context, correct }: LineFieldsProps) {
+/** What can be corrected of a line: likely kinds first, then every field with what holds now. */
+export function LineFields({ line, context, all, correct }: LineFieldsProps) {
   const say = useWords();
   const candidates = candidatesOf(line.item.questions);
   const likely = line.kind === "question" ? line.likely : undefined;
@@ -30,19 +32,23 @@ export function LineFields({ line, context, correct }: LineFieldsProps) {
         onPick={(picked) => correct({ commodity: picked })}
       />
       <div className="fields">
-        <KindPicker
-          value={kind ?? ""}
-          candidates={likely === undefined ? candidates : [likely, ...candidates]}
-          context={context}
-          onPick={(picked) => correct({ commodity: picked })}
-        />
-        <AmountField
-          key={kind}
-          amount={shownAmount(line, commodity, context.units.mass)}
-          commodity={commodity}
-          onChange={(amount) => correct({ amount })}
-        />
-        {line.lot && commodity && <StateFields lot={line.lot} commodity={commodity} correct={correct} />}
+        {all && (
+          <>
+            <KindPicker
+              value={kind ?? ""}
+              candidates={likely === undefined ? candidates : [likely, ...candidates]}
+              context={context}
+              onPick={(picked) => correct({ commodity: picked })}
+            />
+            <AmountField
+              key={kind}
+              amount={shownAmount(line, commodity, context.units.mass)}
+              commodity={commodity}
+              onChange={(amount) => correct({ amount })}
+            />
+            {line.lot && commodity && <StateFields lot={line.lot} commodity={commodity} correct={correct} />}
+          </>
+        )}
         {line.kind === "lot" && waits(line) && (
           <button type="button" onClick={() => correct({})}>
             {say("line.right")}

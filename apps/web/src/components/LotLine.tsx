@@ -10,6 +10,16 @@ export interface LineChanges {
   readonly onAsRead: (key: string) => void;
 }
 
+/** Which fields of a line are open: none, what answers its questions, or all. */
+type Fields = "none" | "answers" | "all";
+
+/** What is open of a line until it is answered. Where all that is asked is which kind was meant, the kinds alone; they are as good as taken already. */
+function answersTo(line: ReadLine): Fields {
+  if (!waits(line)) return "none";
+  const which = line.item.questions.every(({ ask }) => ask === "which commodity");
+  return line.kind === "lot" && which ? "answers" : "all";
+}
+
 interface LotLineProps extends LineChanges {
   readonly line: ReadLine;
   /** Its number among lines of the same words, where there are several. */
@@ -21,7 +31,7 @@ interface LotLineProps extends LineChanges {
 export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, onAsRead }: LotLineProps) {
   const say = useWords();
   const id = useId();
-  const [open, setOpen] = useState(() => waits(line));
+  const [opened, setOpened] = useState<Fields>(() => answersTo(line));
   const typed = shortText(line.item.typed);
   const read = line.lot ? lotLine(context, line.lot) : say("line.notUnderstood");
   const named = nth === undefined ? typed : say("line.nth", { typed, nth, read });
@@ -31,7 +41,9 @@ export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, on
     ({ ask }) => ask === "too many lots" || (ask === "how old" && line.kind === "question"),
   );
   const asked = waits(line);
-  const shown = (open || asked) && !leftOut && !inWords;
+  const fields = leftOut || inWords ? "none" : opened === "none" ? answersTo(line) : opened;
+  const shown = fields !== "none";
+  const all = fields === "all";
   const className = ["line", leftOut && "left-out", asked && "asked", shown && "open"]
     .filter(Boolean)
     .join(" ");
@@ -51,15 +63,15 @@ export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, on
             {say("line.undo")}
           </button>
         )}
-        {!leftOut && !inWords && !asked && (
+        {!leftOut && !inWords && !(asked && all) && (
           <button
             type="button"
-            aria-expanded={shown}
+            aria-expanded={all}
             aria-controls={id}
-            aria-label={say(shown ? "line.doneNamed" : "line.changeNamed", { typed: named })}
-            onClick={() => setOpen(!open)}
+            aria-label={say(all ? "line.doneNamed" : "line.changeNamed", { typed: named })}
+            onClick={() => setOpened(all ? "none" : "all")}
           >
-            {say(shown ? "line.done" : "line.change")}
+            {say(all ? "line.done" : "line.change")}
           </button>
         )}
       </div>
@@ -69,6 +81,7 @@ export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, on
           <LineFields
             line={line}
             context={context}
+            all={all}
             correct={(correction) => onCorrect(line.key, correction)}
           />
         )}
