@@ -53,28 +53,14 @@ export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, on
         <p className="typed">{typed}</p> <ReadAs line={line} context={context} />
         {asked && <Questions line={line} context={context} />}
       </div>
-      <div className="line-buttons">
-        {line.correction && (
-          <button
-            type="button"
-            aria-label={say("line.undoNamed", { typed: named })}
-            onClick={() => onAsRead(line.key)}
-          >
-            {say("line.undo")}
-          </button>
-        )}
-        {!leftOut && !inWords && !(asked && all) && (
-          <button
-            type="button"
-            aria-expanded={all}
-            aria-controls={id}
-            aria-label={say(all ? "line.doneNamed" : "line.changeNamed", { typed: named })}
-            onClick={() => setOpened(all ? "none" : "all")}
-          >
-            {say(all ? "line.done" : "line.change")}
-          </button>
-        )}
-      </div>
+      <LineButtons
+        named={named}
+        controls={id}
+        all={all}
+        fixed={leftOut || inWords || answersTo(line) === "all"}
+        onAsRead={line.correction && (() => onAsRead(line.key))}
+        onToggle={() => setOpened(all ? "none" : "all")}
+      />
       <Note line={line} context={context} />
       <div id={id} className="line-fields" hidden={!shown}>
         {shown && (
@@ -89,6 +75,42 @@ export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, on
     </div>
   );
 });
+
+interface LineButtonsProps {
+  /** What was typed, told apart from other lines of the same words. */
+  readonly named: string;
+  /** Id of the fields. */
+  readonly controls: string;
+  readonly all: boolean;
+  /** Nothing can be opened or closed: left out, to be answered in words, or still to be answered. */
+  readonly fixed: boolean;
+  readonly onAsRead: (() => void) | undefined;
+  readonly onToggle: () => void;
+}
+
+function LineButtons({ named, controls, all, fixed, onAsRead, onToggle }: LineButtonsProps) {
+  const say = useWords();
+  return (
+    <div className="line-buttons">
+      {onAsRead && (
+        <button type="button" aria-label={say("line.undoNamed", { typed: named })} onClick={onAsRead}>
+          {say("line.undo")}
+        </button>
+      )}
+      {!fixed && (
+        <button
+          type="button"
+          aria-expanded={all}
+          aria-controls={controls}
+          aria-label={say(all ? "line.doneNamed" : "line.changeNamed", { typed: named })}
+          onClick={onToggle}
+        >
+          {say(all ? "line.done" : "line.change")}
+        </button>
+      )}
+    </div>
+  );
+}
 
 type LineProps = Pick<LotLineProps, "line" | "context">;
 
