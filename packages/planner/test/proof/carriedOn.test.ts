@@ -1,23 +1,52 @@
 import type { Highs } from "highs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { HappenedError } from "../../src/problem/inputError.js";
+import type { Kitchen } from "../../src/problem/kitchen.js";
 import { bindProblem, type Problem } from "../../src/problem/problem.js";
 import { boundOf } from "../../src/proof/boundOf.js";
 import { loadSolver, provePlan } from "../../src/proof/index.js";
 import { presentProgrammes } from "../../src/search/candidates.js";
 import { prepare } from "../../src/search/prepare.js";
-import { begin, later } from "../carryOn/support.js";
+import { type Begun, begin, later } from "../carryOn/support.js";
 import { bestOfAll, countChoices, everyDivision, everyProgramme } from "../cases/exhaustive.js";
 import { randomRequest, type Size } from "../cases/randomRequest.js";
 
-/** Invented plans carried on by a day or two; every other lot was left alone, whatever had been planned. */
-function carriedOn(seed: number, size: Size) {
+type Account = (begun: Begun, seed: number) => object;
+
+/** Every other lot was left alone, whatever had been planned. */
+const leftAlone: Account = ({ plan }, seed) => {
+  const left = plan.lots.map(({ lot }) => lot).filter((_, index) => (seed + index) % 2 === 0);
+  return { lots: [...new Set(left)].map((lot) => ({ lot, eaten: "none" })) };
+};
+
+/** The same, and each was seen good, of another ripeness, cut, moved or wrapped anew, one in turn or two. */
+const seenOtherwise: Account = ({ request, plan }, seed) => {
+  const { kitchen, catalogue } = request as Begun["request"] & { readonly kitchen: Kitchen };
+  const wraps = ["none", ...kitchen.wraps];
+  const lots = plan.lots.map(({ id, commodity, form }, index) => {
+    const turn = seed + 3 * index;
+    const place = kitchen.places[turn % kitchen.places.length]!;
+    const ripens = form === "whole" && catalogue.commodities.get(commodity)!.ripening !== undefined;
+    const changes = [
+      { seenGood: true },
+      ripens ? { ripeness: [0.4, 1, 1.5][turn % 3] } : { seenGood: true },
+      form === "whole" ? { cut: plan.from } : { hoursOut: 0.5 },
+      { place: place.id, since: plan.from },
+      { wrap: wraps[turn % wraps.length] },
+    ];
+    const second = changes[(turn + 2) % 5]!;
+    const both = turn % 2 === 0 ? second : {};
+    return { lot: id, eaten: "none", done: [], ...both, ...changes[turn % 5]! };
+  });
+  return { lots };
+};
+
+/** Invented plans carried on by a day or two, as an account has it. */
+function carriedOn(seed: number, size: Size, account: Account = leftAlone) {
   const request = randomRequest(seed, size);
   const begun = begin(request);
-  const left = begun.plan.lots.map(({ lot }) => lot).filter((_, index) => (seed + index) % 2 === 0);
-  const untouched = [...new Set(left)].map((lot) => ({ lot, eaten: "none" }));
   const days = 1 + (seed % 2);
-  const after = later(begun, days, { lots: untouched }, { days: 5 });
+  const after = later(begun, days, account(begun, seed), { days: 5 });
   const problem = bindProblem({
     ...request,
     haul: after.haul,
@@ -42,13 +71,20 @@ const waysOf = (problem: Problem, parted: boolean) =>
 const fold = 4;
 
 /** The first invented plans that, carried on, have something left and few enough choices to judge them all. */
-function tractable(size: Size, parted: boolean, mostChoices: number, count: number, from: number) {
+function tractable(
+  size: Size,
+  parted: boolean,
+  mostChoices: number,
+  count: number,
+  from: number,
+  account: Account = leftAlone,
+) {
   const found: ({ seed: number } & ReturnType<typeof carriedOn>)[] = [];
   const choices = (problem: Problem) => countChoices(waysOf(problem, parted), problem.vents.length);
   for (let seed = from; found.length < count; seed++) {
     if (choices(bindProblem(randomRequest(seed, size))) > fold * mostChoices) continue;
     try {
-      const carried = carriedOn(seed, size);
+      const carried = carriedOn(seed, size, account);
       if (choices(carried.problem) <= mostChoices) found.push({ seed, ...carried });
     } catch (error) {
       // Everything was eaten: nothing is left to plan.
@@ -69,6 +105,16 @@ const groups = [
 
     divided: true,
     cases: tractable(parted, true, 300, 30, 30_000),
+  },
+  {
+    name: "lots kept whole, seen good, of another ripeness, cut, moved or wrapped anew",
+    divided: false,
+    cases: tractable(whole, false, 700, 30, 40_000, seenOtherwise),
+  },
+  {
+    name: "lots that may be parted, seen good, of another ripeness, cut, moved or wrapped anew",
+    divided: true,
+    cases: tractable(parted, true, 300, 15, 50_000, seenOtherwise),
   },
 ];
 
