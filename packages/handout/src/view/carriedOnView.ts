@@ -164,7 +164,7 @@ function begunWords(naming: Naming, change: LotChange): string[] {
     return [speaker.say("carryOn.takenAsCut", { name: speaker.capital(name), date })];
   }
   const begun = naming.told.begun.includes(change.lot ?? "");
-  return begun ? [speaker.say("carryOn.begun", { name })] : [];
+  return begun ? [speaker.say("carryOn.begun", { name, title: speaker.capital(name) })] : [];
 }
 
 function throwAwayLines(naming: Naming, lots: readonly LotChange[]): string[] {

@@ -26,7 +26,11 @@ function spoken(context: HandoutContext, values: FindingValues): Record<string, 
   const { kinds, places, ...rest } = values;
   const joined = Object.entries(rest).map(([name, value]) => [
     name,
-    Array.isArray(value) ? value.map(String).join(", ") : named(context, value as string | number),
+    Array.isArray(value)
+      ? value.map(String).join(", ")
+      : name === "lot" || name === "name"
+        ? named(context, value as string | number)
+        : value,
   ]);
   return {
     ...Object.fromEntries(joined),

@@ -1,4 +1,5 @@
 import type { Plan, PlannedLot } from "../problem/plan.js";
+import { breaksApart } from "../rules/cutOpen.js";
 import type { Evaluation } from "../search/evaluate.js";
 import type { Prepared } from "../search/prepare.js";
 import type { CarriedOn, LotChange } from "./carriedOn.js";
@@ -106,14 +107,14 @@ function ventChanges({ problem }: Prepared, { choice }: Evaluation): CarriedOn["
   });
 }
 
-/** Lots in pieces of several portions of which a piece has been begun: nobody said that it is cut, and the plan takes it for whole. */
+/** Lots in pieces of several portions of which a piece has been begun, but for those that come apart by hand: nobody said that it is cut, and the plan takes it for whole. */
 function begun({ previous, now, remaining }: Carrying, plan: Plan): string[] {
   return now.lotOfPart.flatMap((id, part) => {
     const planned = previous.plan.lots[part]!;
     const lot = previous.problem.lots.find((one) => one.lot.id === planned.lot)!;
     const whole = now.haul.lots.find((one) => one.id === id)?.form === "whole";
     const kept = plan.lots.some((one) => one.lot === id && !isPast(one));
-    return kept && whole && remaining[part]!.portions % lot.splitUnit !== 0 ? [id!] : [];
+    return kept && whole && !breaksApart(lot) && remaining[part]!.portions % lot.splitUnit !== 0 ? [id!] : [];
   });
 }
 

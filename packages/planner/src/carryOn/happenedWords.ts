@@ -94,7 +94,7 @@ export const leftBeginning = /^(?:quedan|queda|there are still|there is still)\s
 export const isWords = /\s*\b(?:is|are|was|were|have become|has become|está|están|estan|esta)?\s*$/u;
 
 export const everything =
-  /^(?:all(?: of)?|(?:the )?rest of|everything|todo|todos|todas|toda|(?:el )?resto del?)\s+/u;
+  /^(?:all(?: of)?|(?:the )?rest of|everything|todo|todos|todas|toda|(?:el )?resto del?):?\s+/u;
 export const nothingOf = /^(?:none of|no|nothing of|nada de|ningun[oa]?)\s+/u;
 export const shares: readonly (readonly [number, RegExp])[] = [
   [0.5, /^(?:a |the )?(?:half(?: of)?(?: a)?|(?:la )?mitad del?|medi[oa])\s+/u],

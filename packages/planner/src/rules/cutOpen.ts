@@ -18,7 +18,8 @@ export interface CutOpen {
 
 /** Pieces of these are broken off, not cut (common practice, no source): cloves and stalks. */
 const brokenOff = new Set(["clove", "stalk"]);
-const breaksApart = ({ commodity }: BoundLot): boolean =>
+/** Whether a piece of a lot comes apart by hand, so that what is left of it is whole. */
+export const breaksApart = ({ commodity }: BoundLot): boolean =>
   commodity.household.units.some(({ name }) => brokenOff.has(name));
 
 /**

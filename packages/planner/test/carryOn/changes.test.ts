@@ -58,4 +58,12 @@ describe("what became of each lot", () => {
     const [change] = later(begun, 0).changes;
     expect(change).toMatchObject({ change: "throw away", to: [] });
   });
+
+  it("is not that it was cut where cloves or stalks were broken off, as of a cabbage it is", () => {
+    const begun = begin(
+      request(["garlic", "celery", "cabbage"].map((kind) => lot(kind, 900, { pieces: 1 }))),
+    );
+    const eaten = ["garlic", "celery", "cabbage"].map((kind) => ({ lot: kind, eaten: { portions: 1 } }));
+    expect(later(begun, 1, { lots: eaten }).begun).toEqual(["cabbage"]);
+  });
 });

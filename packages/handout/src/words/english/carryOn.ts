@@ -25,7 +25,7 @@ export const carryOnWords = {
   "carryOn.takenAsCut":
     "{name}: some has been eaten, and no day of cutting was told. It is taken as cut on {date} and kept covered in the refrigerator since. If it was cut on another day, or lay elsewhere, say so, for example: “cut the melon yesterday”.",
   "carryOn.begun":
-    "{name}: some has been eaten, so what is left is cut. Cover it, keep it in the refrigerator, and tell the day it was cut: “cut the {name} yesterday”. Until then it is taken for whole.",
+    "{title}: some has been eaten, so what is left is cut. Cover it, keep it in the refrigerator, and tell the day it was cut: “cut the {name} yesterday”. Until then it is taken for whole.",
   "carryOn.onDay": "{date} ({portions})",
   "carryOn.noDay": "on no day",
   "carryOn.setting.open": "open",
@@ -60,6 +60,6 @@ export const carryOnWords = {
   "carryOn.because.ripens there": "It gets ripe sooner there.",
   "carryOn.because.eats better there": "It eats better from there.",
   "carryOn.because.better for the rest": "The rest is the better for it: worth {grams} of waste.",
-  "carryOn.because.others to eat": "On those days there is {names} to eat.",
+  "carryOn.because.others to eat": "On those days these are to be eaten: {names}.",
   "carryOn.because.others gone": "There is more or less of the rest to eat than planned.",
 } as const satisfies Messages;
