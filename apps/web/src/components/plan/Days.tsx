@@ -13,13 +13,15 @@ interface DaysProps {
   readonly many: boolean;
   /** What is eaten over several days once it is cut. */
   readonly cutOpen: readonly string[];
+  /** How many days have passed. */
+  readonly passedDays: number;
   /** The days before the first of these. */
   readonly passed: ReactNode;
 }
 
 /** The days in a line: what is moved and what is eaten on each. Today is marked; what has passed is dimmed and says so. */
 export const Days = memo(function Days(props: DaysProps) {
-  const { heading, eating, moves, wishes, today, many, cutOpen, passed } = props;
+  const { heading, eating, moves, wishes, today, many, cutOpen, passedDays, passed } = props;
   const say = useWords();
   // What is moved only if it is ripe before the day on which it is eaten up has no day of its own.
   const dated = moves.filter(({ when }) => when !== "if ripe before");
@@ -33,7 +35,7 @@ export const Days = memo(function Days(props: DaysProps) {
     <section className="words day-line" aria-labelledby="days-heading">
       <h3 id="days-heading">{heading}</h3>
       {many && <p className="soft">{say("day.portions")}</p>}
-      <ol className="days" style={{ "--a-row": daysInRow(days.length) } as CSSProperties}>
+      <ol className="days" style={{ "--a-row": daysInRow(days.length + passedDays) } as CSSProperties}>
         {passed}
         {days.map((day) => (
           <Day key={day.date} day={day} moves={movesOn(day.date)} today={today} many={many} />

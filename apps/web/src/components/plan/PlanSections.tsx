@@ -1,4 +1,5 @@
 import { type HandoutContext, type PlanParts, proofLines } from "@keepwright/handout";
+import { daysBetween } from "@keepwright/quantities";
 import { memo, type ReactNode, useMemo } from "react";
 import { useDesk } from "../../behaviour/desk.js";
 import { useNarrow } from "../../behaviour/useNarrow.js";
@@ -151,6 +152,7 @@ const DayLine = memo(function DayLine({ parts, past, lots, context }: DayLinePro
       wishes={wishes}
       today={today}
       many={many}
+      passedDays={past ? daysBetween(past.from, today) : 0}
       cutOpen={many ? parts.shortCutOpen() : eating.cutOpen}
       passed={past && <PassedDays past={past} on={today} context={context} />}
     />
