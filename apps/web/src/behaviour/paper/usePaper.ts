@@ -41,7 +41,8 @@ export function usePaper(): Paper {
     };
     own.onerror = ({ message }) => {
       end();
-      setState({ number, kind: "wrong", message: message ?? "" });
+      // A worker whose own script cannot be had tells nothing.
+      setState(message ? { number, kind: "wrong", message } : { number, kind: "unreachable" });
     };
     setState({ kind: "working" });
     own.postMessage({ number, asked, files: addresses() } satisfies PaperQuestion);
