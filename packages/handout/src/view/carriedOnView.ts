@@ -167,12 +167,23 @@ function begunWords(naming: Naming, change: LotChange): string[] {
   return begun ? [speaker.say("carryOn.begun", { name, title: speaker.capital(name) })] : [];
 }
 
+/** Kinds of which some is thrown away and some is kept: it must be clear which. */
+function twofoldKinds({ told }: Naming, away: readonly LotChange[]): string[] {
+  const cut = new Set(told.haul.lots.filter(({ form }) => form === "cut").map(({ id }) => id));
+  const kept = told.changes.filter(({ lot, change }) => change !== "throw away" && cut.has(lot ?? ""));
+  const kinds = away.map(({ commodity }) => commodity);
+  return [...new Set(kinds)].filter((kind) => kept.some(({ commodity }) => commodity === kind));
+}
+
 function throwAwayLines(naming: Naming, lots: readonly LotChange[]): string[] {
   const { speaker } = naming.context;
   if (lots.length === 0) return [];
   const names = speaker.list(lots.map((change) => nameOf(naming, change)));
   return [
     speaker.say("caution.safe-time-past", { names }),
+    ...twofoldKinds(naming, lots).map((kind) =>
+      speaker.say("carryOn.whichIsMeant", { name: kindName(naming.context, kind) }),
+    ),
     ...lots.flatMap((change) => begunWords(naming, change)),
   ];
 }

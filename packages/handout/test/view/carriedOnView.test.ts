@@ -126,4 +126,18 @@ describe("a plan carried on, in words", () => {
     expect(text.match(/^THROW AWAY/gm)).toHaveLength(1);
     expect(text.indexOf("THROW AWAY")).toBeLessThan(text.indexOf("TAKE CARE"));
   });
+
+  it("says which is to be thrown away where some of the same kind, cut later, is kept", () => {
+    const cut = { form: "cut" as const, grams: 200, tops: false, washed: false, extraDays: 0 };
+    const two = ["first", "second"].map((id) => ({ ...first!, id, lot: id, form: "cut" as const }));
+    const changes = (["throw away", "stays"] as const).map((change, index) => ({
+      ...told(change, []).changes[0]!,
+      lot: two[index]!.id,
+    }));
+    const lots = two.map(({ id, commodity }) => ({ ...cut, id, commodity }));
+    const both = { ...told("stays", []), plan: { ...handMadePlan, lots: two }, haul: { lots }, changes };
+    expect(carriedOnView(context, both).throwAway.join(" ")).toContain("what was cut first is meant");
+    const one = { ...both, changes: changes.slice(0, 1) };
+    expect(carriedOnView(context, one).throwAway.join(" ")).not.toContain("is meant");
+  });
 });

@@ -26,6 +26,8 @@ export const carryOnWords = {
     "{name}: some has been eaten, and no day of cutting was told. It is taken as cut on {date} and kept covered in the refrigerator since. If it was cut on another day, or lay elsewhere, say so, for example: “cut the melon yesterday”.",
   "carryOn.begun":
     "{title}: some has been eaten, so what is left is cut. Cover it, keep it in the refrigerator, and tell the day it was cut: “cut the {name} yesterday”. Until then it is taken for whole.",
+  "carryOn.whichIsMeant":
+    "Of {name}, what was cut first is meant. If you cannot tell which that is, throw all of it away.",
   "carryOn.onDay": "{date} ({portions})",
   "carryOn.noDay": "on no day",
   "carryOn.setting.open": "open",

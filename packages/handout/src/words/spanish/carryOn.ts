@@ -26,6 +26,8 @@ export const carryOnSpanish = {
     "{name}: ya se comió una parte y no dijiste qué día se cortó. Aquí se toma como que se cortó el {date} y que desde entonces está con tapa en el refrigerador. Si no fue así, dilo, por ejemplo: “corté el melón ayer”.",
   "carryOn.begun":
     "{title}: ya se comió una parte, así que lo que queda está en trozos. Tapa y guarda en el refrigerador, y di qué día se cortó: “corté ayer: {name}”. Hasta entonces se toma como una pieza sin cortar.",
+  "carryOn.whichIsMeant":
+    "De {name}: esto vale para lo que se cortó primero. Si no sabes cuál es, tira todo.",
   "carryOn.onDay": "el {date} ({portions})",
   "carryOn.noDay": "ningún día",
   "carryOn.setting.open": "abierta",
