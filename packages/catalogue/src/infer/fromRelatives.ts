@@ -57,7 +57,8 @@ function relativesAt(kind: CommodityFile, { groups }: Stating, degree: number): 
 function allStated(kinds: readonly CommodityFile[], quantity: Quantity): Stating {
   const all = kinds.flatMap((kind) => {
     const found = quantity.read(kind);
-    return found ? [{ ...found, kind }] : [];
+    // Written out: objects made by a spread and added to share no hidden class, and these are read a hundred thousand times.
+    return found ? [{ value: found.value, evidence: found.evidence, kind }] : [];
   });
   return { all, groups: nearnesses.map((_, degree) => grouped(all, degree)) };
 }
