@@ -195,3 +195,22 @@ describe("pages for a class", () => {
     await close();
   });
 });
+
+describe("what was said of a class", () => {
+  it("is there again on coming back, and after a reload; undoing takes it back", async () => {
+    const { page, faults, close } = await visit(browser());
+    await openClass(page);
+    await page.locator("#class-kinds").fill("kale\nfigs");
+    await page.getByRole("link", { name: "Settings" }).click();
+    await page.locator("#words-heading").waitFor();
+    await openClass(page);
+    expect(await page.locator("#class-kinds").inputValue()).toBe("kale\nfigs");
+    await page.reload();
+    await page.locator("#class-kinds").waitFor();
+    await expect.poll(() => page.locator("#class-kinds").inputValue()).toBe("kale\nfigs");
+    await page.getByRole("button", { name: "Undo: what is asked for a class changed" }).click();
+    await expect.poll(() => page.locator("#class-kinds").inputValue()).not.toBe("kale\nfigs");
+    expect(faults).toEqual([]);
+    await close();
+  });
+});

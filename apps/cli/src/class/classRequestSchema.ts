@@ -14,6 +14,11 @@ const audienceSchema = z.strictObject({
   print: z.enum(printSizes).default("ordinary").describe("Large: 18 pt and more"),
   paper: z.enum(paperSizes).optional().describe("Absent: letter with us units, else a4"),
   units: z.enum(unitSystems).default("metric"),
+  region: z
+    .string()
+    .regex(/^([A-Z]{2}|419)$/, "write an ISO 3166 code such as MX, or 419 for Latin America")
+    .optional()
+    .describe("Whose names of kinds, dates and numbers; absent: as usual with the units"),
 });
 
 const seasonSchema = z.strictObject({

@@ -55,14 +55,14 @@ export default function ClassPage() {
   const { answer, working, make } = useClass();
   const form = { ...usualClass(kindsAtHome(desk), today(), desk.tag), ...changed };
   const wrong = answer?.kind === "wrong" && !working;
-  const { language, haul } = desk;
+  const { haul } = desk;
   return (
     <section className={form.large ? "class class-large" : "class"} aria-labelledby="class-heading">
       <h2 id="class-heading">{say("class.title")}</h2>
       <ClassFormView
         form={form}
         onChange={change}
-        onMake={() => make(classRequest(haul.state, language, form))}
+        onMake={() => make(classRequest(haul.state, desk, form))}
         tag={desk.tag}
         wrongBy={wrong ? "class-wrong" : undefined}
       />

@@ -57,7 +57,12 @@ export const withTopic = (
 ): readonly ClassTopic[] => classTopics.filter((one) => (one === topic ? wanted : topics.includes(one)));
 
 /** What is asked of the maker of kits, for the kitchen and the people that are set on the page. */
-export function classRequest(state: PlannerState, language: LanguageKey, form: ClassForm): ClassRequest {
+export function classRequest(
+  state: PlannerState,
+  { language, tag }: { readonly language: LanguageKey; readonly tag: string },
+  form: ClassForm,
+): ClassRequest {
+  const { region: whose } = new Intl.Locale(tag);
   const units = typeof state.units === "string" ? state.units : state.units.mass;
   const items = form.kinds
     .split(/[\n,;]/u)
@@ -67,7 +72,13 @@ export function classRequest(state: PlannerState, language: LanguageKey, form: C
   const print: PrintSize = form.large ? "large" : "ordinary";
   return {
     version: 1,
-    audience: { language, print, paper: units === "us" ? "letter" : "a4", units },
+    audience: {
+      language,
+      print,
+      paper: units === "us" ? "letter" : "a4",
+      units,
+      ...(whose && { region: whose }),
+    },
     ...(form.about === "list" ? { items } : { season: { month, region, kinds: count } }),
     household: {
       kitchen: kitchenOf(state),

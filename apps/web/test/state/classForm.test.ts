@@ -24,23 +24,31 @@ describe("what is said of a class on its screen", () => {
   });
 
   it("asks for the kinds named, or for those in season, never for both", () => {
-    const named = classRequest(state, "en", { ...usual, kinds: " kale, bananas;\n\napples " });
+    const named = classRequest(
+      state,
+      { language: "en", tag: "en-GB" },
+      { ...usual, kinds: " kale, bananas;\n\napples " },
+    );
     expect([named.items, named.season]).toEqual([["kale", "bananas", "apples"], undefined]);
-    const season = classRequest(state, "es", {
-      ...usual,
-      about: "season",
-      month: 1,
-      region: "southern",
-      count: 3,
-      minutes: 25,
-      topics: ["signs"],
-      large: true,
-    });
+    const season = classRequest(
+      state,
+      { language: "es", tag: "es-MX" },
+      {
+        ...usual,
+        about: "season",
+        month: 1,
+        region: "southern",
+        count: 3,
+        minutes: 25,
+        topics: ["signs"],
+        large: true,
+      },
+    );
     expect(season).toMatchObject({
       season: { month: 1, region: "southern", kinds: 3 },
       minutes: 25,
       topics: ["signs"],
-      audience: { language: "es", print: "large" },
+      audience: { language: "es", print: "large", region: "MX" },
     });
     expect(season).not.toHaveProperty("items");
   });

@@ -41,8 +41,8 @@ export function classContext(
   kitchen: Kitchen,
   items: readonly string[],
 ): ClassContext {
-  const { language, units } = request.audience;
-  const spoken = languageFor(language, units);
+  const { language, units, region } = request.audience;
+  const spoken = languageFor(language, units, region);
   const handout = handoutContext(catalogue, { units, language: spoken });
   const places = new Map<string, ReturnType<typeof askedPlaces>>();
   const whole = { form: "whole" } as const;

@@ -27,6 +27,8 @@ export interface ClassAudience {
   readonly print: PrintSize;
   readonly paper: "a4" | "letter";
   readonly units: UnitSystem;
+  /** Whose names of kinds, dates and numbers: ISO 3166 code, or 419 for Latin America; absent: as usual with the units. */
+  readonly region?: string | undefined;
 }
 
 /** Kinds that are harvested in a month. Harvest months in the catalogue are common practice: nothing published was found. */
