@@ -62,7 +62,9 @@ describe("a kitchen described by answering questions", () => {
     // A question takes two touches; a minute holds them easily.
     expect(touches).toBeLessThanOrEqual(24);
     await heading(page, "My kitchen").waitFor();
-    expect(await page.getByRole("link", { name: /How many drawers does it have\? 2 drawers/ }).count()).toBe(1);
+    expect(await page.getByRole("link", { name: /How many drawers does it have\? 2 drawers/ }).count()).toBe(
+      1,
+    );
     expect(
       await page.getByText(/The refrigerator is taken to be at 7.4 °C. Set it to 4.4 °C or less/).count(),
     ).toBe(1);
