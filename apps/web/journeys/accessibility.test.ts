@@ -25,6 +25,8 @@ describe("axe finds nothing wrong", () => {
     async (width, colorScheme) => {
       const { page, close } = await visit(browser(), { viewport: { width, height: 900 }, colorScheme });
       await haulBox(page).fill("2 kg apples\n3 zorbles\n-3 onions\nhalf a cut melon\n3 avocados");
+      // In a narrow window the fifth line is one touch away.
+      if (width === 360) await page.getByText("One below the other, to change").click();
       await page.getByRole("button", { name: "Change 3 avocados", exact: true }).click();
       await page.getByRole("button", { name: "Leave it out" }).last().click();
       await page.getByRole("button", { name: "Change 2 kg apples" }).click();
