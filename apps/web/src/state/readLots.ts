@@ -26,14 +26,19 @@ export interface QuestionLine {
 }
 export type ReadLine = UnderstoodLine | QuestionLine;
 
+/** Cut by the person's correction although its words leave in doubt how old it is: never taken for cut today. */
+const lacksAge = ({ item, lot, correction }: ReadLine): boolean =>
+  lot?.form === "cut" &&
+  correction?.extraDays === undefined &&
+  item.questions.some(({ ask }) => ask === "how old");
+
 /** Whether a line still waits for the person: not understood, or doubtful, and neither answered nor left out. */
 export function waits(line: ReadLine): boolean {
   if (line.correction?.leftOut) return false;
-  return line.kind === "question"
-    ? line.lot === undefined
-    : line.item.questions.length > 0 && !line.correction;
+  if (line.kind === "question") return line.lot === undefined;
+  return line.item.questions.length > 0 && (!line.correction || lacksAge(line));
 }
 
 /** The lots to plan: all that were understood or answered and not left out. */
 export const lotsToPlan = (lines: readonly ReadLine[]): readonly Lot[] =>
-  lines.flatMap((line) => (line.lot && !line.correction?.leftOut ? [line.lot] : []));
+  lines.flatMap((line) => (line.lot && !line.correction?.leftOut && !lacksAge(line) ? [line.lot] : []));

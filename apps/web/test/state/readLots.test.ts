@@ -49,6 +49,23 @@ describe("a correction", () => {
   });
 });
 
+describe("what the person says is cut, of words that leave in doubt how old it is", () => {
+  const typed = "lettuce bought some time ago";
+  const said = (correction: object) => only(read(typed, { [correctionKey(typed, 0)]: correction }));
+  it("is asked about and not planned until its days are told", () => {
+    const cut = said({ form: "cut" });
+    expect([waits(cut), lotsToPlan([cut])]).toEqual([true, []]);
+    const dated = said({ form: "cut", extraDays: 2 });
+    expect(waits(dated)).toBe(false);
+    expect(lotsToPlan([dated])).toMatchObject([{ form: "cut", extraDays: 2 }]);
+  });
+  it("is planned where it stays whole", () => {
+    const whole = said({ form: "whole" });
+    expect(waits(whole)).toBe(false);
+    expect(lotsToPlan([whole])).toHaveLength(1);
+  });
+});
+
 describe("reading with corrections", () => {
   it("keeps a correction with its line while lines are put before it", () => {
     const corrections = { [correctionKey("1 kg carrots", 0)]: { amount: { value: 700, unit: "g" } } };

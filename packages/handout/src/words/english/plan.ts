@@ -8,7 +8,7 @@ export const planWords = {
     "{count, plural, one {For # person eating about {portions} portions of fruit and vegetables a day.} other {For # people, each eating about {portions} portions of fruit and vegetables a day.}}",
   "plan.kitchen": "Kitchen: {kitchen}.",
   "plan.ordinaryKitchen":
-    "No kitchen was given, so this plan is for an ordinary one: {kitchen}. Yours may be warmer, colder or smaller.",
+    "No kitchen was given, so this plan is for {kitchen}. Yours may be warmer, colder or smaller.",
   "plan.away": "Nobody eats at home on {dates}.",
 
   // Headings

@@ -8,7 +8,7 @@ export const planSpanish = {
     "{count, plural, one {Para # persona que come cerca de {portions} porciones de fruta y verdura al día.} other {Para # personas; cada una come cerca de {portions} porciones de fruta y verdura al día.}}",
   "plan.kitchen": "Cocina: {kitchen}.",
   "plan.ordinaryKitchen":
-    "No dijiste cómo es tu cocina. Este plan es para una común: {kitchen}. La tuya puede ser más fría, más caliente o más chica.",
+    "No dijiste cómo es tu cocina. Este plan es para {kitchen}. La tuya puede ser más fría, más caliente o más chica.",
   "plan.away": "Nadie come en casa: {dates}.",
 
   // Encabezados
