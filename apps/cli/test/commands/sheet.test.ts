@@ -93,7 +93,7 @@ describe("keepwright sheet", () => {
     ],
     ["a plan that is missing", ["gone.json"], /“gone\.json”: there is no such file/],
     ["a plan that is spoilt", ["spoilt.json"], /days/],
-    ["a haul that is empty", [" "], /haul: it is empty/],
+    ["a haul that is empty", [" "], /The haul is empty\. Write what came home/],
   ])("refuses %s", (_, words, message) => {
     const spoilt = JSON.stringify({ ...JSON.parse(files["plan.json"]), days: "ten" });
     const { code, err, written } = tried(["sheet", ...words], { ...files, "spoilt.json": spoilt });

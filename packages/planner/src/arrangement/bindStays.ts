@@ -70,7 +70,9 @@ function doneProblems({ form }: BoundLot, { done }: PlacedLot, thing: string): F
 export function stayProblems(problem: Problem, lot: BoundLot, placed: PlacedLot, thing: string): Finding[] {
   const names = [placed.place, ...(placed.later ? [placed.later.place] : [])];
   return [
-    ...names.filter((name) => !placeNamed(problem, name)).map((name) => unknownPlace(problem, thing, name)),
+    ...names
+      .filter((name) => !placeNamed(problem, name))
+      .map((name) => unknownPlace(problem, thing, name, placed.lot)),
     ...laterProblems(problem, lot, placed, thing),
     ...doneProblems(lot, placed, thing),
   ];

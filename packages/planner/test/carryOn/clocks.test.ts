@@ -51,7 +51,7 @@ describe("the clock of cut produce", () => {
     expect(carriedOf(out, "salad").safeTimeUsed).toBeGreaterThan(1);
     expect(partOf(out, "salad").safeUntil).toBe("past");
     expect(partOf(out, "salad").stays[0]!.placeKind).not.toBe("counter");
-    expect(out.changes[0]).toMatchObject({ change: "moves" });
+    expect(out.changes[0]).toMatchObject({ change: "throw away" });
   });
 
   it("begins on the day a whole lot is cut", () => {
