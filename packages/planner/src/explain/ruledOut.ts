@@ -3,6 +3,7 @@ import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { allowedPlaces } from "../rules/cutInRefrigerator.js";
 import { suitableWraps } from "../rules/suitableWraps.js";
+import { hasSafeTime } from "../rules/underControl.js";
 import type { RuledOut } from "./reason.js";
 
 interface Evidence {
@@ -23,8 +24,9 @@ const evidenceOf = (figure: Evidence | undefined): Pick<RuledOut, "evidence"> =>
  * The rule that keeps a wrap from a lot (rules/suitableWraps, where the reasons are). A glass of water is told of only where the catalogue says no: that an
  * apple does not stand in water goes without saying.
  */
-function wrapRule({ form, commodity }: BoundLot, wrap: WrapId): RuledOut[] {
-  if (form.cut) return wrap === "glass of water" ? [] : [{ wrap, rule: "cut uncovered" }];
+function wrapRule(lot: BoundLot, wrap: WrapId): RuledOut[] {
+  const { commodity } = lot;
+  if (hasSafeTime(lot)) return wrap === "glass of water" ? [] : [{ wrap, rule: "cut uncovered" }];
   if (wrap !== "glass of water") return [{ wrap, rule: wrap === "damp towel" ? "keep dry" : "must breathe" }];
   const { standsInWater } = commodity;
   return standsInWater ? [{ wrap, rule: "does not stand in water", ...evidenceOf(standsInWater) }] : [];

@@ -2,10 +2,11 @@ import type { Catalogue, Commodity, WrapId } from "@keepwright/catalogue";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { Kitchen, PlaceKind } from "../problem/kitchen.js";
 import { isAirtight } from "./airtight.js";
+import { hasSafeTime } from "./underControl.js";
 
 /**
  * Hard rule: wraps that can be put around a lot. Only kinds recorded as standing in water get a glass of water, and only
- * while whole; cut produce is covered; what must breathe is not shut in. Least room first. What suits best among these is
+ * while whole; cut produce, and what is sold under the same control, is covered; what must breathe is not shut in. Least room first. What suits best among these is
  * for the physics to find.
  */
 export function suitableWraps(lot: BoundLot, kitchen: Kitchen, wrapsById: Catalogue["wraps"]): WrapId[] {
@@ -15,7 +16,7 @@ export function suitableWraps(lot: BoundLot, kitchen: Kitchen, wrapsById: Catalo
   const wraps = [...atHand].sort((a, b) => room(a) - room(b));
   const damp = takesDamp(lot.commodity);
   const breathes = mustBreathe(lot.commodity);
-  if (!lot.form.cut)
+  if (!hasSafeTime(lot))
     return wraps.filter((wrap) => (damp || wrap !== "damp towel") && !(breathes && isAirtight(wrap)));
   const covers = wraps.filter(isCover);
   return covers.length > 0 ? covers : wraps;

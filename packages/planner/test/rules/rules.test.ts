@@ -90,6 +90,13 @@ describe("cut produce", () => {
     expect(suitableWraps(melon, problem.kitchen, problem.catalogue.wraps)).toEqual(["lidded box"]);
   });
 
+  it("is no more uncovered where it is sold washed and ready to eat, since it has a safe time too", () => {
+    const problem = bound([lot("salad-leaves", 200), lot("romaine", 200)], smallKitchen());
+    const wraps = problem.lots.map((one) => suitableWraps(one, problem.kitchen, problem.catalogue.wraps));
+    expect(wraps[0]).toEqual(["lidded box"]);
+    expect(wraps[1]).toContain("none");
+  });
+
   it("may lie anywhere in a kitchen without one, with a caution", () => {
     const base = smallKitchen();
     const counterOnly = { ...base, refrigerators: [], places: [base.places[2]!], wraps: [] };

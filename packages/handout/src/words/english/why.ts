@@ -62,7 +62,8 @@ export const whyWords = {
   "why.rule.does not stand in water":
     "Not {things}: it takes up little that way (common practice, no source).",
   "why.rule.does not stand in water.sourced": "Not {things}: it takes up little that way. Source: {source}.",
-  "why.rule.cut uncovered": "Not {things}: what is cut is covered well (common practice, no source).",
+  "why.rule.cut uncovered":
+    "Not {things}: what is cut or washed ready to eat is covered well (common practice, no source).",
   "why.rule.must breathe": "Not {things}: it has to breathe (common practice, no source).",
   "why.rule.keep dry": "Not {things}: it is kept dry (common practice, no source).",
   "why.rule.memory": "{citation} (from memory)",

@@ -67,7 +67,7 @@ export const whySpanish = {
   "why.rule.does not stand in water.sourced":
     "Así no: {things}. De ese modo toma poca agua. Fuente: {source}.",
   "why.rule.cut uncovered":
-    "Así no: {things}. Lo que se corta se tapa bien (es costumbre y no tiene fuente).",
+    "Así no: {things}. Lo cortado o lavado para comer se tapa bien (es costumbre y no tiene fuente).",
   "why.rule.must breathe": "Así no: {things}. Tiene que respirar (es costumbre y no tiene fuente).",
   "why.rule.keep dry": "Así no: {things}. Se guarda en seco (es costumbre y no tiene fuente).",
   "why.rule.memory": "{citation} (de memoria)",
