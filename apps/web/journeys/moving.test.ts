@@ -220,6 +220,30 @@ describe("putting a lot elsewhere", () => {
     await close();
   });
 
+  it("from the lists by Enter has the focus where its cost is told; and the box has it when all was taken off", async () => {
+    const { page, faults, close } = await visit(browser());
+    await page.locator(".move-button").nth(2).waitFor({ timeout: 60_000 });
+    await page.locator(".move-button").nth(2).focus();
+    await page.keyboard.press("Enter");
+    const place = page.getByRole("dialog").getByRole("combobox").first();
+    await place.focus();
+    await page.keyboard.press("End");
+    await page.getByRole("button", { name: "See what it costs" }).focus();
+    await page.keyboard.press("Enter");
+    await page.locator(".trial:focus").waitFor({ timeout: 10_000 });
+    await page.getByRole("button", { name: "Put in your own" }).click();
+    await haulBox(page).fill("2 kg apples");
+    await planFor(page, 1);
+    await page.getByRole("button", { name: "Start again" }).focus();
+    await page.keyboard.press("Enter");
+    await page.getByRole("button", { name: "Take it all off" }).focus();
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => document.activeElement?.matches("textarea"));
+    expect(await haulBox(page).inputValue()).toBe("");
+    expect(faults).toEqual([]);
+    await close();
+  });
+
   it.each([
     [768, "es", "light"],
     [1920, "en", "dark"],

@@ -2,6 +2,7 @@ import { lazy, memo, Suspense, useRef } from "react";
 import { useDesk } from "../behaviour/desk.js";
 import { useStable } from "../behaviour/useStable.js";
 import { useTypingClass } from "../behaviour/useTypingClass.js";
+import { afterDialog } from "../components/afterDialog.js";
 import { HaulBox } from "../components/HaulBox.js";
 import { HaulButtons } from "../components/HaulButtons.js";
 import { KitchenChooser } from "../components/kitchen/KitchenChooser.js";
@@ -31,7 +32,7 @@ export function UnpackPage() {
   const asRead = useStable((key: string) => haul.change({ change: "as read", key }));
   const clear = () => {
     haul.clear();
-    box.current?.focus();
+    afterDialog(() => box.current?.focus());
   };
   return (
     <>

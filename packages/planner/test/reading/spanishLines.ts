@@ -47,7 +47,7 @@ export const spanishLines: readonly (readonly [line: string, read: string])[] = 
   ["3 dientes de ajo", "garlic 9 g"],
   ["2 cebollas moradas", "onion 300 g"],
   ["1 manojo de cebollines", "chives 25 g ?"],
-  ["4 cebollitas de cambray", "green-onion 400 g"],
+  ["4 cebollitas de cambray", "green-onion 60 g"],
   ["2 nopales", "nopal 200 g"],
   ["1 jícama", "jicama 659 g"],
   ["3 chayotes", "chayote 609 g"],

@@ -5,6 +5,7 @@ import type { Carried } from "../../behaviour/useCarrying.js";
 import type { Moving } from "../../behaviour/useMoving.js";
 import type { Chosen } from "../../state/chosenArrangement.js";
 import { useWords } from "../../words/words.js";
+import { afterDialog } from "../afterDialog.js";
 
 interface TrialPanelProps {
   readonly moving: Moving;
@@ -20,7 +21,7 @@ export function TrialPanel({ moving, carried, context }: TrialPanelProps) {
   const lot = trial?.parts[0];
   useEffect(() => {
     if (lot === undefined) return;
-    panel.current?.focus({ preventScroll: true });
+    afterDialog(() => panel.current?.focus({ preventScroll: true }));
     // Where it lies when all is decided: it may have been drawn anew elsewhere meanwhile.
     return () => {
       requestAnimationFrame(() =>

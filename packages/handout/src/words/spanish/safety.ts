@@ -11,7 +11,7 @@ export const safetySpanish = {
   "caution.cut-produce":
     "Fruta y verdura cortada: tápala y ponla en el refrigerador antes de dos horas (una hora si hace más de 32 °C o 90 °F).",
   "caution.cut-ready-to-eat":
-    "Melón, sandía, tomate y hojas, ya cortados: guarda a 5 °C (41 °F) o menos. Come a más tardar a los siete días, contando el día en que se cortó, aunque se vea bien.",
+    "Melón, sandía, jitomate o tomate y hojas, ya cortados: guarda a 5 °C (41 °F) o menos. Come a más tardar a los siete días, contando el día en que se cortó, aunque se vea bien.",
   "caution.refrigerator-too-warm": "El refrigerador está a más de 4.4 °C (40 °F). Ponlo más frío.",
   "caution.green-potatoes":
     "Papas: corta las partes verdes y los brotes. Tira la papa si está verde por dentro o si amarga.",
