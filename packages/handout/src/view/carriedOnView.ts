@@ -161,7 +161,8 @@ function begunWords(naming: Naming, change: LotChange): string[] {
   const taken = naming.told.takenAsCut.find(({ lot }) => lot === change.lot);
   if (taken) {
     const date = dayWords(speaker, taken.date);
-    return [speaker.say("carryOn.takenAsCut", { name: speaker.capital(name), date })];
+    const key = taken.because === "begun" ? "carryOn.takenAsCut" : "carryOn.cutUndated";
+    return [speaker.say(key, { name: speaker.capital(name), date })];
   }
   const begun = naming.told.begun.includes(change.lot ?? "");
   return begun ? [speaker.say("carryOn.begun", { name, title: speaker.capital(name) })] : [];

@@ -107,7 +107,7 @@ describe("a plan carried on, in words", () => {
             commodity,
           })),
           begun: ids("begun"),
-          takenAsCut: ids("taken as cut").map((id) => ({ lot: id, date: "2026-06-13" })),
+          takenAsCut: ids("taken as cut").map((id) => ({ lot: id, date: "2026-06-13", because: "begun" })),
         };
         const { throwAway, begun, changes, staying, gone } = carriedOnView(context, all);
         const lists = [throwAway, begun, changes, staying, gone].map((lines) =>

@@ -35,6 +35,7 @@ const haul = {
     lot("salad", "romaine", 200, { form: "cut" as const, typed: "cut green leaves" }),
     lot("kale", "kale", 300, { typed: "green kale" }),
     lot("few", "spinach", 85),
+    lot("bananas", "banana", 600),
   ],
 };
 const household = { people: 1, portionsPerPersonPerDay: 1, days: 6, daysAway: [] };
@@ -85,6 +86,7 @@ const situations: Readonly<Record<FindingCode, () => unknown>> = {
   "day not of the calendar": said("kale", { place: "counter", since: "2026-02-31" }),
   "does not ripen": said("kale", { ripeness: "ripe" }),
   "came cut": said("salad", { cut: on }),
+  "cut on which day": said("bananas", { cut: "day not told" }),
   "hours of what is whole": said("apples", { hoursOut: 1 }),
   "warm since when": said("salad", { place: "counter" }),
   "no such wrap": later({ lots: [{ lot: "kale", wrap: "foil" }] }, {}),

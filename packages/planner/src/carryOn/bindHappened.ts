@@ -6,7 +6,7 @@ import { type Finding, HappenedError } from "../problem/inputError.js";
 import type { VentSetting } from "../problem/kitchen.js";
 import { shownValue } from "../problem/schemaFindings.js";
 import { hasSafeTime } from "../rules/underControl.js";
-import type { Happened, HappenedLot } from "./happened.js";
+import { cutUndated, type Happened, type HappenedLot } from "./happened.js";
 import type { Previous } from "./previous.js";
 
 /** Something that happened, with the parts of the plan it happened to and its days counted from the plan's first. */
@@ -20,6 +20,8 @@ export interface BoundHappening {
   readonly place?: number;
   readonly sinceDay?: number;
   readonly cutDay?: number;
+  /** Nobody says on which day it was cut: taken for the plan's first, the earliest it can have been. */
+  readonly cutUndated?: true;
 }
 
 export interface BoundHappened {
@@ -141,6 +143,28 @@ function stateFindings(
   return findings;
 }
 
+/** Cut on a day that is not told, where it lay out of the refrigerator on one it may have been: there every hour counts, so it is asked. */
+function cutWarm(
+  { plan, problem }: Previous,
+  on: string,
+  said: HappenedLot,
+  parts: readonly number[],
+): Finding[] {
+  const until = daysBetween(plan.from, on);
+  const stays = parts.flatMap((part) => plan.lots[part]!.stays).filter(({ fromDay }) => fromDay < until);
+  const cold = ({ place: id }: { readonly place: string }) =>
+    problem.places.some(({ place, cold }) => cold && place.id === id);
+  if (until <= 0 || stays.every(cold)) return [];
+  return [
+    {
+      thing: thingOf(said.lot),
+      value: "it is cut and lay out of the refrigerator by the plan; on which day it was cut is not told",
+      remedy: `Say the day, from ${plan.from} to ${on}, as in: cut the melon today, or: cut the melon yesterday.`,
+      ...told("cut on which day", { lot: shownValue(said.lot), from: plan.from, on }),
+    },
+  ];
+}
+
 const isFinding = (one: unknown): one is Finding => typeof one === "object" && !Array.isArray(one);
 
 function bindLot(
@@ -161,8 +185,10 @@ function bindLot(
   const place = said.place === undefined ? undefined : placeNamed(previous.problem, said.place);
   if (said.place !== undefined && !place)
     findings.push(unknownPlace(previous.problem, thing, said.place, said.lot));
+  const undated = said.cut === cutUndated;
+  if (undated && findings.length === 0) findings.push(...cutWarm(previous, on, said, parts));
   const days = (["since", "cut"] as const).map((field) => {
-    const date = said[field];
+    const date = said[field] === cutUndated ? previous.plan.from : said[field];
     const day = date === undefined ? undefined : dayOf(previous, on, date, said.lot, field);
     if (typeof day !== "object") return day;
     findings.push(day);
@@ -170,9 +196,10 @@ function bindLot(
   });
   if (findings.length > 0) return findings;
   return {
-    said,
+    said: undated ? { ...said, cut: previous.plan.from } : said,
     thing,
     parts,
+    ...(undated && { cutUndated: true }),
     ...(place && { place: place.index }),
     ...(days[0] !== undefined && { sinceDay: days[0] }),
     ...(days[1] !== undefined && { cutDay: days[1] }),

@@ -42,7 +42,8 @@ function safeTime(carried: CarriedPart, cutDay: number | undefined): number {
   const { stayStarts } = past.outcomes[part]!;
   const hours = said.reduce((sum, one) => sum + (one.said.hoursOut ?? 0), 0);
   const out = usedOutOfRefrigerator(previous.problem, hours);
-  if (cutDay === undefined)
+  // What had a safe time before it was cut keeps that: cutting it begins no new one.
+  if (cutDay === undefined || hasSafeTime(lot))
     return (hasSafeTime(lot) ? out : 0) + safeTimeUsed(previous.problem, lot, programme, stayStarts, day);
   const cut = { ...lot, form: { ...lot.form, cut: true } };
   const used = (until: number) => safeTimeUsed(previous.problem, cut, programme, stayStarts, until);

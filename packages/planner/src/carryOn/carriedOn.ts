@@ -91,8 +91,12 @@ export const carriedOnSchema = z.strictObject({
   vents: z.array(ventChangeSchema).describe("Vents that are turned"),
   begun: lots.describe("Whole pieces of which some has been eaten, so that the rest is cut: see the caution"),
   takenAsCut: z
-    .array(z.strictObject({ lot: z.string(), date }))
+    .array(
+      z.strictObject({ lot: z.string(), date, because: z.enum(["begun", "day not told"]).default("begun") }),
+    )
     .default([])
-    .describe("Melons that were begun, with the day from which they are taken as cut since none was told"),
+    .describe(
+      "Melons that were begun, and what is said to be cut without a day, each with the day from which it is taken as cut since none was told",
+    ),
 });
 export type CarriedOn = z.infer<typeof carriedOnSchema>;

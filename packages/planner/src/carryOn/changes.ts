@@ -118,13 +118,16 @@ function begun({ previous, now, remaining }: Carrying, plan: Plan): string[] {
   });
 }
 
-/** Melons that were begun, with the day they are taken to be cut. */
+/** What was begun, or cut on a day that is not told, with the day it is taken to be cut. */
 const takenAsCut = ({ bound, now }: Carrying): CarriedOn["takenAsCut"] =>
-  bound.takenAsCut.map((part) => ({
-    lot: now.lotOfPart[part]!,
-    date: bound.happenings.find(({ parts, cutDay }) => parts.includes(part) && cutDay !== undefined)!.said
-      .cut!,
-  }));
+  bound.takenAsCut.flatMap((part) => {
+    const lot = now.lotOfPart[part];
+    const { said, cutUndated } = bound.happenings.findLast(
+      ({ parts, cutDay }) => parts.includes(part) && cutDay !== undefined,
+    )!;
+    const because = cutUndated ? "day not told" : "begun";
+    return lot === undefined ? [] : [{ lot, date: said.cut!, because } as const];
+  });
 
 /** What changed against the earlier plan, and why, lot by lot in the order of the earlier plan, then what came home. */
 export function changesOf(

@@ -19,6 +19,9 @@ const amountSchema = z.union([
 ]);
 export type HappenedAmount = z.infer<typeof amountSchema>;
 
+/** It was cut, and nobody says on which day. */
+export const cutUndated = "day not told";
+
 const happenedLotSchema = z.strictObject({
   lot: z.string().min(1).max(2000).describe("A lot by its id, by what was typed for it, or by its kind"),
   eaten: amountSchema
@@ -32,7 +35,10 @@ const happenedLotSchema = z.strictObject({
     .optional()
     .describe("As it is seen to be"),
   seenGood: z.boolean().optional().describe("Looked at, and still good"),
-  cut: date.optional().describe("The day it was cut"),
+  cut: z
+    .union([date, z.literal(cutUndated)])
+    .optional()
+    .describe("The day it was cut; where it is not told, it is taken as cut on the plan's first day"),
   place: place.optional().describe("Where it lies now, where that is not where the plan had it"),
   wrap: z.enum(wrapIds).optional().describe("What is around it now; as it was when left out"),
   since: date.optional().describe("Since when it lies so; when left out: never moved, or today"),

@@ -6,7 +6,7 @@ import { readHaul } from "../reading/readHaul.js";
 import type { UnderstoodLot } from "../reading/reading.js";
 import type { HappenedContext, ReadAccount } from "./accountRead.js";
 import { clearDayAtEnd, dayAtEnd, unclearDay } from "./dayTold.js";
-import type { HappenedAmount } from "./happened.js";
+import { cutUndated, type HappenedAmount } from "./happened.js";
 import * as words from "./happenedWords.js";
 import { Unreadable } from "./unreadable.js";
 
@@ -244,7 +244,7 @@ function readLine(context: HappenedContext, line: string, into: ReadAccount): vo
   else if (said === "left out") into.lots.push(...leftOut(context, line.replace(found[1], "")));
   else if (said === "cut") {
     const { rest, date } = clearDayAtEnd(context.on, phrase);
-    into.lots.push(...namesOf(context, rest).map((lot) => ({ lot, cut: date ?? context.on })));
+    into.lots.push(...namesOf(context, rest).map((lot) => ({ lot, cut: date ?? cutUndated })));
   } else if (said === "ate none")
     into.lots.push(...namesOf(context, phrase).map((lot) => ({ lot, eaten: "none" })));
   else {

@@ -44,7 +44,7 @@ function cutOf(previous: Previous, bound: BoundHappened, part: number, day: numb
 }
 
 /**
- * What happened, with the last piece of every melon that was begun taken as cut, unless the day of it is told: nobody can begin a melon without cutting it, and its safe time
+ * What happened, with what was taken as cut on a day that nobody told: what is said to be cut without one, on the plan's first; and the last piece of every melon that was begun taken as cut, unless the day of it is told: nobody can begin a melon without cutting it, and its safe time
  * runs from then. The plan said to put it in the refrigerator at once, and what is not said went as the plan said.
  */
 export function withBegunCut(
@@ -60,6 +60,12 @@ export function withBegunCut(
     const melon = lot.commodity.organ === "melon" && !lot.form.cut && !told;
     return melon && portions > 0 && portions < lot.splitUnit ? [part] : [];
   });
+  // What is said to be cut without a day, unless another line tells one behind it.
+  const undated = previous.choice.parts.flatMap((_, part) =>
+    bound.happenings.findLast(({ parts, cutDay }) => parts.includes(part) && cutDay !== undefined)?.cutUndated
+      ? [part]
+      : [],
+  );
   const cuts = takenAsCut.map((part) => cutOf(previous, bound, part, day));
-  return { ...bound, happenings: [...bound.happenings, ...cuts], takenAsCut };
+  return { ...bound, happenings: [...bound.happenings, ...cuts], takenAsCut: [...takenAsCut, ...undated] };
 }

@@ -19,6 +19,7 @@ export const findingCodes = [
   "day not of the calendar",
   "does not ripen",
   "came cut",
+  "cut on which day",
   "hours of what is whole",
   "warm since when",
   "no such wrap",

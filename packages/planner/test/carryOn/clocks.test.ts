@@ -82,13 +82,13 @@ describe("the clock of cut produce", () => {
     );
     const { from } = melon.plan;
     const said = later(melon, 3, { lots: [{ lot: "cantaloupe", eaten: { portions: 2 } }] });
-    expect(said.takenAsCut).toEqual([{ lot: "cantaloupe", date: from }]);
+    expect(said.takenAsCut).toEqual([{ lot: "cantaloupe", date: from, because: "begun" }]);
     expect(said.begun).toEqual([]);
     expect(partOf(said, "cantaloupe")).toMatchObject({ form: "cut", safeUntil: addDays(from, 6) });
     expect(faultsOf(melon, said)).toEqual([]);
     const [first, second] = melon.plan.lots.find((part) => part.lot === "cantaloupe")!.eatOn;
     const planned = later(melon, second!.day);
-    expect(planned.takenAsCut).toEqual([{ lot: "cantaloupe", date: first!.date }]);
+    expect(planned.takenAsCut).toEqual([{ lot: "cantaloupe", date: first!.date, because: "begun" }]);
     expect(partOf(planned, "cantaloupe").safeUntil).toBe(addDays(first!.date, 6));
     expect(faultsOf(melon, planned)).toEqual([]);
     const next = later(again(melon, planned), 0, { lots: [{ lot: "cantaloupe", seenGood: true }] });

@@ -24,6 +24,8 @@ export const carryOnWords = {
   "carryOn.gone": "{name}: {reason}.",
   "carryOn.takenAsCut":
     "{name}: some has been eaten, and no day of cutting was told. It is taken as cut on {date} and kept covered in the refrigerator since. If it was cut on another day, or lay elsewhere, say so, for example: “cut the melon yesterday”.",
+  "carryOn.cutUndated":
+    "{name}: cut, and on which day was not told. It is taken as cut on {date}, the earliest it can have been. If it was cut later, say so, for example: “cut the melon yesterday”.",
   "carryOn.begun":
     "{title}: some has been eaten, so what is left is cut. Cover it, keep it in the refrigerator, and tell the day it was cut: “cut the {name} yesterday”. Until then it is taken for whole.",
   "carryOn.whichIsMeant":

@@ -38,6 +38,8 @@ export const findingWords = {
   "finding.does not ripen":
     "{lot}: it does not ripen once picked. Take out how ripe it is; where it was looked at, say that it is still good.",
   "finding.came cut": "{lot}: it came cut. Take out that it was cut: its safe time runs already.",
+  "finding.cut on which day":
+    "{lot}: it is cut and lay out of the refrigerator by the plan; on which day it was cut is not told. Say the day, from {from} to {on}, as in: cut the melon today, or: cut the melon yesterday.",
   "finding.hours of what is whole":
     "{lot}: hours out of the refrigerator count for cut produce only. Say on which day it was cut, or take the hours out.",
   "finding.warm since when":

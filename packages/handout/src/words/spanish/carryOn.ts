@@ -24,6 +24,8 @@ export const carryOnSpanish = {
   "carryOn.gone": "{name}: {reason}.",
   "carryOn.takenAsCut":
     "{name}: ya se comió una parte y no dijiste qué día se cortó. Aquí se toma como que se cortó el {date} y que desde entonces está con tapa en el refrigerador. Si no fue así, dilo, por ejemplo: “corté el melón ayer”.",
+  "carryOn.cutUndated":
+    "{name}: está en trozos y no dijiste qué día se cortó. Aquí se toma como que se cortó el {date}, lo más temprano que pudo ser. Si fue después, dilo, por ejemplo: “corté el melón ayer”.",
   "carryOn.begun":
     "{title}: ya se comió una parte, así que lo que queda está en trozos. Tapa y guarda en el refrigerador, y di qué día se cortó: “corté ayer: {name}”. Hasta entonces se toma como una pieza sin cortar.",
   "carryOn.whichIsMeant":

@@ -36,6 +36,8 @@ export const findingSpanish = {
   "finding.does not ripen":
     "{lot}: ya no madura después de la cosecha. Quita si está maduro; si lo viste, di que sigue bien.",
   "finding.came cut": "{lot}: ya llegó en trozos. Quita que se cortó: su tiempo seguro ya corre.",
+  "finding.cut on which day":
+    "{lot}: está en trozos y, según el plan, estuvo fuera del refrigerador; no dice qué día se cortó. Di el día, del {from} al {on}, por ejemplo: corté el melón hoy, o: corté el melón ayer.",
   "finding.hours of what is whole":
     "{lot}: las horas fuera del refrigerador solo cuentan para lo que está en trozos. Di qué día se cortó, o quita las horas.",
   "finding.warm since when":
