@@ -8,6 +8,7 @@ export type Said =
   | "threw out"
   | "gave away"
   | "came home"
+  | "found"
   | "moved"
   | "cut"
   | "left out"
@@ -42,6 +43,7 @@ export const beginnings: readonly (readonly [Said, RegExp])[] = [
   ],
   ["gave away", begins("gave away|gave|given away|regal[eé]|regalamos")],
   ["came home", begins("bought|brought home|brought|got|picked|compr[eé]|compramos|traje|trajimos")],
+  ["found", begins("found|encontr[eé]|encontramos")],
   [
     "moved",
     begins("moved|put|mov[ií]|movimos|puse|pusimos|pas[eé]|pasamos|guard[eé]|guardamos|met[ií]|metimos"),
@@ -51,7 +53,7 @@ export const beginnings: readonly (readonly [Said, RegExp])[] = [
 
 /** Where a new thing begins within a line: “ate 2 apples and threw out the spinach”. */
 export const nextThing =
-  /(?:\s*[;\n]\s*|\s*,\s+(?:and\s+|y\s+)?|\s+(?:and|y)\s+)(?=(?:i\s+|we\s+)?(?:ate|threw|gave|bought|moved|cut|cooked|froze|used|left|did not eat|didn['’]t eat|com[ií]mos|com[ií]|tir[eé]|tiramos|compr[eé]|compramos|regal[eé]|regalamos|mov[ií]|cort[eé]|us[eé]|usamos|cocin[eé]|congel[eé]|dej[eé])(?=\s|$))/u;
+  /(?:\s*[;\n]\s*|\s*,\s+(?:and\s+|y\s+)?|\s+(?:and|y)\s+)(?=(?:i\s+|we\s+)?(?:ate|threw|gave|bought|found|moved|cut|cooked|froze|used|left|did not eat|didn['’]t eat|com[ií]mos|com[ií]|tir[eé]|tiramos|compr[eé]|compramos|encontr[eé]|regal[eé]|regalamos|mov[ií]|cort[eé]|us[eé]|usamos|cocin[eé]|congel[eé]|dej[eé])(?=\s|$))/u;
 
 /** How a line ends that says how ripe a lot is. */
 export const ripenessEndings: readonly (readonly [RipenessWord, RegExp])[] = [

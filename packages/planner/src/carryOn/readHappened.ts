@@ -1,59 +1,16 @@
 import { folded } from "@keepwright/catalogue";
-import { type FindingCode, told } from "../problem/findingCode.js";
+import { told } from "../problem/findingCode.js";
 import { type Finding, HappenedError } from "../problem/inputError.js";
 import { shownValue } from "../problem/schemaFindings.js";
-import { readHaul } from "../reading/readHaul.js";
-import type { UnderstoodLot } from "../reading/reading.js";
+import { byWords, examples, kindInPlan, understood } from "./accountKinds.js";
 import type { HappenedContext, ReadAccount } from "./accountRead.js";
+import { cameHome } from "./cameHome.js";
 import { clearDayAtEnd, dayAtEnd, unclearDay } from "./dayTold.js";
 import { cutUndated, type HappenedAmount } from "./happened.js";
 import * as words from "./happenedWords.js";
 import { Unreadable } from "./unreadable.js";
 
-const examples =
-  "Write lines such as: ate 2 apples; threw out the spinach; avocados ripe; bought 1 lb peas; moved the kale to the shelf.";
-
-const notKnown = (code: FindingCode, phrase: string, why: string): Unreadable =>
-  new Unreadable(code, `${shownValue(phrase)} ${why}`, examples, { phrase: shownValue(phrase) });
-
 const bare = (text: string): string => text.replace(words.articles, "").trim();
-
-function understood({ catalogue, on }: HappenedContext, phrase: string): UnderstoodLot[] {
-  const { items } = readHaul(phrase, catalogue, on);
-  const lots = items.filter((item): item is UnderstoodLot => item.kind === "lot");
-  if (items.some(({ questions }) => questions.some(({ ask }) => ask === "how old"))) throw unclearDay(phrase);
-  if (lots.length === 0)
-    throw notKnown("account kind not known", phrase, "names no kind of produce that is known");
-  // No part of a line is passed over: what stands beside a kind that is known counts too.
-  const other = items.find((item) => item.kind !== "lot");
-  if (other) throw notKnown("account words not understood", other.typed, "is not understood");
-  for (const { questions } of lots) {
-    const strange = questions.find(({ ask }) => ask === "what is this");
-    if (strange && "word" in strange)
-      throw notKnown("account words not understood", strange.word, "is not understood");
-  }
-  return lots;
-}
-
-/** The kind of the plan that an item names: its own, or the only one it may be. */
-function kindInPlan({ catalogue, lots }: HappenedContext, { lot, questions, typed }: UnderstoodLot): string {
-  const kinds = new Set(lots.map(({ commodity }) => commodity));
-  if (kinds.has(lot.commodity)) return lot.commodity;
-  const others = questions.flatMap((one) => (one.ask === "which commodity" ? one.candidates : []));
-  const [only, second] = [...new Set(others.filter((one) => kinds.has(one)))];
-  if (only !== undefined && second === undefined) return only;
-  const names = [...kinds].map((id) => catalogue.commodities.get(id)?.names.en.many ?? id);
-  throw new Unreadable(
-    "account kind not in plan",
-    `${shownValue(typed)} is not in the plan`,
-    `Name one of: ${names.join(", ")}; or write what came home as “bought …”.`,
-    { phrase: shownValue(typed), kinds: [...kinds] },
-  );
-}
-
-const byWords = ({ lots }: HappenedContext, phrase: string): string | undefined =>
-  lots.find(({ id, typed }) => id === phrase || (typed !== undefined && folded(typed) === folded(phrase)))
-    ?.id;
 
 /** Lots named in a phrase, each with its amount: all of it where none is told. */
 function amountsOf(context: HappenedContext, phrase: string): { lot: string; amount: HappenedAmount }[] {
@@ -237,9 +194,8 @@ function readLine(context: HappenedContext, line: string, into: ReadAccount): vo
   }
   const [said] = found;
   const phrase = line.replace(found[1], "").replace(/\s+(?:out|away)$/u, "");
-  if (said === "came home") {
-    into.cameHome.push(...understood(context, phrase).map(({ lot, typed }) => ({ ...lot, typed })));
-  } else if (said === "moved") into.lots.push(...movedLots(context, phrase));
+  if (said === "came home" || said === "found") into.cameHome.push(...cameHome(context, phrase, said));
+  else if (said === "moved") into.lots.push(...movedLots(context, phrase));
   else if (said === "left lying") into.lots.push(...leftLying(context, phrase));
   else if (said === "left out") into.lots.push(...leftOut(context, line.replace(found[1], "")));
   else if (said === "cut") {

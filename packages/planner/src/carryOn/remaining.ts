@@ -1,6 +1,7 @@
 import type { BoundLot } from "../problem/bindHaul.js";
 import { told } from "../problem/findingCode.js";
 import { type Finding, HappenedError } from "../problem/inputError.js";
+import { hasSafeTime } from "../rules/underControl.js";
 import type { BoundHappened, BoundHappening } from "./bindHappened.js";
 import type { HappenedAmount } from "./happened.js";
 import type { Previous } from "./previous.js";
@@ -95,6 +96,10 @@ function take(amount: HappenedAmount, from: readonly Counting[], way: WayGone, t
   return [];
 }
 
+/** Whether any of it has a safe time or would have one once cut: as newly come home it would begin anew. */
+const mayBeCut = (of: readonly Counting[]): boolean =>
+  of.some(({ lot }) => hasSafeTime(lot) || lot.produce.timeTemperatureControl);
+
 /** Leaves an amount of the parts: what is eaten last stays. */
 function leave(amount: HappenedAmount, of: readonly Counting[], thing: string): Finding[] {
   const grams = gramsOf(amount, of, thing);
@@ -103,6 +108,10 @@ function leave(amount: HappenedAmount, of: readonly Counting[], thing: string): 
   if (Number.isFinite(grams) && grams > there * (1 + roundedUp) + 1) {
     const value = `${Math.round(grams)} g left, and there were ${Math.round(there)} g`;
     const values = { lot: nameIn(thing), grams: Math.round(grams), there: Math.round(there) };
+    if (mayBeCut(of)) {
+      const remedy = "Correct the amount; of what else there is say when it was cut.";
+      return [{ thing, value, remedy, ...told("more cut left than there was", values) }];
+    }
     const remedy = "Correct the amount, or write what came home since as come home.";
     return [{ thing, value, remedy, ...told("more left than there was", values) }];
   }

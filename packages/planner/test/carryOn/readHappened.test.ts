@@ -15,6 +15,7 @@ const context = {
     { id: "lot-4", commodity: "kale", typed: "a bunch of kale" },
     { id: "lot-5", commodity: "cantaloupe", typed: "a melon" },
     { id: "lot-6", commodity: "tomato", typed: "6 tomatoes" },
+    { id: "lot-7", commodity: "salad-leaves", typed: "a bag of salad" },
   ],
   places: ordinaryKitchens.ordinary.places.map((place) =>
     place.id === "left-drawer" ? { ...place, also: ["Cajón izquierdo"] } : place,
@@ -120,8 +121,26 @@ describe("readHappened", () => {
     expect(followed).toBe(false);
   });
 
+  it.each<[string, number]>([
+    ["bought 200 g cut watermelon today", 0],
+    ["bought 200 g watermelon cut 2 days ago", 2],
+    ["bought 200 g melon cut yesterday", 1],
+    ["found 200 g melon cut 3 days ago", 3],
+    ["compré 200 g de melón cortado hoy", 0],
+    ["encontré 200 g de melón cortado hace 3 días", 3],
+    ["bought a bag of salad leaves today", 0],
+    ["bought 1 lb peas", 0],
+  ])("takes what came home as old as it is told to be: “%s”", (text, extraDays) => {
+    expect(read(text).cameHome).toMatchObject([{ extraDays }]);
+  });
+
   it.each<[string, RegExp]>([
     ["ate 2 pears", /"2 pears" is not in the plan.*apple.*bought/],
+    ["200 g watermelon left", /^(?!.*bought).*"200 g watermelon" is not in the plan.*when it was cut/],
+    ["bought 200 g cut watermelon", /how old "200 g cut watermelon" is.*cut 2 days ago/],
+    ["bought 200 g watermelon", /how old "200 g watermelon" is/],
+    ["compré 200 g de sandía en trozos", /how old "200 g de sandía en trozos" is/],
+    ["bought a bag of salad leaves", /how old .*salad leaves/],
     ["ate some kale", /tells no amount.*half of the kale/],
     ["moved the kale to the loft", /names no place.*shelf/],
     ["the dog barked", /not understood|names no kind/],
@@ -156,6 +175,12 @@ describe("readHappened", () => {
     ["ate 2 wibbly apples", /"wibbly" is not understood/],
   ])("says why “%s” cannot be read, and what would work", (text, message) => {
     expect(() => read(text)).toThrow(message);
+  });
+
+  it("asks how old leaves are that were found, though the plan has none", () => {
+    const found = (text: string) => () => readHappened(text, { ...context, lots: [] });
+    expect(found("found 100 g salad leaves")).toThrow(/how old "100 g salad leaves" is/);
+    expect(found("bought 100 g salad leaves")).not.toThrow();
   });
 
   it("reads any text, or names each line it cannot read", () => {

@@ -11,6 +11,10 @@ export const findingWords = {
     "{line}: {phrase} names no kind of produce that is known. Write lines such as: ate 2 apples; threw out the spinach; avocados ripe; bought 1 lb peas; moved the kale to the shelf.",
   "finding.account kind not in plan":
     "{line}: {phrase} is not in the plan. Name one of: {kinds}; or write what came home as “bought …”.",
+  "finding.account cut kind not in plan":
+    "{line}: {phrase} is not in the plan. Name one of: {kinds}; or, where some of it is left after all, say when it was cut, for example: found 200 g melon cut 3 days ago.",
+  "finding.account without age":
+    "{line}: it is not told how old {phrase} is, and its safe time runs. Say when it was cut, for example: bought 200 g melon cut today; or: bought 200 g melon cut 2 days ago. What is left of what was here before is as old as that.",
   "finding.account without amount":
     "{line}: {phrase} tells no amount. Say how much, for example: ate 200 g kale, or: half of the kale.",
   "finding.account of a day to come":
@@ -57,6 +61,8 @@ export const findingWords = {
     "{lot}: {grams} g given away, and there were {there} g. Correct the amount; write “all” for all of it.",
   "finding.more left than there was":
     "{lot}: {grams} g left, and there were {there} g. Correct the amount, or write what came home since as “bought …”.",
+  "finding.more cut left than there was":
+    "{lot}: {grams} g left, and there were {there} g. Correct the amount. If there is more besides, say when it was cut, for example: bought 200 g melon cut today.",
   "finding.eaten by the plan":
     "{lot}: something is told of it, yet by the plan all of it is eaten by now. Say how much is left (“200 g of {name} left”), or that it is eaten (“ate all the {name}”).",
   "finding.today not of the calendar":

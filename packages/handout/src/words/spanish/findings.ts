@@ -10,6 +10,10 @@ export const findingSpanish = {
     "{line}: en {phrase} no hay ninguna fruta ni verdura conocida. Escribe así: comimos 2 manzanas; tiré la espinaca; aguacates maduros; compré 500 g de chícharos; puse la espinaca en el refrigerador.",
   "finding.account kind not in plan":
     "{line}: {phrase} no está en el plan. Pon uno de estos: {kinds}; o escribe la compra nueva así: “compré …”.",
+  "finding.account cut kind not in plan":
+    "{line}: {phrase} no está en el plan. Pon uno de estos: {kinds}; o, si al final quedó algo, di cuándo se cortó, por ejemplo: encontré 200 g de melón cortado hace 3 días.",
+  "finding.account without age":
+    "{line}: no dice cuántos días tiene {phrase}, y su tiempo seguro corre. Di cuándo se cortó, por ejemplo: compré 200 g de melón cortado hoy; o: compré 200 g de melón cortado hace 2 días. Lo que quedó de antes tiene los días de entonces.",
   "finding.account without amount":
     "{line}: {phrase} no dice cuánto. Di cuánto, por ejemplo: comimos 200 g de espinaca, o: la mitad de la espinaca.",
   "finding.account of a day to come":
@@ -55,6 +59,8 @@ export const findingSpanish = {
     "{lot}: se regalaron {grams} g, pero había {there} g. Corrige la cantidad; si fue todo, escribe “todo”.",
   "finding.more left than there was":
     "{lot}: quedan {grams} g, pero había {there} g. Corrige la cantidad, o escribe la compra nueva así: “compré …”.",
+  "finding.more cut left than there was":
+    "{lot}: quedan {grams} g, pero había {there} g. Corrige la cantidad. Si además hay otro, di cuándo se cortó, por ejemplo: compré 200 g de melón cortado hoy.",
   "finding.eaten by the plan":
     "{lot}: se dice algo de esto, pero según el plan ya se comió todo. Di cuánto queda (“quedan 200 g de {name}”), o que se comió (“comimos todo: {name}”).",
   "finding.today not of the calendar":
