@@ -59,6 +59,23 @@ describe("a list of Saturday opened on Monday", () => {
     await close();
   });
 
+  it("is judged as it lies then, without ranges of what is carried over", async () => {
+    const { page, faults, close } = await visit(browser(), phone);
+    await listOfSaturday(page);
+    await daysLater(page, 2);
+    await passed(page).nth(1).waitFor({ timeout: 90_000 });
+    await page.getByRole("link", { name: "As I have it" }).click();
+    await page.getByRole("button", { name: "All in the refrigerator" }).click();
+    const told = page.locator(".beside-told");
+    await told.filter({ hasText: /\d/ }).waitFor({ timeout: 90_000 });
+    await page.locator(".beside[aria-busy=false] .one-move").waitFor();
+    expect(await page.locator(".beside [role=alert]").count()).toBe(0);
+    expect(await page.locator(".beside").textContent()).not.toContain("carried over");
+    await picture(page, "mine-days-later-360-en");
+    expect(faults).toEqual([]);
+    await close();
+  });
+
   it("takes what is added then for come home then, and tells apart what was only written anew", async () => {
     const { page, faults, close } = await visit(browser());
     await listOfSaturday(page);

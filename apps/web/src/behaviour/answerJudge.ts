@@ -6,7 +6,7 @@ import {
   type JudgementAsked,
   type JudgeRequest,
 } from "./judgeMessages.js";
-import { plannerRequest, rangeDraws } from "./plannerRequest.js";
+import { canBeDrawn, plannerRequest, rangeDraws } from "./plannerRequest.js";
 
 /**
  * Makes an answerer of questions about how things lie and what would help. It remembers the plan that the last judgement stood beside, so that
@@ -45,7 +45,11 @@ export function judgeAnswerer(): (request: JudgeRequest, answer: (answer: JudgeA
         return;
       }
       answer({ number, kind: "one move", oneMove: oneMove() });
-      answer({ number, kind: "draws", draws: draws(rangeDraws) });
+      answer(
+        canBeDrawn(request)
+          ? { number, kind: "draws", draws: draws(rangeDraws) }
+          : { number, kind: "enough" },
+      );
     } catch (error) {
       answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });
     }

@@ -47,11 +47,11 @@ export type JudgeAnswer = { readonly number: number } & (
   | { readonly kind: "judgement"; readonly judgement: Judgement }
   /** Undefined where no move helps. */
   | { readonly kind: "one move"; readonly oneMove: OneMove | undefined }
-  /** Last of a judgement. */
+  /** Last of a judgement that can be drawn. */
   | { readonly kind: "draws"; readonly draws: BesideDraws }
   /** Comes again and again; the last one has tried all that there is to try. */
   | { readonly kind: "improving"; readonly improving: Improving }
-  /** Last of a judgement that was wanted alone. */
+  /** Last of a judgement that was wanted alone, or that cannot be drawn. */
   | { readonly kind: "enough" }
   | { readonly kind: "reasons"; readonly reasons: readonly LotReason[] }
   | { readonly kind: "problem"; readonly message: string }

@@ -13,8 +13,10 @@ export interface MadeJudgement {
   /** The one move that helps most; undefined where none does, and until `looked`. */
   readonly oneMove: OneMove | undefined;
   readonly looked: boolean;
-  /** How far the waste may go; comes last. */
+  /** How far the waste may go; comes last, and not where it cannot be drawn. */
   readonly draws: BesideDraws | undefined;
+  /** Whether nothing more comes. */
+  readonly whole: boolean;
 }
 
 export type JudgementState = Asking<MadeJudgement>;
@@ -39,20 +41,23 @@ export function afterJudgeAnswer(
     case "judgement": {
       if (asked.kind !== "judge") return before;
       const { judgement } = answer;
-      const next = { asked, judgement, number, oneMove: undefined, looked: false, draws: undefined };
-      return { made: next, problem: undefined, working: false };
+      const later = { oneMove: undefined, looked: false, draws: undefined, whole: false };
+      return { made: { asked, judgement, number, ...later }, problem: undefined, working: false };
     }
     case "one move":
       return made?.number === number
         ? { ...before, made: { ...made, oneMove: answer.oneMove, looked: true } }
         : before;
     case "draws":
-      return made?.number === number ? { ...before, made: { ...made, draws: answer.draws } } : before;
+      return made?.number === number
+        ? { ...before, made: { ...made, draws: answer.draws, whole: true } }
+        : before;
+    case "enough":
+      return made?.number === number ? { ...before, made: { ...made, whole: true } } : before;
     case "problem":
       return { made, problem: answer.message, working: false };
     case "improving":
     case "reasons":
-    case "enough":
       return before;
   }
 }

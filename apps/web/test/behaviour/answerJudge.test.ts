@@ -9,6 +9,7 @@ import {
 } from "@keepwright/planner";
 import { describe, expect, it } from "vitest";
 import { judgeAnswerer } from "../../src/behaviour/answerJudge.js";
+import { carriedPlan } from "../../src/behaviour/carriedPlan.js";
 import type { JudgeAnswer, JudgeAsked } from "../../src/behaviour/judgeMessages.js";
 import { readLines } from "../../src/state/readLines.js";
 import { lotsToPlan } from "../../src/state/readLots.js";
@@ -87,6 +88,27 @@ describe("the answers to how things lie", () => {
     ]);
     expect(answers.map(({ kind }) => kind)).toEqual(["problem", "judgement", "one move", "draws"]);
     expect(answers[0]).toMatchObject({ message: expect.stringContaining("nowhere") });
+  });
+});
+
+describe("the answers to how things lie days later", () => {
+  const carried = carriedPlan(asked, plan, { on: "2026-06-15", cameHome: [], uneaten: [], unmoved: [] })!;
+  const lots = carried.asked.lots.map(({ id }) => ({
+    lot: id,
+    place: counter,
+    wrap: "none" as const,
+    done: [],
+  }));
+  const arrangement: Arrangement = { version: 1, lots, vents: [] };
+
+  it("are the judgement and the move without ranges, since what is carried over cannot be drawn", () => {
+    const question = { ...carried.asked, kind: "judge" as const, arrangement, plan: carried.plan };
+    const answers = answersTo([question]);
+    expect(answers.map(({ kind }) => kind)).toEqual(["judgement", "one move", "enough"]);
+    const [judgement, move] = answers;
+    if (judgement?.kind !== "judgement" || move?.kind !== "one move") throw new Error("Other answers came.");
+    expect(judgement.judgement.difference.total).toBeGreaterThan(0);
+    expect(move.oneMove).toBeDefined();
   });
 });
 

@@ -15,12 +15,12 @@ interface BesidePanelProps {
   readonly onMove: (made: MadeJudgement) => void;
 }
 
-/** What it costs beside the plan: told once, politely, whenever it has changed and its ranges are known. */
+/** What it costs beside the plan: told once, politely, whenever it has changed and all of it is known. */
 export function BesidePanel({ state, said, context, onMove }: BesidePanelProps) {
   const say = useWords();
   const { made, problem, working } = state;
   const view = useMemo(() => made && besideView(context, made.judgement, made.draws), [context, made]);
-  const told = made?.draws && view ? view.told : "";
+  const told = made?.whole && view ? view.told : "";
   return (
     <section className="beside" aria-labelledby="beside-heading" aria-busy={working}>
       <h3 id="beside-heading">{say("mine.beside")}</h3>
