@@ -1,4 +1,3 @@
-import type { Catalogue } from "./catalogue.js";
 import { folded, stemKey } from "./find/fold.js";
 import {
   confident,
@@ -9,7 +8,7 @@ import {
   sameWords,
   scores,
 } from "./find/match.js";
-import { nameIndex } from "./find/nameIndex.js";
+import { type Named, nameIndex } from "./find/nameIndex.js";
 
 export { confident, type MatchedBy } from "./find/match.js";
 
@@ -54,7 +53,7 @@ function withoutFalseConfidence(candidates: Candidate[]): Candidate[] {
  * accents, its words in any order, and with slips in the spelling. Empty when nothing is near. At most one candidate
  * reaches `confident`; when none does, ask. Never throws, whatever the text.
  */
-export function findKinds(catalogue: Catalogue, text: string, most = 12): Candidate[] {
+export function findKinds(catalogue: Named, text: string, most = 12): Candidate[] {
   if (text.length > longestQuery) return [];
   const query = folded(text);
   if (query === "") return [];
@@ -66,7 +65,7 @@ export function findKinds(catalogue: Catalogue, text: string, most = 12): Candid
 }
 
 /** The one kind a text surely names, or undefined when there is none or more than one. */
-export function findKind(catalogue: Catalogue, text: string): Candidate | undefined {
+export function findKind(catalogue: Named, text: string): Candidate | undefined {
   const [first] = findKinds(catalogue, text, 1);
   return first && first.score >= confident ? first : undefined;
 }

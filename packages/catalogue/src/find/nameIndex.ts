@@ -1,4 +1,5 @@
-import type { Catalogue } from "../catalogue.js";
+import type { NameGroup } from "../groups.js";
+import type { KindNames } from "../kindNames.js";
 import { folded, stem } from "./fold.js";
 import { namesOf } from "./names.js";
 
@@ -17,6 +18,12 @@ export interface IndexedName {
   readonly usual?: string;
 }
 
+/** Kinds by their names, and words for several of them: a catalogue, or names that are there before it. */
+export interface Named {
+  readonly commodities: ReadonlyMap<string, KindNames>;
+  readonly groups: readonly NameGroup[];
+}
+
 /** Names of a catalogue by their folded form and by their stems. */
 export interface NameIndex {
   readonly names: readonly IndexedName[];
@@ -26,7 +33,7 @@ export interface NameIndex {
   readonly longestName: number;
 }
 
-function collectNames(catalogue: Catalogue): IndexedName[] {
+function collectNames(catalogue: Named): IndexedName[] {
   const byFolded = new Map<string, { name: string; kinds: Set<string>; usual: string | undefined }>();
   const add = (name: string, kinds: readonly string[], usual?: string) => {
     const key = folded(name);
@@ -61,7 +68,7 @@ function collectNames(catalogue: Catalogue): IndexedName[] {
     });
 }
 
-function build(catalogue: Catalogue): NameIndex {
+function build(catalogue: Named): NameIndex {
   const names = collectNames(catalogue);
   const byKey = new Map<string, IndexedName[]>();
   for (const name of names) byKey.set(name.key, [...(byKey.get(name.key) ?? []), name]);
@@ -73,10 +80,10 @@ function build(catalogue: Catalogue): NameIndex {
   };
 }
 
-const built = new WeakMap<Catalogue, NameIndex>();
+const built = new WeakMap<Named, NameIndex>();
 
 /** The index of a catalogue's names, built once for each catalogue. */
-export function nameIndex(catalogue: Catalogue): NameIndex {
+export function nameIndex(catalogue: Named): NameIndex {
   const known = built.get(catalogue);
   if (known) return known;
   const fresh = build(catalogue);

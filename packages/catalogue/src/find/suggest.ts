@@ -1,7 +1,9 @@
+import { findKinds } from "../find.js";
 import type { NameGroup } from "../groups.js";
 import type { KindNames } from "../kindNames.js";
 import { slips, slipsForgiven } from "./distance.js";
 import { folded, wordsOf } from "./fold.js";
+import type { Named } from "./nameIndex.js";
 
 /** A kind that what was typed so far may become, and the name by which it was found. */
 export interface Suggestion {
@@ -100,6 +102,25 @@ function rankOf(typed: string, words: readonly string[], name: KnownName): numbe
 /** Longer texts are no name of anything; they are not searched. */
 const longestTyped = 60;
 
+const noGroups: readonly NameGroup[] = [];
+const sought = new WeakMap<Names, Named>();
+
+/** Whole names within a few slips, the first letter too, as the reader of a haul finds them; not what is only a part of a name. */
+function misspeltWhole(
+  kinds: Names,
+  groups: readonly NameGroup[],
+  typed: string,
+  most: number,
+): readonly Suggestion[] {
+  const before = sought.get(kinds);
+  const named = before?.groups === groups ? before : { commodities: kinds, groups };
+  sought.set(kinds, named);
+  return findKinds(named, typed)
+    .filter(({ by }) => by === "spelling")
+    .slice(0, most)
+    .map(({ id, name }) => ({ id, name }));
+}
+
 export interface SuggestOptions {
   /** The language in use; names of the other are found as well. */
   readonly language?: "en" | "es";
@@ -110,12 +131,12 @@ export interface SuggestOptions {
 
 /**
  * Kinds whose names begin with what is typed so far, best first, each once: by any name in English or Spanish, with or without accents, by
- * any word of it, and with slips in the spelling. Needs names only, no figures. Never throws, whatever the text; empty when nothing is near.
+ * any word of it, and with slips in the spelling. Where nothing begins so, whole names with slips anywhere, as a haul is read. Needs names only, no figures. Never throws, whatever the text; empty when nothing is near.
  */
 export function suggestKinds(
   kinds: Names,
   text: string,
-  { language = "en", most = 6, groups = [] }: SuggestOptions = {},
+  { language = "en", most = 6, groups = noGroups }: SuggestOptions = {},
 ): readonly Suggestion[] {
   const typed = folded(text.slice(0, longestTyped + 1));
   if (typed === "" || typed.length > longestTyped) return [];
@@ -134,6 +155,7 @@ export function suggestKinds(
     for (const id of group.kinds)
       if (kinds.has(id)) offer(id, group.word, ranks.group - (id === group.usual ? 0.5 : 0));
   }
+  if (best.size === 0) return misspeltWhole(kinds, groups, typed, most);
   return [...best.values()]
     .sort(
       (one, other) =>

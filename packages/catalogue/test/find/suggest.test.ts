@@ -87,6 +87,20 @@ describe("any name, with slips", () => {
     expect(first(text)).toBe(id);
   });
 
+  it.each([
+    ["sanahoria", "carrot"],
+    ["xitomate", "tomato"],
+    ["hitomate", "tomato"],
+    ["gitomate", "tomato"],
+    ["kebolla", "onion"],
+  ])(
+    "%j, whose first letter is wrong, leads to %s, with words for several kinds at hand or not",
+    (text, id) => {
+      expect(first(text)).toBe(id);
+      expect(suggestKinds(kindNames(), text, { groups: catalogue().groups })[0]?.id).toBe(id);
+    },
+  );
+
   it("every name of every kind, in both languages, finds its kind when it is typed out", () => {
     const missed = [...kindNames().values()].flatMap((kind) =>
       namesOf(kind).filter((name) => !suggestKinds(kindNames(), name).some(({ id }) => id === kind.id)),
