@@ -70,6 +70,7 @@ const situations: Readonly<Record<FindingCode, () => unknown>> = {
   "account line not understood": read("kale sings"),
   "account words not understood": read("ate 2 wibbly apples"),
   "account kind not known": read("ate the dog"),
+  "account which kind": read("bought 2 plátanos"),
   "account kind not in plan": read("ate 2 pears"),
   "account cut kind not in plan": read("200 g watermelon left"),
   "account without age": read("bought 200 g cut watermelon"),

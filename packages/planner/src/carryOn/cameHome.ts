@@ -19,7 +19,7 @@ export function cameHome(
   how: "came home" | "found",
 ): Omit<Lot, "id">[] {
   const { catalogue, lots } = context;
-  return understood(context, phrase).map(({ lot, typed }) => {
+  return understood(context, phrase, "what came home").map(({ lot, typed }) => {
     const known = how === "found" || lots.some(({ commodity }) => commodity === lot.commodity);
     const aged = lot.form === "cut" || (known && limited(catalogue, lot.commodity).asSold);
     if (aged && !tellsDay(typed))

@@ -3,6 +3,7 @@ export const findingCodes = [
   "account line not understood",
   "account words not understood",
   "account kind not known",
+  "account which kind",
   "account kind not in plan",
   "account cut kind not in plan",
   "account without age",

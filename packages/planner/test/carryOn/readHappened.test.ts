@@ -177,6 +177,37 @@ describe("readHappened", () => {
     expect(() => read(text)).toThrow(message);
   });
 
+  describe("a word for several kinds", () => {
+    const having = (...kinds: string[]) => ({
+      ...context,
+      lots: kinds.map((commodity, index) => ({ id: `lot-${index + 1}`, commodity })),
+    });
+
+    it.each<[string, string, Record<string, unknown>]>([
+      ["banana", "comí 2 plátanos", { lot: "banana", eaten: { pieces: 2 } }],
+      ["plantain", "comí 2 plátanos", { lot: "plantain", eaten: { pieces: 2 } }],
+      ["salad-leaves", "moved the salad to the shelf", { lot: "salad-leaves", place: "shelf" }],
+      ["romaine", "lettuce still good", { lot: "romaine", seenGood: true }],
+      ["honeydew", "ate half of the melon", { lot: "honeydew", eaten: { share: 0.5 } }],
+    ])("means the only one in the plan (%s): “%s”", (kind, text, expected) => {
+      expect(readHappened(text, having("apple", kind)).lots).toMatchObject([expected]);
+    });
+
+    it("is weighed as the kind that is meant", () => {
+      const eaten = (text: string) => readHappened(text, having("romaine")).lots[0]!.eaten;
+      expect(eaten("ate 2 lettuces")).toEqual(eaten("ate 2 romaine lettuces"));
+    });
+
+    it.each<[string[], string, RegExp]>([
+      [["banana", "plantain"], "comí 2 plátanos", /"plátanos" may be more than one.*bananas, plantains/],
+      [["head-lettuce", "romaine"], "ate the lettuce", /"lettuce" may be more than one/],
+      [["apple"], "comí 2 plátanos", /"2 plátanos" is not in the plan/],
+      [["apple"], "compré 2 plátanos", /"plátanos" may be more than one/],
+    ])("is asked about where more, or none, of %s are in the plan: “%s”", (kinds, text, message) => {
+      expect(() => readHappened(text, having(...kinds))).toThrow(message);
+    });
+  });
+
   it("asks how old leaves are that were found, though the plan has none", () => {
     const found = (text: string) => () => readHappened(text, { ...context, lots: [] });
     expect(found("found 100 g salad leaves")).toThrow(/how old "100 g salad leaves" is/);

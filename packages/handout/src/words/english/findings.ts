@@ -9,6 +9,8 @@ export const findingWords = {
     "{line}: {phrase} is not understood. Write lines such as: ate 2 apples; threw out the spinach; avocados ripe; bought 1 lb peas; moved the kale to the shelf.",
   "finding.account kind not known":
     "{line}: {phrase} names no kind of produce that is known. Write lines such as: ate 2 apples; threw out the spinach; avocados ripe; bought 1 lb peas; moved the kale to the shelf.",
+  "finding.account which kind":
+    "{line}: {phrase} may be more than one kind. Write which one is meant: {kinds}.",
   "finding.account kind not in plan":
     "{line}: {phrase} is not in the plan. Name one of: {kinds}; or write what came home as “bought …”.",
   "finding.account cut kind not in plan":

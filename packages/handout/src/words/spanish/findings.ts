@@ -8,6 +8,7 @@ export const findingSpanish = {
     "{line}: no se entiende {phrase}. Escribe así: comimos 2 manzanas; tiré la espinaca; aguacates maduros; compré 500 g de chícharos; puse la espinaca en el refrigerador.",
   "finding.account kind not known":
     "{line}: en {phrase} no hay ninguna fruta ni verdura conocida. Escribe así: comimos 2 manzanas; tiré la espinaca; aguacates maduros; compré 500 g de chícharos; puse la espinaca en el refrigerador.",
+  "finding.account which kind": "{line}: {phrase} puede ser más de una cosa. Escribe cuál es: {kinds}.",
   "finding.account kind not in plan":
     "{line}: {phrase} no está en el plan. Pon uno de estos: {kinds}; o escribe la compra nueva así: “compré …”.",
   "finding.account cut kind not in plan":
