@@ -83,6 +83,7 @@ const situations: Readonly<Record<FindingCode, () => unknown>> = {
   "account without since": read("left the kale on the counter"),
   "account of what is not so": read("the kale is no longer good"),
   "account of both": read("ate the spinach but not the kale"),
+  "account of its look": read("the kale is limp"),
   "no such lot": said("turnips", { seenGood: true }),
   "lot of several kinds": said("green", { seenGood: true }),
   "day not between": said("kale", { place: "counter", since: "2026-05-01" }),

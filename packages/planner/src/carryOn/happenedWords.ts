@@ -48,12 +48,17 @@ export const beginnings: readonly (readonly [Said, RegExp])[] = [
     "moved",
     begins("moved|put|mov[ií]|movimos|puse|pusimos|pas[eé]|pasamos|guard[eé]|guardamos|met[ií]|metimos"),
   ],
-  ["cut", begins("cut|cut up|cut open|cort[eé]|cortamos")],
+  [
+    "cut",
+    begins(
+      "cut|cut up|cut open|sliced(?: up)?|chopped(?: up)?|diced|halved|quartered|opened(?: up)?|cort[eé]|cortamos|part[ií]|partimos|reban[eé]|rebanamos|piqu[eé]|picamos|abr[ií]|abrimos",
+    ),
+  ],
 ];
 
 /** Where a new thing begins within a line: “ate 2 apples and threw out the spinach”. */
 export const nextThing =
-  /(?:\s*[;\n]\s*|\s*,\s+(?:and\s+|y\s+)?|\s+(?:and|y)\s+)(?=(?:i\s+|we\s+)?(?:ate|threw|gave|bought|found|moved|cut|cooked|froze|used|left|did not eat|didn['’]t eat|com[ií]mos|com[ií]|tir[eé]|tiramos|compr[eé]|compramos|encontr[eé]|regal[eé]|regalamos|mov[ií]|cort[eé]|us[eé]|usamos|cocin[eé]|congel[eé]|dej[eé])(?=\s|$))/u;
+  /(?:\s*[;\n]\s*|\s*,\s+(?:and\s+|y\s+)?|\s+(?:and|y)\s+)(?=(?:i\s+|we\s+)?(?:ate|threw|gave|bought|found|moved|cut|sliced|chopped|opened|cooked|froze|used|left|did not eat|didn['’]t eat|com[ií]mos|com[ií]|tir[eé]|tiramos|compr[eé]|compramos|encontr[eé]|regal[eé]|regalamos|mov[ií]|cort[eé]|part[ií]|reban[eé]|piqu[eé]|abr[ií]|us[eé]|usamos|cocin[eé]|congel[eé]|dej[eé])(?=\s|$))/u;
 
 /** How a line ends that says how ripe a lot is. */
 export const ripenessEndings: readonly (readonly [RipenessWord, RegExp])[] = [
@@ -104,6 +109,17 @@ export const shares: readonly (readonly [number, RegExp])[] = [
   [0.25, /^(?:a |one )?(?:quarter of|(?:un )?cuarto del?)\s+/u],
   [2 / 3, /^(?:two thirds of|dos tercios del?)\s+/u],
 ];
+/** Portions, which are an amount of a plan, at the beginning of a phrase: how many, as digits or a word. */
+export const portions =
+  /^(?:about\s+)?(?:(\d+(?:[.,]\d+)?)|(half a|media)|(one|an?|una?)|(two|dos)|(three|tres)|(four|cuatro)|(five|cinco)|(six|seis))\s+(?:portions?|servings?|porci[oó]n(?:es)?|raci[oó]n(?:es)?)\s+(?:(?:of|de|del)\s+)?(?=\S)/u;
+/** What one of these portions is, by the group that found it; the first is written in digits. */
+export const portionsOfGroup = [Number.NaN, 0.5, 1, 2, 3, 4, 5, 6] as const;
+/** Pieces of what was cut: they may be of any size. */
+export const slices =
+  /(?:^|\s)(?:slices?|wedges?|chunks?|cubes?|rebanadas?|rodajas?|tajadas?|trozos?|trozitos?|pedazos?|gajos?|cubitos?)\s+(?:of|de|del)\s/u;
+/** How a line ends that says that it looks worse than it did, and not whether it is still eaten. */
+export const limpEnding =
+  /\s(?:limp|wilted|wilting|wilty|droopy|floppy|shrivel+ed|wrinkl(?:y|ed)|soggy|marchit[oa]s?|aguad[oa]s?|arrugad[oa]s?|lacias?|lacios?|mustias?|mustios?)\s*(?:now|already|ya)?$/u;
 export const vague = /\b(?:some|a few|a bit|a little|several|most|algun[oa]s?|algo|un poco|varios|varias)\b/u;
 export const articles = /^(?:(?:the|a|an|my|our|el|la|los|las|mis?|nuestr[oa]s?|de|del)\s+)+/u;
 

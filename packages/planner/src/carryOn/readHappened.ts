@@ -12,26 +12,45 @@ import { Unreadable } from "./unreadable.js";
 
 const bare = (text: string): string => text.replace(words.articles, "").trim();
 
+/** How many portions a phrase begins with; undefined where it does not. */
+function portionsIn(phrase: string): number | undefined {
+  const found = words.portions.exec(phrase)?.slice(1);
+  const group = found?.findIndex((one) => one !== undefined) ?? -1;
+  if (!found || group < 0) return undefined;
+  const counted = group === 0 ? Number(found[0]!.replace(",", ".")) : words.portionsOfGroup[group]!;
+  return counted;
+}
+
 /** Lots named in a phrase, each with its amount: all of it where none is told. */
 function amountsOf(context: HappenedContext, phrase: string): { lot: string; amount: HappenedAmount }[] {
   const share = words.shares.find(([, pattern]) => pattern.test(phrase));
   const whole = words.everything.test(phrase);
   const none = words.nothingOf.test(phrase);
-  if (words.vague.test(phrase))
+  if (words.vague.test(phrase) || words.slices.test(phrase))
     throw new Unreadable(
       "account without amount",
       `${shownValue(phrase)} tells no amount`,
       "Say how much, for example: ate 200 g kale, or: half of the kale.",
       { phrase: shownValue(phrase) },
     );
-  const rest = bare(phrase.replace(share?.[1] ?? (whole ? words.everything : words.nothingOf), ""));
-  const told: HappenedAmount | undefined = share
-    ? { share: share[0] }
-    : whole
-      ? "all"
-      : none
-        ? "none"
-        : undefined;
+  const rest = bare(
+    phrase
+      .replace(words.portions, "")
+      .replace(share?.[1] ?? (whole ? words.everything : words.nothingOf), ""),
+  );
+  const portions = portionsIn(phrase);
+  const told: HappenedAmount | undefined =
+    portions !== undefined
+      ? portions > 0
+        ? { portions }
+        : "none"
+      : share
+        ? { share: share[0] }
+        : whole
+          ? "all"
+          : none
+            ? "none"
+            : undefined;
   const id = byWords(context, rest);
   if (id !== undefined) return [{ lot: id, amount: told ?? "all" }];
   return understood(context, rest).map((item) => {
@@ -157,6 +176,12 @@ function stateLine(context: HappenedContext, line: string): Record<string, unkno
   }
   if (words.goneEnding.test(line))
     return namesOf(context, line.replace(words.goneEnding, "")).map((lot) => ({ lot, left: "none" }));
+  if (words.limpEnding.test(line))
+    throw new Unreadable(
+      "account of its look",
+      "it says how it looks, and not whether it is still eaten",
+      "Write: lettuce still good; or: threw out the lettuce.",
+    );
   const lies = words.lies.exec(line);
   if (lies) return movedLots(context, line.replace(words.lies, " "));
   const ripe = words.ripenessEndings.find(([, pattern]) => pattern.test(line));

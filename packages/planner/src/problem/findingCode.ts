@@ -16,6 +16,7 @@ export const findingCodes = [
   "account without since",
   "account of what is not so",
   "account of both",
+  "account of its look",
   "no such lot",
   "lot of several kinds",
   "day not between",

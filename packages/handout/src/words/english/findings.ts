@@ -35,6 +35,8 @@ export const findingWords = {
     "{line}: it says what is not so. Write what is so: kale still good; avocados unripe.",
   "finding.account of both":
     "{line}: it says what is so and what is not in one line. Write a line for each thing.",
+  "finding.account of its look":
+    "{line}: it says how it looks, and not whether it is still eaten. Write: lettuce still good; or: threw out the lettuce.",
   "finding.no such lot": "{lot}: there is no such lot in the haul. Name one of: {lots}.",
   "finding.lot of several kinds": "{lot}: it may be more than one kind of the haul. Name one of: {lots}.",
   "finding.day not between":

@@ -32,6 +32,8 @@ export const findingSpanish = {
     "{line}: dice lo que no es. Escribe lo que sí es: espinaca todavía buena; aguacates duros.",
   "finding.account of both":
     "{line}: dice en una línea lo que sí y lo que no. Escribe una línea para cada cosa.",
+  "finding.account of its look":
+    "{line}: dice cómo se ve, pero no si todavía se come. Escribe: lechuga todavía buena; o: tiré la lechuga.",
   "finding.no such lot": "{lot}: no está en la compra. Pon uno de estos: {lots}.",
   "finding.lot of several kinds": "{lot}: puede ser más de una cosa de la compra. Pon uno de estos: {lots}.",
   "finding.day not between":
