@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { picture, useBrowser, visit } from "./support/browser.js";
-import { haulBox, planFor, planRegion, proofOf, sideways } from "./support/steps.js";
+import { haulBox, planFor, planRegion, proofOf, sideways, undoButton } from "./support/steps.js";
 
 const browser = useBrowser();
 const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } as const;
@@ -25,6 +25,23 @@ describe("by touch on a narrow screen", () => {
     expect(await sideways(page)).toBe(0);
     expect(faults).toEqual([]);
     await picture(page, "touch-360");
+    await close();
+  });
+
+  it("what is written after one touch on the untouched example takes its place, and can be undone", async () => {
+    const { page, faults, close } = await visit(browser(), phone);
+    const example = await haulBox(page).inputValue();
+    await haulBox(page).tap();
+    await page.keyboard.type("3 kg potatoes");
+    expect(await haulBox(page).inputValue()).toBe("3 kg potatoes");
+    await planFor(page, 1);
+    await haulBox(page).tap();
+    await page.keyboard.press("End");
+    await page.keyboard.type(" and 2 figs");
+    expect(await haulBox(page).inputValue()).toBe("3 kg potatoes and 2 figs");
+    await planFor(page, 2);
+    while ((await haulBox(page).inputValue()) !== example) await undoButton(page).tap();
+    expect(faults).toEqual([]);
     await close();
   });
 

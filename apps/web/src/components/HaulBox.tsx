@@ -1,4 +1,4 @@
-import { type ReactNode, type RefObject, useId } from "react";
+import { type ReactNode, type RefObject, useId, useRef } from "react";
 import { type Desk, useDesk } from "../behaviour/desk.js";
 import { useTyped } from "../behaviour/useHaul.js";
 import { useWords } from "../words/words.js";
@@ -38,6 +38,8 @@ interface TypedTextProps extends Pick<HaulBoxProps, "box"> {
 function TypedText({ id, box, haul }: TypedTextProps) {
   const say = useWords();
   const text = useTyped(haul.keeper);
+  // Whoever touches the untouched example to write would else write into the midst of it. A second touch sets the caret as everywhere.
+  const came = useRef(false);
   const rows = Math.min(mostRows, Math.max(fewestRows, text.split("\n", mostRows).length));
   return (
     <textarea
@@ -48,6 +50,10 @@ function TypedText({ id, box, haul }: TypedTextProps) {
       spellCheck={false}
       autoCapitalize="none"
       placeholder={say("haul.placeholder")}
+      onPointerDown={({ currentTarget }) => {
+        came.current = document.activeElement !== currentTarget;
+      }}
+      onClick={({ currentTarget }) => haul.example && came.current && currentTarget.select()}
       onChange={(event) => haul.change({ change: "text", text: event.target.value })}
     />
   );
