@@ -1,6 +1,13 @@
 import { readFileSync } from "node:fs";
 import { catalogue } from "@keepwright/catalogue";
-import { type ClassDocument, type ClassRegion, classTopics, makeKit, seasonItems } from "@keepwright/handout";
+import {
+  type ClassDocument,
+  type ClassRegion,
+  classReader,
+  classTopics,
+  makeKit,
+  seasonItems,
+} from "@keepwright/handout";
 import { documentPdf, kitOptions } from "@keepwright/paper";
 import { ordinaryKitchens } from "@keepwright/planner";
 import type { Page } from "playwright-core";
@@ -115,6 +122,31 @@ describe("pages for a class", () => {
     await close();
   });
 
+  it.each(["es-MX", "es-ES"])(
+    "in %s: the names that stand there untouched are understood, and what is wrong is told in Spanish",
+    async (locale) => {
+      const { page, faults, close } = await visit(browser(), { locale });
+      await openClass(page, "Clase");
+      await page.waitForFunction(() => document.querySelector("textarea")?.value.includes("\n"));
+      const kinds = page.locator("#class-kinds");
+      const names = (await kinds.inputValue()).split("\n");
+      expect(names).toContain("plátanos");
+      const make = page.getByRole("button", { name: "Hacer las hojas" });
+      await make.click();
+      await made(page);
+      expect(await page.locator(".class [role=alert]").count()).toBe(0);
+      expect(await page.locator(".class-page[id^=class-answer-]").count()).toBe(names.length);
+      expect(await page.locator("#class-answer-banana").count()).toBe(1);
+      await kinds.fill("zorbulón");
+      await make.click();
+      const wrong = page.getByRole("alert").filter({ hasText: "no se conoce ningún producto" });
+      await wrong.waitFor({ timeout: 60_000 });
+      expect(await wrong.textContent()).not.toMatch(/no kind|Check|Give one/);
+      expect(faults).toEqual([]);
+      await close();
+    },
+  );
+
   it("says what is wrong with a name, and keeps what was typed", async () => {
     const { page, close } = await visit(browser());
     await openClass(page);
@@ -148,7 +180,11 @@ describe("pages for a class", () => {
       await picture(page, `class-season-${width}-${locale}`);
       await page.getByRole("button", { name: make }).click();
       await made(page);
-      const kinds = seasonItems(catalogue(), { month: 6, region: half as ClassRegion, kinds: 3 }, 1);
+      const reader = classReader(
+        { language: "en", print: "ordinary", paper: "a4", units: "metric" },
+        catalogue(),
+      );
+      const kinds = seasonItems(reader, { month: 6, region: half as ClassRegion, kinds: 3 }, 1);
       expect(await page.locator(".class-page[id^=class-answer-]").count()).toBe(3);
       for (const id of kinds) expect(await page.locator(`#class-answer-${id}`).count()).toBe(1);
       const told = (await page.locator(".class-status").textContent())?.toLowerCase() ?? "";

@@ -69,3 +69,11 @@ export function findKind(catalogue: Named, text: string): Candidate | undefined 
   const [first] = findKinds(catalogue, text, 1);
   return first && first.score >= confident ? first : undefined;
 }
+
+/** The kind that most people mean by a word for several; undefined where the text is none, or means none of them mostly. */
+export function usualKind(catalogue: Named, text: string): string | undefined {
+  if (text.length > longestQuery) return undefined;
+  const query = folded(text);
+  const same = sameWords(nameIndex(catalogue), query, stemKey(query));
+  return same.find(({ name }) => name.usual !== undefined)?.name.usual;
+}

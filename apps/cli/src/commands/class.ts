@@ -76,6 +76,7 @@ function summary({ kit, record }: PrintedKit, folder: string): string {
     say("made.kit", { folder, count: lines.length }),
     ...lines,
     ...record.otherFiles.map(({ file }) => `- ${file}`),
+    ...kit.taken,
     ...(kit.request.season ? [say("made.season", { names })] : []),
   ].join("\n")}\n`;
 }

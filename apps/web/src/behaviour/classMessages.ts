@@ -10,6 +10,8 @@ export type ClassAnswer =
       readonly audience: ClassAudience;
       /** Names of the kinds that were chosen by season; empty where they were named. */
       readonly chosen: readonly string[];
+      /** In a sentence each: words for several kinds, and the kind that each was taken for. */
+      readonly taken: readonly string[];
       readonly pages: readonly ClassDocument[];
     }
   | { readonly kind: "wrong"; readonly message: string };

@@ -8,9 +8,10 @@ const answer = (given: ClassAnswer) => postMessage(given);
 /** Makes the pages of a class: the very ones that the command line prints. A script of its own, since it holds every source and both languages. */
 addEventListener("message", ({ data }: MessageEvent<ClassAsked>) => {
   try {
-    const { title, language, documents, items } = makeKit(data, catalogue());
+    const { title, language, documents, items, taken } = makeKit(data, catalogue());
     const chosen = data.season ? items.map(({ name }) => name) : [];
-    answer({ kind: "pages", title, language, audience: data.audience, chosen, pages: documents });
+    const { audience } = data;
+    answer({ kind: "pages", title, language, audience, chosen, taken, pages: documents });
   } catch (error) {
     const message =
       error instanceof InputError

@@ -79,12 +79,12 @@ export default function ClassPage() {
   );
 }
 
-/** How many pages were made; and which kinds a season has chosen. */
-function Made({ pages, chosen }: PagesProps) {
+/** How many pages were made; which kinds a season has chosen; and what was taken for what. */
+function Made({ pages, chosen, taken }: PagesProps) {
   const say = useWords();
   const { tag } = useDesk();
   const count = say("class.made", { count: pages.length });
-  if (chosen.length === 0) return count;
+  if (chosen.length === 0) return [count, ...taken].join(" ");
   const names = new Intl.ListFormat(tag).format(chosen);
   return `${count} ${say("class.chosen", { names })}`;
 }

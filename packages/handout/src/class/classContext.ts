@@ -2,12 +2,12 @@ import { bundledGuidance, type Catalogue, type KindGuidance } from "@keepwright/
 import type { Kitchen } from "@keepwright/planner";
 import { type AskedAnswer, askedAnswer, askedPlaces } from "../answer/askedAnswer.js";
 import type { AnsweredPlace } from "../answer/itemAnswer.js";
-import { type HandoutContext, handoutContext } from "../view/context.js";
+import type { HandoutContext } from "../view/context.js";
 import { kindName } from "../view/kindNames.js";
-import { languageFor } from "../words/bundledLanguages.js";
-import { type ClassSay, classSayer } from "../words/class/classSayer.js";
+import type { ClassSay } from "../words/class/classSayer.js";
 import { guidanceForReaders } from "../words/forReaders.js";
 import type { LanguageName } from "../words/languages.js";
+import { classReader } from "./classReader.js";
 import type { ClassRequest } from "./classRequest.js";
 
 /** Everything the documents of one kit are made from. */
@@ -41,9 +41,7 @@ export function classContext(
   kitchen: Kitchen,
   items: readonly string[],
 ): ClassContext {
-  const { language, units, region } = request.audience;
-  const spoken = languageFor(language, units, region);
-  const handout = handoutContext(catalogue, { units, language: spoken });
+  const { handout, say } = classReader(request.audience, catalogue);
   const places = new Map<string, ReturnType<typeof askedPlaces>>();
   const whole = { form: "whole" } as const;
   const placesOf = (id: string) => {
@@ -54,10 +52,10 @@ export function classContext(
   const name = (id: string) => kindName(handout, id);
   return {
     handout,
-    say: classSayer(language, spoken.tag),
+    say,
     request,
     catalogue,
-    guidance: guidanceOf(spoken.tag, language),
+    guidance: guidanceOf(handout.speaker.tag, request.audience.language),
     kitchen,
     items,
     answer: (id) => askedAnswer(catalogue, id, kitchen, whole, placesOf(id)),

@@ -1,13 +1,16 @@
 import {
   bundledGuidance,
-  type Catalogue,
   findKind,
   findKinds,
+  folded,
   type MonthSpan,
   seasonOf,
+  usualKind,
 } from "@keepwright/catalogue";
 import { type Finding, InputError } from "@keepwright/planner";
+import { kindName } from "../view/kindNames.js";
 import { plainText } from "../words/plainText.js";
+import type { ClassReader } from "./classReader.js";
 import type { ClassRequest, ClassSeason } from "./classRequest.js";
 import { shuffled } from "./seeded.js";
 
@@ -17,25 +20,59 @@ export class ClassError extends InputError {}
 /** Most other names that are offered where one is not known. A declared preference, no source. */
 const mostOffered = 6;
 
-function unknownItem(catalogue: Catalogue, name: string, index: number): Finding {
-  const near = findKinds(catalogue, name, mostOffered).map(
-    ({ id }) => catalogue.commodities.get(id)?.names.en.many ?? id,
-  );
+/** What a class is about, and which words for several kinds were taken for the one that is mostly meant. */
+export interface ClassItems {
+  /** Ids of the kinds, each once. */
+  readonly items: readonly string[];
+  readonly taken: readonly TakenWord[];
+}
+
+export interface TakenWord {
+  /** As it was written. */
+  readonly word: string;
+  /** The kind's id. */
+  readonly id: string;
+}
+
+function unknownItem({ handout, say, catalogue }: ClassReader, name: string, index: number): Finding {
+  const near = findKinds(catalogue, name, mostOffered).map(({ id }) => kindName(handout, id));
+  const word = plainText(name);
   return {
     thing: `class items[${index + 1}]`,
-    value: `“${plainText(name)}”: ${near.length > 0 ? "it may be more than one kind" : "no kind by this name is known"}`,
-    remedy: near.length > 0 ? `Give one of: ${near.join(", ")}.` : "Check the spelling, or try another name.",
+    ...(near.length > 0
+      ? {
+          value: say("wrong.severalKinds", { word }),
+          remedy: say("wrong.severalKinds.remedy", { names: near.join(", ") }),
+        }
+      : { value: say("wrong.noKind", { word }), remedy: say("wrong.noKind.remedy") }),
   };
 }
 
-/** The kinds of a list of names, each once, in their order. Throws ClassError naming every one that is not known. */
-export function listedItems(catalogue: Catalogue, names: readonly string[]): string[] {
-  const found = names.map((name) => findKind(catalogue, name)?.id);
-  const findings = names.flatMap((name, index) =>
-    found[index] === undefined ? [unknownItem(catalogue, name, index)] : [],
+/** Whether a word is what the readers call the kind themselves, so that nothing was decided for them. */
+function isOwnName({ handout }: ClassReader, { word, id }: TakenWord): boolean {
+  return (["one", "many"] as const).some((number) => folded(kindName(handout, id, number)) === folded(word));
+}
+
+/**
+ * The kinds of a list of names, each once, in their order; a word for several kinds stands for the one that is mostly meant in the reader's region.
+ * Throws ClassError naming every one that is not known.
+ */
+export function listedItems(reader: ClassReader, names: readonly string[]): ClassItems {
+  const { catalogue } = reader;
+  const found = names.map((word) => {
+    const sure = findKind(catalogue, word)?.id;
+    const usual = sure === undefined ? usualKind(catalogue, word) : undefined;
+    return { word, id: sure ?? usual, taken: usual !== undefined };
+  });
+  const findings = found.flatMap(({ word, id }, index) =>
+    id === undefined ? [unknownItem(reader, word, index)] : [],
   );
   if (findings.length > 0) throw new ClassError(findings);
-  return [...new Set(found.flatMap((id) => id ?? []))];
+  const taken = found.flatMap(({ word, id, taken }) => (taken && id !== undefined ? [{ word, id }] : []));
+  return {
+    items: [...new Set(found.flatMap(({ id }) => id ?? []))],
+    taken: taken.filter((one) => !isOwnName(reader, one)),
+  };
 }
 
 /**
@@ -54,8 +91,11 @@ const usual = new Set(
 const holds = (month: number, [first, last]: MonthSpan): boolean =>
   first <= last ? month >= first && month <= last : month >= first || month <= last;
 
+/** What is read to choose by season, and how it is told that too few are known. */
+type SeasonReader = Pick<ClassReader, "catalogue" | "say">;
+
 /** Kinds harvested in that month, not all year, chosen by the seed among the usual ones first. Throws ClassError where there are too few. */
-export function seasonItems(catalogue: Catalogue, season: ClassSeason, seed: number): string[] {
+export function seasonItems({ catalogue, say }: SeasonReader, season: ClassSeason, seed: number): string[] {
   const guidance = bundledGuidance("en");
   const inSeason = [...catalogue.commodities.keys()].sort().filter((id) => {
     const told = guidance.get(id);
@@ -70,16 +110,20 @@ export function seasonItems(catalogue: Catalogue, season: ClassSeason, seed: num
     throw new ClassError([
       {
         thing: "class season",
-        value: `${chosen.length} kinds are known to be in season then, ${season.kinds} are asked for`,
-        remedy: "Ask for fewer kinds, or name them in items.",
+        value: say("wrong.fewInSeason", { known: chosen.length, asked: season.kinds }),
+        remedy: say("wrong.fewInSeason.remedy"),
       },
     ]);
   return chosen.slice(0, season.kinds).sort();
 }
 
 /** The kinds a class is about. Throws ClassError. */
-export function classItems(catalogue: Catalogue, request: ClassRequest, ofHaul: readonly string[]): string[] {
-  if (request.items) return listedItems(catalogue, request.items);
-  if (request.season) return seasonItems(catalogue, request.season, request.seed);
-  return [...new Set(ofHaul)];
+export function classItems(
+  reader: ClassReader,
+  request: ClassRequest,
+  ofHaul: readonly string[],
+): ClassItems {
+  if (request.items) return listedItems(reader, request.items);
+  if (request.season) return { items: seasonItems(reader, request.season, request.seed), taken: [] };
+  return { items: [...new Set(ofHaul)], taken: [] };
 }

@@ -102,6 +102,8 @@ export interface ClassKit {
   /** BCP 47 tag. */
   readonly language: string;
   readonly items: readonly KitItem[];
+  /** In a sentence each: words for several kinds, and the kind that each was taken for. */
+  readonly taken: readonly string[];
   readonly kitchen: Kitchen;
   /** The worked household: what was asked of the planner, its plan, and the same food unsorted beside it. */
   readonly household: {

@@ -2,6 +2,7 @@ export { type ClassSay, classSayer, classWords } from "../words/class/classSayer
 export * from "./classContext.js";
 export * from "./classItems.js";
 export * from "./classKit.js";
+export * from "./classReader.js";
 export * from "./classRequest.js";
 export * from "./comparison/index.js";
 export * from "./documentLines.js";

@@ -1,9 +1,11 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import { buyable, type Lot, type Plan } from "@keepwright/planner";
+import { plainText } from "../words/plainText.js";
 import { answerDocument } from "./answerDocument.js";
 import { type ClassContext, classContext } from "./classContext.js";
 import { classItems } from "./classItems.js";
 import type { ClassDocument, ClassKit } from "./classKit.js";
+import { type ClassReader, classReader } from "./classReader.js";
 import type { ClassRequest } from "./classRequest.js";
 import { comparisonDocument } from "./comparison/comparisonDocument.js";
 import { layKit } from "./comparison/layKit.js";
@@ -27,14 +29,14 @@ const mostListed = 8;
 const listShare = 1.6;
 const haulShare = 0.8;
 
-function exercise(context: ClassContext): ClassDocument[] {
+function exercise(context: ClassContext, reader: ClassReader): ClassDocument[] {
   const { request, catalogue, kitchen, items } = context;
   if (!request.topics.includes("buying")) return [];
   const { list } = request.household;
   const wished: readonly Lot[] =
     list === undefined
       ? inventedLots(catalogue, items.slice(0, mostListed), request, listShare)
-      : haulLots(catalogue, list, "class household list");
+      : haulLots(reader, list, "class household list");
   const { haul: _, ...rest } = householdRequest(catalogue, request, kitchen, wished);
   return exerciseDocuments(context, wished, buyable({ ...rest, wished: { lots: wished } }));
 }
@@ -51,9 +53,11 @@ function questionDocuments(context: ClassContext, plan: Plan): ClassDocument[] {
  */
 export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
   const kitchen = classKitchen(request);
+  const reader = classReader(request.audience, catalogue);
   const { haul } = request.household;
-  const brought = haul === undefined ? undefined : haulLots(catalogue, haul, "class household haul");
-  const items = classItems(catalogue, request, brought?.map(({ commodity }) => commodity) ?? []);
+  const brought = haul === undefined ? undefined : haulLots(reader, haul, "class household haul");
+  const ofHaul = brought?.map(({ commodity }) => commodity) ?? [];
+  const { items, taken } = classItems(reader, request, ofHaul);
   const context = classContext(request, catalogue, kitchen, items);
   const lots = brought ?? inventedLots(catalogue, items, request, haulShare);
   const asked = householdRequest(catalogue, request, kitchen, lots);
@@ -68,7 +72,7 @@ export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
     comparisonDocument(context, twoWays),
     ...(request.topics.includes("myths") ? [mythsDocument(context, plan)] : []),
     ...questionDocuments(context, plan),
-    ...exercise(context),
+    ...exercise(context, reader),
   ];
   const papers = [...documents, sourcesDocument(context, documents)];
   return {
@@ -76,6 +80,9 @@ export function makeKit(request: ClassRequest, catalogue: Catalogue): ClassKit {
     title: request.title ?? context.say("kit.title"),
     language: context.handout.speaker.tag,
     items: items.map((id) => ({ id, name: context.title(id) })),
+    taken: taken.map(({ word, id }) =>
+      context.say("made.taken", { word: plainText(word), name: context.name(id) }),
+    ),
     kitchen,
     household: { invented, request: asked, plan, twoWays },
     documents: [...papers, runningSheet(context, papers)],

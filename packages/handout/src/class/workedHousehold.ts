@@ -10,9 +10,9 @@ import {
   planProblem,
   readHaul,
 } from "@keepwright/planner";
-import { handoutContext } from "../view/context.js";
 import { readingView } from "../view/readingView.js";
 import { ClassError } from "./classItems.js";
+import type { ClassReader } from "./classReader.js";
 import type { ClassRequest } from "./classRequest.js";
 
 /** First day of the worked household. The documents name days by number, so that it is no date of anybody's. */
@@ -33,16 +33,17 @@ export function classKitchen({ household: { kitchen } }: ClassRequest): Kitchen 
 }
 
 /** The lots of a haul in words. Throws ClassError with what was not understood: a kit must not quietly be about less. */
-export function haulLots(catalogue: Catalogue, words: string, thing: string): Lot[] {
+export function haulLots({ handout, say, catalogue }: ClassReader, words: string, thing: string): Lot[] {
   const reading = readHaul(words, catalogue);
-  const { questions } = readingView(handoutContext(catalogue), reading);
+  const { questions } = readingView(handout, reading);
   const lots = reading.items.flatMap((item) => (item.kind === "lot" ? [item] : []));
   if (questions.length > 0 || lots.length === 0)
     throw new ClassError(
-      (questions.length > 0
-        ? questions
-        : ["Write amounts and names, for example: 2 lb apples, a bunch of kale."]
-      ).map((remedy) => ({ thing, value: "not wholly understood", remedy })),
+      (questions.length > 0 ? questions : [say("wrong.haul.remedy")]).map((remedy) => ({
+        thing,
+        value: say("wrong.haul"),
+        remedy,
+      })),
     );
   return lots.map(({ lot }, index) => ({ ...lot, id: `lot-${index + 1}` }));
 }

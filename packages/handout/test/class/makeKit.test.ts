@@ -3,6 +3,7 @@ import {
   askView,
   type ClassKit,
   type ClassRequest,
+  classReader,
   documentLines,
   makeKit,
   seasonItems,
@@ -98,19 +99,21 @@ describe("a kit", () => {
   });
 });
 
+const reader = classReader(classRequest().audience, catalogue());
+
 describe("kinds by season", () => {
-  const chosen = (seed: number) => seasonItems(catalogue(), { month: 6, region: "northern", kinds: 8 }, seed);
+  const chosen = (seed: number) => seasonItems(reader, { month: 6, region: "northern", kinds: 8 }, seed);
 
   it("are those harvested in that month on that side, chosen by the seed", () => {
     expect(chosen(1)).toHaveLength(8);
     expect(chosen(1)).toEqual(chosen(1));
     expect(chosen(2)).not.toEqual(chosen(1));
-    const south = seasonItems(catalogue(), { month: 12, region: "southern", kinds: 8 }, 1);
+    const south = seasonItems(reader, { month: 12, region: "southern", kinds: 8 }, 1);
     expect(south.length).toBe(8);
   });
 
   it("are refused where fewer are known than are asked for", () => {
-    expect(() => seasonItems(catalogue(), { month: 6, region: "northern", kinds: 500 }, 1)).toThrow(
+    expect(() => seasonItems(reader, { month: 6, region: "northern", kinds: 500 }, 1)).toThrow(
       /500 are asked for\. Ask for fewer kinds/,
     );
   });

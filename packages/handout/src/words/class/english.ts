@@ -5,6 +5,7 @@ import { kitEnglish } from "./english/kit.js";
 import { mythsEnglish } from "./english/myths.js";
 import { quizEnglish } from "./english/quiz.js";
 import { slidesEnglish } from "./english/slides.js";
+import { wrongEnglish } from "./english/wrong.js";
 
 /** Every word of class kits in English, in the same form as all other words. */
 export const classEnglish = {
@@ -14,4 +15,5 @@ export const classEnglish = {
   ...mythsEnglish,
   ...quizEnglish,
   ...slidesEnglish,
+  ...wrongEnglish,
 } as const satisfies Messages;

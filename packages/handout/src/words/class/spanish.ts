@@ -6,6 +6,7 @@ import { kitSpanish } from "./spanish/kit.js";
 import { mythsSpanish } from "./spanish/myths.js";
 import { quizSpanish } from "./spanish/quiz.js";
 import { slidesSpanish } from "./spanish/slides.js";
+import { wrongSpanish } from "./spanish/wrong.js";
 
 /** Every word of class kits in Spanish; a key that is missing does not compile. */
 export const classSpanish: Readonly<Record<keyof typeof classEnglish, Message>> = {
@@ -15,4 +16,5 @@ export const classSpanish: Readonly<Record<keyof typeof classEnglish, Message>> 
   ...mythsSpanish,
   ...quizSpanish,
   ...slidesSpanish,
+  ...wrongSpanish,
 };

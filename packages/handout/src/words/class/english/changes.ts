@@ -6,6 +6,7 @@ export const changesEnglish = {
   "made.kit": "{count, plural, one {Written to {folder}: # paper.} other {Written to {folder}: # papers.}}",
   "made.document": "{pages, plural, one {{file} (# page): {title}} other {{file} (# pages): {title}}}",
   "made.host": "{line} (for the host)",
+  "made.taken": "“{word}” may mean several kinds; it was taken for {name}.",
   "made.season":
     "The kinds were chosen by harvest months, which are common practice and have no source: {names}. A list of items is surer.",
 

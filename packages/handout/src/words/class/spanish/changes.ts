@@ -7,6 +7,7 @@ export const changesSpanish = {
     "{count, plural, one {Escrito en {folder}: # documento.} other {Escrito en {folder}: # documentos.}}",
   "made.document": "{pages, plural, one {{file} (# página): {title}} other {{file} (# páginas): {title}}}",
   "made.host": "{line} (para quien da la clase)",
+  "made.taken": "“{word}” puede ser varias cosas; aquí se tomó como: {name}.",
   "made.season":
     "Se eligió por los meses de cosecha, que son práctica común y no tienen fuente: {names}. Una lista es más segura.",
 
