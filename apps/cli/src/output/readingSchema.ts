@@ -15,6 +15,7 @@ const assumptions = [
   "whole",
   "spelling",
   "cut, because half of one",
+  "cut today",
   "rounded amount",
   "weight from volume",
 ] as const satisfies readonly Assumption[];

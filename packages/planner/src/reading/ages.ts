@@ -24,6 +24,10 @@ export interface SaidAge {
   readonly ageAsked?: "always" | "where cut";
 }
 
+/** Is a time told, clear or not? */
+export const tellsAge = ({ extraDays, since, ageAsked }: SaidAge): boolean =>
+  extraDays !== undefined || since !== undefined || ageAsked !== undefined;
+
 interface Found {
   readonly age: SaidAge;
   readonly next: number;

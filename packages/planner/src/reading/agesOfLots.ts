@@ -8,15 +8,6 @@ const asksAge = (question: Question): question is Extract<Question, { ask: "how 
   question.ask === "how old";
 const isCut = (item: Item): item is UnderstoodLot => item.kind === "lot" && item.lot.form === "cut";
 
-/** What is cut, and beside it in its line words of a time that were not understood: they may be of it, so how old it is is asked. */
-export function withTimesBeside(items: readonly Item[]): Item[] {
-  return items.map((item, index) => {
-    const beside = items[index + 1];
-    const time = beside?.kind === "question" ? beside.questions.find(asksAge) : undefined;
-    return isCut(item) && time ? { ...item, questions: [time, ...item.questions] } : item;
-  });
-}
-
 /** A lot with the days since a day that was told, where they are known. */
 function withDays(item: UnderstoodLot, on: CalendarDate): UnderstoodLot {
   const days = item.questions.flatMap((question) =>
@@ -40,7 +31,13 @@ export function agedItems(items: readonly Item[], on: CalendarDate | undefined):
     const before = aged.at(-1);
     if (!isCut(known) || questions.length === 0) aged.push(known);
     else if (before?.kind !== "question" || before.from !== known.from)
-      aged.push({ kind: "question", typed: known.typed, from: known.from, to: known.to, questions });
+      aged.push({
+        kind: "question",
+        typed: known.typed,
+        from: known.from,
+        to: known.to,
+        questions: [...questions, ...known.questions.filter(({ ask }) => ask === "what is this")],
+      });
   }
   return aged;
 }

@@ -61,3 +61,19 @@ export const begunPhrases: readonly string[] = [
     "sobras de una",
   ],
 ];
+
+/** Words and phrases, folded, for what is left of something: it is cut, and how much of it there is is not known. */
+export const leftoverPhrases: readonly string[] = [
+  ..."leftover leftovers sobra sobras sobrante sobrantes sobrado sobrada restos".split(" "),
+  ...[
+    "left over",
+    "left overs",
+    "remains of",
+    "remnants of",
+    "scraps of",
+    "bits of",
+    "rest of my",
+    "rest of the",
+  ],
+  ...["leftovers of", "leftovers from", "que sobro", "que quedo", "resto del", "resto de la"],
+];

@@ -3,6 +3,7 @@ import { timeWords } from "./ageWords.js";
 import { isCounted, withPlantParts, withShapes } from "./behindNames.js";
 import { negationAt, withNegations, withoutPronouns, withWordyParts } from "./context.js";
 import { countAt } from "./counts.js";
+import { dateWords } from "./dateWords.js";
 import type { Element } from "./elements.js";
 import { nameAt, type SpellingGuesses, sameNameFrom } from "./names.js";
 import { markAt as notKeptAt } from "./notKeptWords.js";
@@ -72,7 +73,9 @@ function elementAt(
   const token = tokens[at]!;
   const name = token.kind === "word" ? nameAt(catalogue, tokens, at) : undefined;
   const other = notKeptAt(tokens, at);
-  const state = stateAt(tokens, at);
+  const told = stateAt(tokens, at);
+  // "2 pieces of honeydew" is an amount.
+  const state = counted && told?.change.piecesOf ? undefined : told;
   if (other && (!name || other.next > name.next) && (!state || other.next >= state.next))
     return { type: "not fresh", mark: other.mark, remark: other.remark, first: at, next: other.next };
   const remark = state ? undefined : remarkAt(tokens, at);
@@ -161,7 +164,8 @@ function withGuesses(
     const element = elements[index]!;
     const run = elements.slice(index).findIndex((other) => other.type !== "unknown");
     const describes = run >= 0 && elements[index + run]?.type === "name";
-    const ofTime = timeWords.has(tokens[element.first]!.folded);
+    const { folded } = tokens[element.first]!;
+    const ofTime = timeWords.has(folded) || dateWords.has(folded);
     const guess =
       element.type === "unknown" && !describes && !ofTime
         ? guesses.at(tokens, element.first, stops)

@@ -1,6 +1,6 @@
 import type { Commodity } from "@keepwright/catalogue";
 import type { Lot } from "../problem/lot.js";
-import { askedAge, extraDaysOf, type SaidAge } from "./ages.js";
+import { askedAge, extraDaysOf, type SaidAge, tellsAge } from "./ages.js";
 import { type AmountFault, faultOf } from "./amountFaults.js";
 import { type Amount, inKilos } from "./amounts.js";
 import { conflicting, greenIsUnripe, type Marks, marksOf, relation } from "./contrast.js";
@@ -8,7 +8,7 @@ import { statesOfPart, wishIn } from "./laterParts.js";
 import type { Part, Said } from "./parts.js";
 import type { Assumption } from "./reading.js";
 import type { StateChange } from "./stateWords.js";
-import { type Weighed, weigh } from "./weigh.js";
+import { isHeavy, type Weighed, weigh } from "./weigh.js";
 
 /** A lot before it is placed in the text, or the reason why there is none. */
 export interface DraftLot {
@@ -54,6 +54,7 @@ function draft(
   const assumed = [...weighed.assumed];
   if (cut && state.form === undefined && weighed.partOfOne) assumed.push("cut, because half of one");
   if (ripens && state.ripeness === undefined) assumed.push("usual ripeness");
+  if (cut && !states.some(tellsAge)) assumed.push("cut today");
   return {
     lot: {
       commodity: commodity.id,
@@ -217,7 +218,8 @@ function wholeOf(
   const first = weigh(commodity, amount, said.size, said.singular, said.inPackage);
   const fault = faultOf(amount, first, commodity, said.plural);
   if (fault || first === "unknown unit") return { fault: fault! };
-  if (said.amount?.share)
+  const pieces = !amount && isHeavy(commodity) && said.states.some(({ piecesOf }) => piecesOf);
+  if (said.amount?.share || pieces)
     return { fault: { ask: "how much", reason: "no amount", word: commodity.names.en.one } };
   return reconciled(commodity, first, amount, said.restated);
 }
@@ -247,6 +249,7 @@ function doubtOf(
       !only.part.amount.ofThem &&
       !whole.broken,
     conflicting(said.states, greenMeansUnripe),
+    !said.amount && said.states.some(({ leftOver }) => leftOver),
     ...said.parts.map(({ states }) => conflicting(states, greenMeansUnripe)),
   ];
   return doubts.includes(true) ? "no amount" : undefined;

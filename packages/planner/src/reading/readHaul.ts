@@ -1,7 +1,8 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import type { CalendarDate } from "@keepwright/quantities";
-import { agedItems, withTimesBeside } from "./agesOfLots.js";
+import { agedItems } from "./agesOfLots.js";
 import { clausesOf } from "./clauses.js";
+import { withAgesAsked } from "./cutLines.js";
 import { itemsOf, strangeWords } from "./items.js";
 import { lex } from "./lex.js";
 import { lineBefore, rememberLine } from "./linesBefore.js";
@@ -59,11 +60,10 @@ function readLine(
   guesses.startLine();
   const skipped = bulletLength(line);
   const tokens = tokensOf(line.slice(skipped), start + skipped);
-  const items = clausesOf(lex(catalogue, tokens, guesses)).flatMap((clause) =>
-    itemsOf(catalogue, text, tokens, clause),
-  );
+  const elements = lex(catalogue, tokens, guesses);
+  const items = clausesOf(elements).flatMap((clause) => itemsOf(catalogue, text, tokens, clause));
   const all = [...items, ...leftovers(text, tokens, items)].sort((one, other) => one.from - other.from);
-  const read = withTimesBeside(all);
+  const read = withAgesAsked(all, tokens, elements);
   const asked = guesses.askedInLine();
   if (alike && asked) rememberLine(catalogue, line, { start, items: read, asked });
   return read;

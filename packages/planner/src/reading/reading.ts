@@ -34,6 +34,7 @@ export type Assumption =
   | "whole"
   | "spelling"
   | "cut, because half of one"
+  | "cut today"
   | "rounded amount"
   | "weight from volume";
 

@@ -1,8 +1,11 @@
 /** Pieces that produce is cut into: each shape by its name, then all its words. None is the name of a kind. */
 const shapes: readonly (readonly [string, string])[] = [
   ["cube", "cube cubes cubo cubos cubito cubitos dado dados"],
-  ["chunk", "chunk chunks trozo trozos trocito trocitos"],
-  ["slice", "slice slices rodaja rodajas rebanada rebanadas"],
+  [
+    "chunk",
+    "chunk chunks trozo trozos trocito trocitos pedazo pedazos pedacito pedacitos cacho cachos cachito cachitos",
+  ],
+  ["slice", "slice slices tajada tajadas rodaja rodajas rebanada rebanadas"],
   ["wedge", "wedge wedges segment segments gajo gajos"],
   ["ring", "ring rings aro aros"],
   ["strip", "strip strips tira tiras tirita tiritas"],
@@ -29,6 +32,9 @@ export const shapePhrases: readonly string[] = [
   ...[...byWord.keys(), "pieces", "sticks", "spears"].flatMap((word) => [`in ${word}`, `into ${word}`]),
   ...[...byWord.keys(), "palitos"].map((word) => `en ${word}`),
 ];
+
+/** Shapes of something: they say that it is cut, not how much of it there is. */
+export const shapesOf: readonly string[] = [...byWord.keys()].flatMap((word) => [`${word} of`, `${word} de`]);
 
 /** Words for one piece, cut or whole: behind a name and without a count of their own they mean pieces cut from it. */
 const cutBehindName: ReadonlySet<string> = new Set(

@@ -1,7 +1,7 @@
 import type { RipenessWord } from "../problem/lot.js";
 import type { SaidAge } from "./ages.js";
-import { begunPhrases } from "./begunWords.js";
-import { shapePhrases } from "./shapes.js";
+import { begunPhrases, leftoverPhrases } from "./begunWords.js";
+import { shapePhrases, shapesOf } from "./shapes.js";
 import type { SaidWish } from "./wishWords.js";
 
 /** What a word or phrase says about the state of a lot. */
@@ -10,6 +10,10 @@ export interface StateChange extends SaidAge {
   readonly form?: "whole" | "cut";
   /** Some of it has been eaten: a piece is cut then, a bag of pieces is not. */
   readonly begun?: true;
+  /** What is left of it: how much that is has to be asked. */
+  readonly leftOver?: true;
+  /** Some pieces of it: how much that is of something heavy has to be asked. */
+  readonly piecesOf?: true;
   readonly tops?: boolean;
   readonly washed?: boolean;
   /** The day it is wanted for. */
@@ -189,11 +193,6 @@ export const statePhrases: readonly [StateChange, readonly string[]][] = [
       "deshuesada",
       "deshuesados",
       "deshuesadas",
-      "leftover",
-      "que sobro",
-      "sobrante",
-      "sobrantes",
-      "left over",
       "cut up",
       "precut",
       "pre cut",
@@ -228,6 +227,9 @@ export const statePhrases: readonly [StateChange, readonly string[]][] = [
     ],
   ],
   [{ form: "cut" }, shapePhrases],
+  [{ form: "cut", leftOver: true }, leftoverPhrases],
+  [{ form: "cut", piecesOf: true }, shapesOf],
+  [{ piecesOf: true }, ["piece of", "pieces of", "pieza de", "piezas de"]],
   [{ begun: true }, begunPhrases],
   [{ form: "whole" }, ["whole", "uncut", "entero", "entera", "enteros", "enteras"]],
   [

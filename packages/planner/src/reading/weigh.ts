@@ -109,6 +109,12 @@ function unitOf(commodity: Commodity, name: string, size: Amount["size"]): Found
 const pieceUnit = (commodity: Commodity, field: "countUnit" | "bareUnit", size: Amount["size"]) =>
   unitOf(commodity, commodity.household[field], size);
 
+/** Is one whole piece of it so heavy that what was cut from it is mostly far less? */
+export function isHeavy(commodity: Commodity): boolean {
+  const piece = pieceUnit(commodity, "countUnit", undefined);
+  return piece !== undefined && wholePieces.has(baseOf(piece.name)) && piece.grams >= heavyPiece.grams;
+}
+
 /** A head of garlic is broken into cloves, not cut. */
 const breaksApart = (commodity: Commodity) => commodity.household.units.some((unit) => unit.name === "clove");
 
@@ -165,11 +171,7 @@ function byVolume(commodity: Commodity, amount: Amount, litres: number, sure: nu
 function byMass(commodity: Commodity, amount: Amount, unit: Unit & { of: "mass" }): Weighed {
   const grams = amount.count * unit.grams;
   const piece = pieceUnit(commodity, "countUnit", undefined);
-  const partOfOne =
-    piece !== undefined &&
-    wholePieces.has(baseOf(piece.name)) &&
-    piece.grams >= heavyPiece.grams &&
-    grams < heavyPiece.share * piece.grams;
+  const partOfOne = isHeavy(commodity) && grams < heavyPiece.share * piece!.grams;
   return {
     grams,
     sure: sureOfExactness[amount.exactness] * (amount.doubtful ? sureOf.doubtful : 1),

@@ -16,6 +16,7 @@ export const readingWords = {
   "assumed.whole": "whole",
   "assumed.spelling": "the spelling",
   "assumed.cut, because half of one": "cut, because it is part of one",
+  "assumed.cut today": "cut today",
   "assumed.rounded amount": "a rounded amount",
   "assumed.weight from volume": "the weight, from its volume",
   "ask.which commodity": "“{word}”: which kind is it? It could be {candidates}.",

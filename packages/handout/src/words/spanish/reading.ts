@@ -15,6 +15,7 @@ export const readingSpanish = {
   "assumed.whole": "que está sin cortar",
   "assumed.spelling": "cómo se escribe",
   "assumed.cut, because half of one": "que es un trozo",
+  "assumed.cut today": "que se cortó hoy",
   "assumed.rounded amount": "una cantidad redonda",
   "assumed.weight from volume": "el peso, según el volumen",
   "ask.which commodity": "“{word}”: ¿qué es? Puede ser {candidates}.",
