@@ -24,7 +24,7 @@ export const safetyWords = {
     "Home-made garlic in oil: refrigerate it at once, use it within four days, and never leave it at room temperature.",
   "caution.washed-greens": "Ready-washed leaves: keep cold all the time and use by the date on the bag.",
   "caution.safe-time-past":
-    "Throw away: {names}. Cut too long ago to be eaten safely, even where all still looks good.",
+    "Throw away: {names}. Cut or opened too long ago to be eaten safely, even where all still looks good.",
   "caution.wash":
     "Wash whole fruit and vegetables under running water just before eating or cutting, also those that are peeled.",
   "caution.overflow": "{place}: over-full by about {litres}. Eat or give away some first.",

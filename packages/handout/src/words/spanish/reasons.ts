@@ -7,7 +7,7 @@ export const reasonsSpanish = {
     "Come antes de dos horas (una hora si hace más de 32 °C o 90 °F) y tira lo demás. En un refrigerador a 5 °C (41 °F) o menos, esto sí dura.",
   "life.today": "Come hoy mismo.",
   "life.safeUntil": "Por salud, hasta el {date} y no más; luego tira el resto.",
-  "life.past": "Tira esto: se cortó hace mucho y ya no es seguro, aunque se vea bien.",
+  "life.past": "Tira esto: se cortó o se abrió hace mucho y ya no es seguro, aunque se vea bien.",
   "life.checkFrom": "Revisa desde el {date}.",
   "reason.lasts": "Se calculó para {temperature} y cerca de {humidity} de humedad.",
   "reason.ends.senescence": "Lo que pone el límite es la edad.",

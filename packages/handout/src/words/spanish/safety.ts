@@ -24,7 +24,7 @@ export const safetySpanish = {
   "caution.washed-greens":
     "Hojas que se venden lavadas: guarda siempre en frío y usa antes de la fecha de la bolsa.",
   "caution.safe-time-past":
-    "Tira esto: {names}. Se cortó hace mucho y ya no es seguro, aunque todo se vea bien.",
+    "Tira esto: {names}. Se cortó o se abrió hace mucho y ya no es seguro, aunque todo se vea bien.",
   "caution.wash":
     "Lava la fruta y la verdura entera con agua de la llave justo antes de comer o cortar, también la que se pela.",
   "caution.overflow": "{place}: está muy lleno, sobran cerca de {litres}. Come o regala algo primero.",
