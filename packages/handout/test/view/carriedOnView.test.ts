@@ -57,7 +57,9 @@ describe("a plan carried on, in words", () => {
   });
 
   it("says of what may no longer be eaten that it was cut or opened: leaves in a bag are not cut at home", () => {
-    expect(carriedOnView(context, told("throw away", [])).throwAway[0]).toMatch(/cut or opened too long ago/i);
+    expect(carriedOnView(context, told("throw away", [])).throwAway[0]).toMatch(
+      /cut or opened too long ago/i,
+    );
   });
 
   it("puts what changes first, then what stays and what is gone, then the plan", () => {

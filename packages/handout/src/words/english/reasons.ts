@@ -8,7 +8,8 @@ export const reasonsWords = {
     "Eat within two hours (one hour where it is hotter than 32 °C or 90 °F), and throw the rest away. In a refrigerator at 5 °C (41 °F) or colder this would keep.",
   "life.today": "Eat the same day.",
   "life.safeUntil": "At most until {date}, for food safety; then throw the rest away.",
-  "life.past": "Throw it away: it was cut or opened too long ago to be eaten safely, even if it still looks good.",
+  "life.past":
+    "Throw it away: it was cut or opened too long ago to be eaten safely, even if it still looks good.",
   "life.checkFrom": "Check from {date} on.",
   "reason.lasts": "Worked out for {temperature} and about {humidity} humidity.",
   "reason.ends.senescence": "What sets the limit is ageing.",
