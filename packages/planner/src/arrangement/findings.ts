@@ -32,7 +32,7 @@ function safetyFindings({ part, lot, places }: Laid): ArrangementFinding[] {
 
 /** Wraps that the planner would not put around it: it stands in water in vain, is shut in though it must breathe, or is damp though it must be dry. */
 function wrapFindings({ problem, part, lot }: Laid): ArrangementFinding[] {
-  if (lot.form.cut) return [];
+  if (hasSafeTime(lot)) return [];
   const { catalogue, kitchen } = problem;
   const unsuitable = [...new Set(part.programme.stays.map(({ wrap }) => wrap))].filter(
     (wrap) =>

@@ -5,6 +5,7 @@ import type { Choice, Part, Programme } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
 import { allowedPlaces } from "../rules/cutInRefrigerator.js";
 import { suitableWraps } from "../rules/suitableWraps.js";
+import { hasSafeTime } from "../rules/underControl.js";
 
 /** Where everything goes when nobody sorts. Declared, no source: habits to set a plan beside, not counts of what people do. */
 export const unsortedHabits = ["refrigerator", "counter"] as const;
@@ -16,9 +17,9 @@ const orders: { readonly [habit in UnsortedHabit]: (place: BoundPlace) => number
   counter: ({ place, cold }) => (place.kind === "counter" ? 0 : cold ? 2 : 1),
 };
 
-/** As it comes: bare, but for what is cut, in the cover that takes the least room. */
+/** As it comes: bare, but for what has a safe time, in the cover that takes the least room. */
 function asItComes({ kitchen, catalogue }: Problem, lot: BoundLot): (place: number) => Programme {
-  const wrap = lot.form.cut ? suitableWraps(lot, kitchen, catalogue.wraps)[0]! : "none";
+  const wrap = hasSafeTime(lot) ? suitableWraps(lot, kitchen, catalogue.wraps)[0]! : "none";
   return (place) => ({ leavesOff: false, dried: false, stays: [{ place, wrap, until: "never" }] });
 }
 
