@@ -97,8 +97,8 @@ function takesDamp(subject: Subject, part: PlannedLot): boolean {
 }
 
 /**
- * Wraps are at hand in the kitchen; only what stands in water stands in a glass of water; what must breathe is not shut in; cut produce
- * is covered where a cover is at hand.
+ * Wraps are at hand in the kitchen; only what stands in water stands in a glass of water; what must breathe is not shut in; cut produce,
+ * and what is sold under the same control, is covered where a cover is at hand.
  */
 export const wraps = (subject: Subject): PlanFault[] => {
   const atHand = ["none", ...subject.kitchen.wraps];
@@ -106,9 +106,10 @@ export const wraps = (subject: Subject): PlanFault[] => {
   return subject.plan.lots.flatMap((part) =>
     part.stays.flatMap(({ wrap }) => {
       const stands = part.form === "whole" && kindOf(subject, part).standsInWater?.value === true;
-      const bare = part.form === "cut" && coverAtHand && !covers.includes(wrap);
+      const controlled = part.form === "cut" || kindOf(subject, part).controlledAsSold !== undefined;
+      const bare = controlled && coverAtHand && !covers.includes(wrap);
       return [
-        ...unless(!bare, "wrap suits", part.id, wrap, "a cover for cut produce"),
+        ...unless(!bare, "wrap suits", part.id, wrap, "a cover for what is cut or sold washed"),
         ...unless(
           !(shuts.includes(wrap) && breathes(subject, part)),
           "wrap suits",
@@ -117,7 +118,7 @@ export const wraps = (subject: Subject): PlanFault[] => {
           "a wrap that lets it breathe",
         ),
         ...unless(
-          wrap !== "damp towel" || part.form === "cut" || takesDamp(subject, part),
+          wrap !== "damp towel" || controlled || takesDamp(subject, part),
           "wrap suits",
           part.id,
           wrap,

@@ -61,7 +61,7 @@ export function everyProgramme({ places, kitchen, household, lots }: Problem, in
       ["keep dry and unwashed", "remove from sealed bag"].includes(step.do),
     );
   const whole = (breathes ? open : atHand).filter((wrap) => damp || wrap !== "damp towel");
-  const wraps = form.cut ? (covers.length > 0 ? covers : atHand) : whole;
+  const wraps = controlled ? (covers.length > 0 ? covers : atHand) : whole;
   const stay = (place: number, wrap: ProgrammeStay["wrap"], until: ProgrammeStay["until"]) => ({
     place,
     wrap,
