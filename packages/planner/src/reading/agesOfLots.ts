@@ -2,11 +2,12 @@ import type { CalendarDate } from "@keepwright/quantities";
 import { daysSince } from "./ages.js";
 import type { NotUnderstood, Question, UnderstoodLot } from "./reading.js";
 
-type Item = UnderstoodLot | NotUnderstood;
+export type Item = UnderstoodLot | NotUnderstood;
 
 const asksAge = (question: Question): question is Extract<Question, { ask: "how old" }> =>
   question.ask === "how old";
-const isCut = (item: Item): item is UnderstoodLot => item.kind === "lot" && item.lot.form === "cut";
+/** Is it understood, and cut? */
+export const isCut = (item: Item): item is UnderstoodLot => item.kind === "lot" && item.lot.form === "cut";
 
 /** A lot with the days since a day that was told, where they are known. */
 function withDays(item: UnderstoodLot, on: CalendarDate): UnderstoodLot {

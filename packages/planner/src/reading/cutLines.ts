@@ -1,14 +1,11 @@
 import { tellsAge } from "./ages.js";
+import { type Item, isCut } from "./agesOfLots.js";
 import { timeWords } from "./ageWords.js";
 import { dateWords } from "./dateWords.js";
 import type { Element } from "./elements.js";
-import type { NotUnderstood, UnderstoodLot } from "./reading.js";
+import type { UnderstoodLot } from "./reading.js";
 import { strayNumbers } from "./strayNumbers.js";
 import type { Token } from "./tokens.js";
-
-type Item = UnderstoodLot | NotUnderstood;
-
-const isCut = (item: Item): item is UnderstoodLot => item.kind === "lot" && item.lot.form === "cut";
 
 /** Elements whose words are not looked at one by one: what they tell was understood as a whole. */
 const understood: ReadonlySet<Element["type"]> = new Set(["state", "name", "number", "unit", "not fresh"]);
