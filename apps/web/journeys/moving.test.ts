@@ -178,8 +178,8 @@ describe("putting a lot elsewhere", () => {
     await haulBox(page).fill("9 kg carrots\n3 kg kale");
     await planFor(page, 2);
     const { keyboard } = page;
-    const second = () => planRegion(page).getByRole("button", { name: "Move Carrots, part 2 of 2" });
-    const first = await lies(page, /^Move Carrots, part 1 of 2/);
+    const second = () => planRegion(page).getByRole("button", { name: "Move Carrots (part 2 of 2)" });
+    const first = await lies(page, /^Move Carrots \(part 1 of 2\)/);
     await tabTo(page, second());
     await keyboard.press("Space");
     const over = () => page.getByRole("status").filter({ hasText: "over “Counter”" }).count();
@@ -191,15 +191,15 @@ describe("putting a lot elsewhere", () => {
     await keyboard.press("Enter");
     const kept = page.getByRole("region", { name: "This plan is changed by you" });
     await kept.getByRole("button", { name: /part 2 of 2/ }).waitFor();
-    expect(await lies(page, /^Move Carrots, part 2 of 2/)).toBe("Counter");
-    expect(await lies(page, /^Move Carrots, part 1 of 2/)).toBe(first);
+    expect(await lies(page, /^Move Carrots \(part 2 of 2\)/)).toBe("Counter");
+    expect(await lies(page, /^Move Carrots \(part 1 of 2\)/)).toBe(first);
 
     // Wherever it is drawn from now on, it is on the counter.
     await page.evaluate(() => {
       const seen = new Set<string>();
       Object.assign(window, { seen });
       new MutationObserver(() => {
-        const button = document.querySelector('[aria-label="Move Carrots, part 2 of 2"]');
+        const button = document.querySelector('[aria-label="Move Carrots (part 2 of 2)"]');
         const place = button?.closest("article")?.querySelector("h5")?.textContent;
         if (place) seen.add(place);
       }).observe(document.body, { childList: true, subtree: true, attributes: true });

@@ -39,9 +39,10 @@ function isSingle(context: HandoutContext, lot: NamedLot): boolean {
   return each !== undefined && lot.grams < 1.4 * each;
 }
 
-/** What a lot is called by itself, as within a sentence: one or many of its kind, cut or with its leaves. */
-export function stateName(context: HandoutContext, lot: NamedLot): string {
-  const name = kindName(context, lot.commodity, isSingle(context, lot) ? "one" : "many");
+/** What a lot is called by itself, as within a sentence: one or many of its kind or the person's own word, cut or with its leaves. */
+export function stateName(context: HandoutContext, lot: NamedLot, word?: string): string {
+  const kind = () => kindName(context, lot.commodity, isSingle(context, lot) ? "one" : "many");
+  const name = word === undefined ? kind() : plainText(word);
   if (lot.form === "cut") return context.speaker.say("lot.cut", { name });
   return lot.tops ? context.speaker.say("lot.tops", { name }) : name;
 }

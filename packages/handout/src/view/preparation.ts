@@ -1,6 +1,7 @@
 import { type Commodity, preparations } from "@keepwright/catalogue";
 import type { Plan } from "@keepwright/planner";
 import { commodityIn, type HandoutContext } from "./context.js";
+import { namesTogether } from "./names.js";
 import { isPast } from "./safeTime.js";
 
 type Preparation = (typeof preparations)[number];
@@ -84,7 +85,8 @@ export function preparationViews(
   names: ReadonlyMap<string, string>,
 ): PreparationView[] {
   const groups = new Map<string, { task: Task; lots: string[] }>();
-  for (const lot of plan.lots.filter((one) => !isPast(one))) {
+  const kept = plan.lots.filter((one) => !isPast(one));
+  for (const lot of kept) {
     for (const name of toldTasks(lot.preparation)) {
       const task = taskFor(commodityIn(context, lot.commodity), name);
       const key = Object.values(task).join("|");
@@ -94,7 +96,7 @@ export function preparationViews(
     }
   }
   return [...groups.values()].map(({ task, lots }) => {
-    const named = lots.map((id) => names.get(id) ?? id);
+    const named = namesTogether(context, { ...plan, lots: kept }, names, lots);
     return {
       task: task.task,
       lots,

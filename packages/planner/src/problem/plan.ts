@@ -73,6 +73,18 @@ export const plannedLotSchema = z.strictObject({
   /** Id of this part; the lot's own id, with "/2", "/3" for further parts of a split lot. */
   id: z.string(),
   lot: z.string(),
+  apart: z
+    .strictObject({
+      word: z
+        .string()
+        .max(80)
+        .optional()
+        .describe("What the person calls it, where that says more than its kind"),
+      since: date.describe("The day it came home, was bought, picked or cut: its days are counted from then"),
+      origin: z.string().describe("The lot as it came home: parts of one lot have the same"),
+    })
+    .optional()
+    .describe("By what it is told apart from other lots of its kind; absent where there are none"),
   commodity: z.string(),
   grams: z.number().describe("g, as bought"),
   litres: z.number().describe("L it takes where it lies at the start, wrap included"),

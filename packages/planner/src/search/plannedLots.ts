@@ -19,6 +19,7 @@ import { placeAir } from "./placeAir.js";
 import { plannedPreparation } from "./plannedPreparation.js";
 import { plannedWish } from "./plannedWish.js";
 import type { Prepared } from "./prepare.js";
+import { toldApart } from "./toldApart.js";
 
 /** Ids of the parts: the lot's own for its first part, then "/2", "/3" … */
 export function partIds(problem: Problem, parts: readonly Part[]): string[] {
@@ -171,6 +172,7 @@ function plannedLot(
   return {
     id,
     lot: lot.id,
+    ...toldApart(problem, bound),
     commodity: commodity.id,
     grams: part.portions * gramsPerPortion,
     litres: litresInStay(problem, part, 0),

@@ -2,6 +2,7 @@ import type { Plan } from "@keepwright/planner";
 import { dayWords } from "../../words/dates.js";
 import type { HandoutContext } from "../context.js";
 import { laterStays } from "../laterStays.js";
+import { namesTogether } from "../names.js";
 import { isCommonPractice, isKeptAsItIs, toldTasks } from "../preparation.js";
 import { isPast } from "../safeTime.js";
 import { listed, sheetWrap } from "./sheetWords.js";
@@ -30,7 +31,12 @@ export function sheetTasks(context: HandoutContext, plan: Plan, names: Names): S
       names: `${speaker.capital(
         listed(
           speaker,
-          lots.map(({ id }) => names.get(id) ?? id),
+          namesTogether(
+            context,
+            { ...plan, lots: kept },
+            names,
+            lots.map(({ id }) => id),
+          ),
         ),
       )}.`,
     };

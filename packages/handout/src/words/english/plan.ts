@@ -74,7 +74,11 @@ export const planWords = {
   "wrapName.glass of water": "glasses for water",
 
   // Names of lots
-  "lot.part": "{name}, part {part} of {parts}",
+  "lot.apart": "{name} ({told})",
+  "lot.apartBoth": "{first}, {next}",
+  "lot.of": "of {date}",
+  "lot.which": "lot {number} of {all}",
+  "lot.part": "part {part} of {parts}",
   "lot.cut": "{name}, cut",
   "lot.tops": "{name} with leaves on",
   "lot.now.unripe": "{name}, unripe",
@@ -83,11 +87,16 @@ export const planWords = {
   "lot.now.nearly ripe": "{name}, nearly ripe",
   "lot.now.ripe": "{name}, ripe",
   "lot.now.very ripe": "{name}, very ripe",
-  "lot.came.unripe": "{name} (came unripe)",
-  "lot.came.nearly ripe": "{name} (came nearly ripe)",
-  "lot.came.ripe": "{name} (came ripe)",
-  "lot.came.very ripe": "{name} (came very ripe)",
-  "lot.came.turning": "{name} (came half ripe)",
+  "lot.came.unripe": "came unripe",
+  "lot.was.unripe": "unripe on {date}",
+  "lot.came.nearly ripe": "came nearly ripe",
+  "lot.was.nearly ripe": "nearly ripe on {date}",
+  "lot.came.ripe": "came ripe",
+  "lot.was.ripe": "ripe on {date}",
+  "lot.came.very ripe": "came very ripe",
+  "lot.was.very ripe": "very ripe on {date}",
+  "lot.came.turning": "came half ripe",
+  "lot.was.turning": "half ripe on {date}",
 
   // Preparation: what, then why
   "prepare.line": "{names}: {task} {why}",
@@ -138,7 +147,7 @@ export const planWords = {
   "eat.day": "{date}: {list}",
   "eat.away": "{date}: nobody at home",
   "eat.nothing": "{date}: nothing planned",
-  "eat.entryShort": "{name} {portions}",
+  "eat.entryShort": "{name}: {portions}",
   "eat.entry": "{count, plural, one {{name} (# portion)} other {{name} (# portions)}}",
   "eat.entryDoubtful":
     "{count, plural, one {{name} (# portion; may not last: eat sooner, freeze, or give away)} other {{name} (# portions; may not last: eat sooner, freeze, or give away)}}",

@@ -74,7 +74,11 @@ export const planSpanish = {
   "wrapName.glass of water": "vasos para agua",
 
   // Nombres de lotes: valen para una cosa o varias, de cualquier género
-  "lot.part": "{name}, parte {part} de {parts}",
+  "lot.apart": "{name} ({told})",
+  "lot.apartBoth": "{first}, {next}",
+  "lot.of": "del {date}",
+  "lot.which": "lote {number} de {all}",
+  "lot.part": "parte {part} de {parts}",
   "lot.cut": "{name} en trozos",
   "lot.tops": "{name} con hojas",
   "lot.now.unripe": "{name} sin madurar",
@@ -83,11 +87,16 @@ export const planSpanish = {
   "lot.now.nearly ripe": "{name} casi a punto",
   "lot.now.ripe": "{name} a punto",
   "lot.now.very ripe": "{name} con mucha madurez",
-  "lot.came.unripe": "{name} (al llegar: sin madurar)",
-  "lot.came.turning": "{name} (al llegar: a medio madurar)",
-  "lot.came.nearly ripe": "{name} (al llegar: casi a punto)",
-  "lot.came.ripe": "{name} (al llegar: a punto)",
-  "lot.came.very ripe": "{name} (al llegar: con mucha madurez)",
+  "lot.came.unripe": "al llegar: sin madurar",
+  "lot.was.unripe": "el {date}: sin madurar",
+  "lot.came.turning": "al llegar: a medio madurar",
+  "lot.was.turning": "el {date}: a medio madurar",
+  "lot.came.nearly ripe": "al llegar: casi a punto",
+  "lot.was.nearly ripe": "el {date}: casi a punto",
+  "lot.came.ripe": "al llegar: a punto",
+  "lot.was.ripe": "el {date}: a punto",
+  "lot.came.very ripe": "al llegar: con mucha madurez",
+  "lot.was.very ripe": "el {date}: con mucha madurez",
 
   // Antes de guardar: qué, y por qué
   "prepare.line": "{names}: {task} {why}",
@@ -138,7 +147,7 @@ export const planSpanish = {
   "eat.day": "{date}: {list}",
   "eat.away": "{date}: nadie en casa",
   "eat.nothing": "{date}: nada en el plan",
-  "eat.entryShort": "{name} {portions}",
+  "eat.entryShort": "{name}: {portions}",
   "eat.entry": "{count, plural, one {{name} (# porción)} other {{name} (# porciones)}}",
   "eat.entryDoubtful":
     "{count, plural, one {{name} (# porción; quizá no dure: come antes, congela o regala)} other {{name} (# porciones; quizá no duren: come antes, congela o regala)}}",
