@@ -1,6 +1,7 @@
 import { kindNames } from "@keepwright/catalogue";
-import { lazy, memo, Suspense, useMemo } from "react";
+import { memo, Suspense, useMemo } from "react";
 import { DeskProvider } from "./behaviour/desk.js";
+import { lazyPart } from "./behaviour/lazyPart.js";
 import { useLettersAhead } from "./behaviour/lettersAhead.js";
 import { useFigures } from "./behaviour/useFigures.js";
 import { useHaul } from "./behaviour/useHaul.js";
@@ -11,6 +12,7 @@ import { KeepingNotices } from "./components/history/KeepingNotices.js";
 import { UndoButtons } from "./components/history/UndoButtons.js";
 import { Masthead } from "./components/Masthead.js";
 import { NewerVersion } from "./components/NewerVersion.js";
+import { Safely } from "./components/Safely.js";
 import { ScreenFocus } from "./components/ScreenFocus.js";
 import { UnpackPage } from "./pages/UnpackPage.js";
 import type { Screen } from "./state/route.js";
@@ -21,19 +23,27 @@ const kinds = new Set(kindNames().keys());
 /** The first screen comes with the page; the others are fetched when they are opened. */
 const pages: Readonly<Record<Screen, React.ComponentType<{ readonly on: string | undefined }>>> = {
   unpack: memo(UnpackPage),
-  kitchen: lazy(() => import("./pages/KitchenPage.js")),
-  mine: lazy(() => import("./pages/MinePage.js")),
-  ways: lazy(() => import("./pages/WaysPage.js")),
-  ask: lazy(() => import("./pages/AskPage.js")),
-  class: lazy(() => import("./pages/ClassPage.js")),
-  settings: lazy(() => import("./pages/SettingsPage.js")),
+  kitchen: lazyPart(() => import("./pages/KitchenPage.js")),
+  mine: lazyPart(() => import("./pages/MinePage.js")),
+  ways: lazyPart(() => import("./pages/WaysPage.js")),
+  ask: lazyPart(() => import("./pages/AskPage.js")),
+  class: lazyPart(() => import("./pages/ClassPage.js")),
+  settings: lazyPart(() => import("./pages/SettingsPage.js")),
 };
 
 /** The page, as soon as there are words to say it in. */
 export function App() {
   const haul = useHaul(kinds);
   const spoken = useLanguage(haul.state);
-  return spoken && <SpokenApp haul={haul} {...spoken} />;
+  if (!spoken) return spoken;
+  const entered = () => haul.keeper.now().state;
+  return (
+    <WordsProvider value={spoken.say}>
+      <Safely of="page" entered={entered} until={haul.state}>
+        <SpokenApp haul={haul} {...spoken} />
+      </Safely>
+    </WordsProvider>
+  );
 }
 
 /** While a screen is on its way. Who opened the one for asking may have begun to ask. */
@@ -58,22 +68,22 @@ const SpokenApp = memo(function SpokenApp({ haul, language, tag, say, spoken }: 
   );
   const Shown = pages[screen];
   return (
-    <WordsProvider value={say}>
-      <DeskProvider value={desk}>
-        <Masthead screen={screen}>
-          <UndoButtons />
-        </Masthead>
-        <main id="screen" tabIndex={-1}>
-          <NewerVersion />
-          <KeepingNotices />
-          {figures.failed && <p role="alert">{say("page.noFigures")}</p>}
+    <DeskProvider value={desk}>
+      <Masthead screen={screen}>
+        <UndoButtons />
+      </Masthead>
+      <main id="screen" tabIndex={-1}>
+        <NewerVersion />
+        <KeepingNotices />
+        {figures.failed && <p role="alert">{say("page.noFigures")}</p>}
+        <Safely of={{ screen }} entered={() => haul.keeper.now().state} until={screen} asked>
           <Suspense fallback={<Opening screen={screen} />}>
             <ScreenFocus screen={screen}>
               <Shown on={on} />
             </ScreenFocus>
           </Suspense>
-        </main>
-      </DeskProvider>
-    </WordsProvider>
+        </Safely>
+      </main>
+    </DeskProvider>
   );
 });

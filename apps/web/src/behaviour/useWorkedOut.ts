@@ -59,7 +59,8 @@ function inWords<Asked extends PlanState>(plan: Asked, context: HandoutContext |
 
 type Household = Pick<PlannerState, "people" | "days" | "portions" | "away">;
 
-function askFor(
+/** What the planner is asked; nothing where there is nothing to plan. */
+export function askFor(
   { people, days, portions, away }: Household,
   kitchen: PlanAsked["kitchen"],
   { lots, from, since }: FirstDay,

@@ -1,18 +1,20 @@
-import { lazy, memo, Suspense, useRef } from "react";
+import { memo, Suspense, useRef } from "react";
 import { useDesk } from "../behaviour/desk.js";
+import { lazyPart } from "../behaviour/lazyPart.js";
 import { useStable } from "../behaviour/useStable.js";
 import { useTypingClass } from "../behaviour/useTypingClass.js";
 import { afterDialog } from "../components/afterDialog.js";
 import { HaulBox } from "../components/HaulBox.js";
 import { HaulButtons } from "../components/HaulButtons.js";
 import { KitchenChooser } from "../components/kitchen/KitchenChooser.js";
+import { Safely } from "../components/Safely.js";
 import { SwatchPatterns } from "../components/Swatch.js";
 import { UnderstoodList } from "../components/UnderstoodList.js";
 import type { Correction } from "../state/corrections.js";
 import { useWords } from "../words/words.js";
 
 /** Comes with the figures, after there is a box to type in. */
-const PlanView = lazy(async () => ({
+const PlanView = lazyPart(async () => ({
   default: memo((await import("../components/plan/PlanView.js")).PlanView),
 }));
 
@@ -68,9 +70,11 @@ export function UnpackPage() {
             context={worked.context}
             onChange={change}
           />
-          <Suspense fallback={<p role="status">{say("plan.working")}</p>}>
-            <PlanView state={worked.plan} context={worked.context} onAgain={worked.again} />
-          </Suspense>
+          <Safely of="plan" entered={() => haul.keeper.now().state}>
+            <Suspense fallback={<p role="status">{say("plan.working")}</p>}>
+              <PlanView state={worked.plan} context={worked.context} onAgain={worked.again} />
+            </Suspense>
+          </Safely>
         </>
       )}
     </>

@@ -21,6 +21,8 @@ export const gramsPerUnit: Readonly<Record<string, number>> = {
 /** Units of which the kind may be counted, and offered in this order; other household units can be typed. */
 const countedUnits = ["each", "head", "bulb", "ear", "hand", "piece", "bunch"] as const;
 export type CountedUnit = (typeof countedUnits)[number];
+/** Every unit in which an amount can be entered. */
+export const amountUnits: readonly string[] = [...Object.keys(gramsPerUnit), ...countedUnits];
 const wholePieces: readonly string[] = ["each", "head", "bulb", "ear", "piece"];
 
 const isCounted = (name: string): name is CountedUnit => countedUnits.some((unit) => unit === name);

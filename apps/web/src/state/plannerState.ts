@@ -159,11 +159,20 @@ function dated(
   return { before: [...state.before, { day: on, text: state.text }].slice(-mostBefore) };
 }
 
+/**
+ * Words in an empty box begin a list anew: what was answered, ticked and put of the one before is not of this one, though its lines may be worded
+ * the same.
+ */
+function written(state: PlannerState, text: string, on: string | undefined): PlannerState {
+  const anew = state.text.trim() === "" && text.trim() !== "";
+  return { ...(anew ? cleared(state) : state), text, ...dated(state, text, on) };
+}
+
 /** Corrections of lines that are no longer in the text stay, so that undoing a deletion in the text brings them back. */
 export function plannerReducer(state: PlannerState, change: PlannerChange): PlannerState {
   switch (change.change) {
     case "text":
-      return { ...state, text: change.text, ...dated(state, change.text, change.on) };
+      return written(state, change.text, change.on);
     case "correct": {
       const correction = { ...state.corrections[change.key], ...change.correction };
       return { ...state, corrections: { ...state.corrections, [change.key]: correction } };

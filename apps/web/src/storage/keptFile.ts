@@ -3,28 +3,8 @@ import { isRecord, type Unused, unusable } from "./check.js";
 import { type RestoreWith, restoreAll } from "./restore.js";
 import { wholeKitchens } from "./wholeKitchens.js";
 
-/** The file that a person saves and opens again, as docs/guide/kept-file.md and schemas/kept-file.schema.json describe it. */
-export interface KeptFile {
-  readonly format: "keepwright-kept";
-  readonly version: 1;
-  /** When it was written, ISO 8601. */
-  readonly written: string;
-  readonly entered: PlannerState;
-}
-
 /** Largest file that is opened [bytes]. Declared preference, no source: a list of a million words is smaller. */
 export const mostBytes = 20_000_000;
-
-/** The text of the file. */
-export function keptFileText(entered: PlannerState, written: Date): string {
-  const file: KeptFile = {
-    format: "keepwright-kept",
-    version: 1,
-    written: written.toISOString(),
-    entered,
-  };
-  return `${JSON.stringify(file, undefined, 2)}\n`;
-}
 
 export type OpenedFile =
   | { readonly ok: true; readonly state: PlannerState; readonly unused: readonly Unused[] }

@@ -74,6 +74,9 @@ function restoreKitchen(
   return known(value) ? value : otherwise.kitchen;
 }
 
+/** Versions in which this state has been kept; what was kept before they were counted has none. */
+const versions: readonly unknown[] = [1, 2, 3, 4];
+
 const fields: ReadonlySet<string> = new Set([
   "version",
   "text",
@@ -115,6 +118,8 @@ export function restoreAll(saved: unknown, { otherwise, kinds, kitchenDoor }: Re
   }
   for (const key of Object.keys(saved))
     if (!fields.has(key)) unusable(saved[key], within(whole, key), { want: "nothing" });
+  if (saved.version !== undefined && !versions.includes(saved.version))
+    unusable(saved.version, at("version"), { want: "choice", choices: versions.map(String) });
   const kitchens = restoreKitchens(saved.kitchens, at("kitchens"), kitchenDoor);
   const state: PlannerState = {
     version: 4,

@@ -1,6 +1,7 @@
 import { ventSettings, wrapIds } from "@keepwright/planner";
 import type { Correction, Corrections } from "../state/corrections.js";
-import { type EnteredAmount, mostGrams } from "../state/enteredAmount.js";
+import { civilDayFits } from "../state/daysAway.js";
+import { amountUnits, type EnteredAmount, mostGrams } from "../state/enteredAmount.js";
 import type { Lying, PlannerState } from "../state/plannerState.js";
 import {
   type At,
@@ -19,7 +20,6 @@ import {
 const ripenesses = ["unripe", "turning", "ripe", "very ripe"] as const;
 /** A key is a line of the haul: nearly always short, but a whole pasted text where it was one line. */
 const longestKey = 1_000_000;
-const longestUnit = 40;
 const mostDays = 60;
 
 /** The entries of a record whose values can be used. */
@@ -45,7 +45,7 @@ const mass = number(0, mostGrams, { above: true });
 const amount: Check<EnteredAmount> = (value, at) => {
   if (!isRecord(value)) return unusable(value, at, { want: "group" });
   const entered = mass(value.value, within(at, "value"));
-  const unit = text(longestUnit)(value.unit, within(at, "unit"));
+  const unit = choice(amountUnits)(value.unit, within(at, "unit"));
   return entered !== undefined && unit !== undefined ? { value: entered, unit } : undefined;
 };
 /** Until version 2 amounts were kept in grams alone. */
@@ -64,7 +64,7 @@ function correctionCheck(kinds: ReadonlySet<string>): Check<Correction> {
     form: choice(["whole", "cut"] as const),
     tops: flag,
     washed: flag,
-    extraDays: number(0, mostDays),
+    extraDays: number(0, mostDays, { whole: true }),
     leftOut: flag,
   };
   return (value, at) => {
@@ -101,13 +101,11 @@ export const restoreVents = (value: unknown, at: At): PlannerState["vents"] =>
 /** Days without anybody at home. */
 export const restoreDays = (value: unknown, at: At): readonly string[] =>
   restoreWords(value, at).filter(
-    (day, index) => isDay(day) || unusable(day, item(at, index), { want: "day" }),
+    (day, index) => civilDayFits(day) || unusable(day, item(at, index), { want: "day" }),
   );
-const isDay = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text);
-
 /** The day a list came home. */
 export const fromDay: Check<string> = (value, at) =>
-  typeof value === "string" && (value === "today" || isDay(value))
+  typeof value === "string" && (value === "today" || civilDayFits(value))
     ? value
     : unusable(value, at, { want: "day" });
 
@@ -122,7 +120,7 @@ export function restoreBefore(value: unknown, at: At): PlannerState["before"] {
     const own = item(at, index);
     if (!isRecord(each)) return unusable(each, own, { want: "group" }) ?? [];
     const { day, text: words } = each;
-    const dayFits = typeof day === "string" && isDay(day);
+    const dayFits = typeof day === "string" && civilDayFits(day);
     if (!dayFits) unusable(day, within(own, "day"), { want: "day" });
     if (typeof words !== "string") unusable(words, within(own, "text"), { want: "text", most: longestKey });
     return dayFits && typeof words === "string" ? [{ day, text: words }] : [];

@@ -1,6 +1,7 @@
 import { unitsOf } from "@keepwright/handout";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { type History, noHistory, taken } from "../../src/state/history/history.js";
 import {
   cleared,
   isExample,
@@ -165,5 +166,54 @@ describe("another language", () => {
   ])("leaves %s as they were entered", (_, touched) => {
     const before = { ...example, ...touched };
     expect(plannerReducer(before, spanish)).toEqual({ ...before, language: "es" });
+  });
+});
+
+describe("words in an empty box", () => {
+  const answered: PlannerState = {
+    ...state,
+    done: ["eat apples"],
+    lying: { "2 kg apples#0": "as planned" },
+    chosen: { "2 kg apples#0": "as planned" },
+    missed: ["move||"],
+  };
+  const write = (from: PlannerState, text: string) =>
+    plannerReducer(from, { change: "text", text, on: "2026-06-20" });
+
+  it("begin a list anew: nothing answered of the one before falls on it", () => {
+    const anew = write(write(answered, " \n"), "2 kg apples");
+    const { corrections, done, lying, chosen, missed, from } = anew;
+    expect({ corrections, done, lying, chosen, missed }).toEqual({
+      corrections: {},
+      done: [],
+      lying: {},
+      chosen: {},
+      missed: [],
+    });
+    expect(from).toBe("2026-06-20");
+    expect(anew).toMatchObject({ people: 3, days: 7, kitchen: "small" });
+  });
+
+  it("leave all answers while other words stand there, and while it is empty", () => {
+    expect(write(answered, "2 kg apples\n3 figs").corrections).toEqual(answered.corrections);
+    expect(write(answered, "").corrections).toEqual(answered.corrections);
+  });
+
+  it("can be taken back, to the list as it was answered", () => {
+    const act = (history: History, text: string, number: number) =>
+      taken(history, {
+        by: "a",
+        number,
+        at: number * 1000,
+        act: { act: "change", change: { change: "text", text, on: "2026-06-20" } },
+      });
+    const erased = act(noHistory(answered), "", 1);
+    const anew = [..."3 figs"].reduce(
+      (history, _, index) => act(history, "3 figs".slice(0, index + 1), index + 2),
+      erased,
+    );
+    const undo = (history: History) =>
+      taken(history, { by: "a", number: 99, at: 99_000, act: { act: "undo" } });
+    expect(undo(undo(anew)).state).toEqual(answered);
   });
 });

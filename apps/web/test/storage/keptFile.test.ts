@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { keptFileText, readKeptFile } from "../../src/storage/keptFile.js";
+import { readKeptFile } from "../../src/storage/keptFile.js";
+import { keptFileText } from "../../src/storage/keptFileText.js";
 import { anyState, how, otherwise } from "../support/states.js";
 
 const schema = JSON.parse(

@@ -1,13 +1,17 @@
-import { lazy, Suspense, useState } from "react";
+import { Suspense, useState } from "react";
+import { useDesk } from "../../behaviour/desk.js";
+import { lazyPart } from "../../behaviour/lazyPart.js";
 import { useWords } from "../../words/words.js";
+import { Safely } from "../Safely.js";
 import type { TakeAlongProps } from "./SheetPart.js";
 
 /** Comes when somebody asks for it. */
-const TakeAlongDialog = lazy(() => import("./TakeAlongDialog.js"));
+const TakeAlongDialog = lazyPart(() => import("./TakeAlongDialog.js"));
 
 /** The button that opens what of a plan can be printed and taken along. */
 export function TakeAlong({ made, context }: TakeAlongProps) {
   const say = useWords();
+  const { keeper } = useDesk().haul;
   const [open, setOpen] = useState(false);
   return (
     <>
@@ -17,9 +21,11 @@ export function TakeAlong({ made, context }: TakeAlongProps) {
         </button>
       </p>
       {open && (
-        <Suspense fallback={<p role="status">{say("screen.opening")}</p>}>
-          <TakeAlongDialog made={made} context={context} onClose={() => setOpen(false)} />
-        </Suspense>
+        <Safely of="takeAlong" entered={() => keeper.now().state} asked>
+          <Suspense fallback={<p role="status">{say("screen.opening")}</p>}>
+            <TakeAlongDialog made={made} context={context} onClose={() => setOpen(false)} />
+          </Suspense>
+        </Safely>
       )}
     </>
   );

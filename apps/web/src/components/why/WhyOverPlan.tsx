@@ -1,10 +1,13 @@
 import type { HandoutContext } from "@keepwright/handout";
-import { lazy, Suspense, useEffect, useRef } from "react";
+import { Suspense, useEffect, useRef } from "react";
+import { useDesk } from "../../behaviour/desk.js";
+import { lazyPart } from "../../behaviour/lazyPart.js";
 import type { MadePlan } from "../../behaviour/usePlan.js";
 import { useRoute } from "../../behaviour/useRoute.js";
 import { addressOf } from "../../state/route.js";
+import { Safely } from "../Safely.js";
 
-const WhyDialog = lazy(() => import("./WhyDialog.js"));
+const WhyDialog = lazyPart(() => import("./WhyDialog.js"));
 
 interface WhyOverPlanProps {
   readonly made: MadePlan;
@@ -14,6 +17,7 @@ interface WhyOverPlanProps {
 
 /** Opens the reasons that the address names. Closing goes back to the address before, where there is one of this page. */
 export function WhyOverPlan({ made, changed, context }: WhyOverPlanProps) {
+  const { keeper } = useDesk().haul;
   const { why } = useRoute();
   const came = useRef(false);
   useEffect(() => {
@@ -27,8 +31,10 @@ export function WhyOverPlan({ made, changed, context }: WhyOverPlanProps) {
   };
   if (why === undefined) return null;
   return (
-    <Suspense fallback={null}>
-      <WhyDialog key={why} part={why} made={made} changed={changed} context={context} onClose={close} />
-    </Suspense>
+    <Safely of="why" entered={() => keeper.now().state} until={why} asked>
+      <Suspense fallback={null}>
+        <WhyDialog key={why} part={why} made={made} changed={changed} context={context} onClose={close} />
+      </Suspense>
+    </Safely>
   );
 }
