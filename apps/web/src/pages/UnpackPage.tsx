@@ -3,6 +3,7 @@ import { useDesk } from "../behaviour/desk.js";
 import { lazyPart } from "../behaviour/lazyPart.js";
 import { useStable } from "../behaviour/useStable.js";
 import { useTypingClass } from "../behaviour/useTypingClass.js";
+import type { WorkedOut } from "../behaviour/useWorkedOut.js";
 import { afterDialog } from "../components/afterDialog.js";
 import { HaulBox } from "../components/HaulBox.js";
 import { HaulButtons } from "../components/HaulButtons.js";
@@ -70,13 +71,22 @@ export function UnpackPage() {
             context={worked.context}
             onChange={change}
           />
-          <Safely of="plan" entered={() => haul.keeper.now().state}>
-            <Suspense fallback={<p role="status">{say("plan.working")}</p>}>
-              <PlanView state={worked.plan} context={worked.context} onAgain={worked.again} />
-            </Suspense>
-          </Safely>
+          <PlanBelow worked={worked} />
         </>
       )}
     </>
+  );
+}
+
+/** The plan. Where it fails, the list above it goes on. */
+function PlanBelow({ worked }: { readonly worked: WorkedOut }) {
+  const say = useWords();
+  const { keeper } = useDesk().haul;
+  return (
+    <Safely of="plan" entered={() => keeper.now().state}>
+      <Suspense fallback={<p role="status">{say("plan.working")}</p>}>
+        <PlanView state={worked.plan} context={worked.context} onAgain={worked.again} />
+      </Suspense>
+    </Safely>
   );
 }
