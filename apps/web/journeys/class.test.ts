@@ -206,7 +206,7 @@ describe("pages for a class", () => {
     await page.getByRole("alert").filter({ hasText: "Tick one topic at least." }).waitFor();
     await page.getByRole("button", { name: "Make the pages" }).click();
     expect(await page.locator(".class-status").textContent()).toBe("");
-    await page.getByRole("checkbox", { name: "Sayings that do not hold" }).check();
+    await page.getByRole("checkbox", { name: "Sayings that are not true" }).check();
     await page.getByRole("textbox", { name: "Length in minutes" }).fill("5");
     expect(await page.locator(".class-form .field .wrong").textContent()).toMatch(/5.*10.*240/);
     await page.getByRole("textbox", { name: "Length in minutes" }).fill("20");
@@ -244,7 +244,7 @@ describe("what was said of a class", () => {
     await page.reload();
     await page.locator("#class-kinds").waitFor();
     await expect.poll(() => page.locator("#class-kinds").inputValue()).toBe("kale\nfigs");
-    await page.getByRole("button", { name: "Undo: what is asked for a class changed" }).click();
+    await page.getByRole("button", { name: "Undo: class pages changed" }).click();
     await expect.poll(() => page.locator("#class-kinds").inputValue()).not.toBe("kale\nfigs");
     expect(faults).toEqual([]);
     await close();

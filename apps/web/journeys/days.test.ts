@@ -76,7 +76,7 @@ describe("a list of Saturday opened on Monday", () => {
     await close();
   });
 
-  it("takes what is added then for come home then, and tells apart what was only written anew", async () => {
+  it("takes what is added then for come home then, and tells apart what was only rewritten", async () => {
     const { page, faults, close } = await visit(browser());
     await listOfSaturday(page);
     await daysLater(page, 2);

@@ -13,7 +13,7 @@ describe("undo", () => {
   it("of a paste tells how many lines it is about; lines of the same words have buttons of their own names", async () => {
     const { page, close } = await visit(browser());
     await paste(page, "3 avocados, 1 ripe\n2 kg apples\n2 kg apples\n1 cucumber");
-    await says(page, "Undo: “3 avocados, 1 ripe” and more, 4 lines in all, written anew");
+    await says(page, "Undo: “3 avocados, 1 ripe” and more, 4 lines in all, rewritten");
     await planFor(page, 5);
     const buttons = page.locator(".understood .line-buttons button");
     const names = await buttons.evaluateAll((all) => all.map((button) => button.getAttribute("aria-label")));
@@ -56,7 +56,7 @@ describe("undo", () => {
     const { page, close } = await visit(browser());
     await planFor(page, 17);
     await haulBox(page).fill("1 kg pears");
-    await says(page, "Undo: “1 kg pears” written anew");
+    await says(page, "Undo: “1 kg pears” rewritten");
     await haulBox(page).press("End");
     await page.keyboard.type("!");
     await page.keyboard.press("Control+Z");
@@ -130,7 +130,7 @@ describe("two tabs", () => {
     expect(await page.getByLabel("People").inputValue()).toBe("2");
     expect(await haulBox(page).inputValue()).toBe("1 kg pears");
     await undoButton(other).click();
-    await says(page, "Undo: “1 kg pears” written anew");
+    await says(page, "Undo: “1 kg pears” rewritten");
     await close();
   });
 
@@ -141,7 +141,7 @@ describe("two tabs", () => {
     await atRest(page);
     const other = await page.context().newPage();
     await other.goto(page.url());
-    await says(other, "Undo: “1 kg pears” written anew");
+    await says(other, "Undo: “1 kg pears” rewritten");
     // The first tab is held up, so that it has not heard of the other when its own letters come.
     const heldUp = page.evaluate(() => {
       const box = document.querySelector("textarea");

@@ -68,7 +68,7 @@ describe("a kitchen described by answering questions", () => {
     expect(
       await page.getByText(/The refrigerator is taken to be at 7.4 °C. Set it to 4.4 °C or less/).count(),
     ).toBe(1);
-    const drawn = await page.getByRole("region", { name: "How it is drawn up" }).textContent();
+    const drawn = await page.getByRole("region", { name: "How it is drawn" }).textContent();
     expect(drawn).toContain("Left drawer");
     expect(drawn).toContain("Cellar");
     expect(drawn).not.toContain("Refrigerator door");
@@ -114,7 +114,7 @@ describe("a kitchen described by answering questions", () => {
     await option(page, "I read a thermometer").check({ force: true });
     const reading = page.getByRole("textbox", { name: "The reading" });
     await reading.fill("60");
-    await page.getByText(/“60” cannot be: write a number from -5 to 45 °C/).waitFor();
+    await page.getByText(/“60” cannot be right: write a number from -5 to 45 °C/).waitFor();
     expect(await reading.getAttribute("aria-invalid")).toBe("true");
     await page.getByRole("radio", { name: "°F" }).check({ force: true });
     // 60 °F are 15.6 °C, which is colder than the room: a refrigerator too warm, but one.

@@ -31,7 +31,7 @@ async function openWith(page: Page, haul: string, things: number): Promise<void>
   await haulBox(page).fill(haul);
   await planFor(page, things);
   await page.getByRole("link", { name: "As I have it" }).click();
-  await page.getByRole("heading", { name: "Where it lies now" }).waitFor({ timeout: 60_000 });
+  await page.getByRole("heading", { name: "Where it is now" }).waitFor({ timeout: 60_000 });
 }
 
 const haul = "1 broccoli\n600 g spinach\n6 bananas\n1 kg apples";
@@ -46,12 +46,12 @@ describe("as I have it", () => {
     expect(await page.getByText("No single move helps any more.").count()).toBe(1);
 
     await page.getByLabel("Which thing").selectOption({ label: "B Spinach" });
-    await page.getByRole("button", { name: "Spinach lies here: Counter" }).click();
+    await page.getByRole("button", { name: "Spinach here: Counter" }).click();
     const worse = await toldAnew(page, same);
     expect(worse).not.toBe(same);
     const conflicts = page.locator(".conflicts > li");
     expect(await conflicts.first().textContent()).toContain("Spinach");
-    expect(await page.getByLabel("Where it lies: Spinach").inputValue()).toBe("counter");
+    expect(await page.getByLabel("Where it is: Spinach").inputValue()).toBe("counter");
 
     const move = page.locator(".one-move");
     expect(await move.textContent()).toContain("Put spinach where the plan has it");
@@ -64,11 +64,11 @@ describe("as I have it", () => {
   it("takes up what is said thing by thing and of vents, says what was not said, and keeps it", async () => {
     const { page, close } = await visit(browser());
     await openWith(page, haul, 4);
-    await page.getByLabel("Where it lies: Bananas").selectOption("shelf");
+    await page.getByLabel("Where it is: Bananas").selectOption("shelf");
     await toldAnew(page);
     await page.getByLabel("Wrap: Bananas").selectOption({ label: "in a closed plastic bag" });
     await page
-      .getByRole("group", { name: "How the vents stand" })
+      .getByRole("group", { name: "How the vents are set" })
       .getByRole("combobox")
       .first()
       .selectOption("closed");
@@ -88,13 +88,13 @@ describe("as I have it", () => {
     const cold = await toldAnew(page);
     await tabTo(page, page.getByLabel("Which thing"));
     await page.keyboard.press("End");
-    await tabTo(page, page.getByRole("button", { name: "Apples lies here: Counter" }));
+    await tabTo(page, page.getByRole("button", { name: "Apples here: Counter" }));
     await page.keyboard.press("Space");
     await page.getByRole("status").filter({ hasText: "Apples: “Counter”." }).waitFor();
     expect(await toldAnew(page, cold)).not.toBe(cold);
-    await tabTo(page, page.getByLabel("Where it lies: Broccoli"));
+    await tabTo(page, page.getByLabel("Where it is: Broccoli"));
     await page.keyboard.press("End");
-    expect(await page.getByLabel("Where it lies: Broccoli").inputValue()).toBe("cupboard-lower");
+    expect(await page.getByLabel("Where it is: Broccoli").inputValue()).toBe("cupboard-lower");
     expect(faults).toEqual([]);
     await close();
   });
@@ -103,16 +103,16 @@ describe("as I have it", () => {
     const { page, close } = await visit(browser(), { viewport: { width: 360, height: 760 }, hasTouch: true });
     await openWith(page, haul, 4);
     const names = ["Broccoli", "Spinach", "Bananas", "Apples"];
-    const counter = (name: string) => page.getByRole("button", { name: `${name} lies here: Counter` });
+    const counter = (name: string) => page.getByRole("button", { name: `${name} here: Counter` });
     await counter("Broccoli").scrollIntoViewIfNeeded();
     const before = await counter("Broccoli").boundingBox();
     for (const name of names) await counter(name).tap();
-    const after = await page.getByRole("button", { name: / lies here: Counter$/ }).boundingBox();
+    const after = await page.getByRole("button", { name: / here: Counter$/ }).boundingBox();
     // What is told above it changes: the browser then holds the button in its place, to the nearest whole pixel of scrolling.
     expect({ ...after, y: 0 }).toEqual({ ...before, y: 0 });
     expect(Math.abs((after?.y ?? 0) - (before?.y ?? 0))).toBeLessThan(1);
     for (const name of names)
-      expect(await page.getByLabel(`Where it lies: ${name}`).inputValue()).toBe("counter");
+      expect(await page.getByLabel(`Where it is: ${name}`).inputValue()).toBe("counter");
     await toldAnew(page);
     expect(await sideways(page)).toBe(0);
     // Measured all at once: an answer that comes meanwhile may take a control away between two questions.

@@ -59,7 +59,7 @@ async function fileFrom(page: Page, act: () => Promise<void>) {
 
 async function openTakeAlong(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Print, labels, calendar" }).click();
-  await page.getByRole("dialog", { name: "To print and to take along" }).waitFor();
+  await page.getByRole("dialog", { name: "To print and take along" }).waitFor();
 }
 
 async function plannedPage(options: Parameters<typeof visit>[1] = {}) {

@@ -172,7 +172,7 @@ describe("forgetting everything", () => {
     expect(await page.evaluate(() => localStorage.length)).toBe(0);
     await page.getByRole("button", { name: "Undo: everything forgotten" }).click();
     await page.getByText("Your list has one line.").waitFor();
-    await page.getByRole("button", { name: "Undo: “1 kg pears” written anew" }).waitFor();
+    await page.getByRole("button", { name: "Undo: “1 kg pears” rewritten" }).waitFor();
     await open.click();
     await page.getByRole("button", { name: "Forget it all" }).click();
     await page.getByRole("status").filter({ hasText: "Everything is forgotten." }).waitFor();

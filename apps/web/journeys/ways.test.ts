@@ -148,7 +148,7 @@ describe("the same food, two ways", () => {
     await haulBox(page).fill(haul);
     await planFor(page, 5);
     await page.getByRole("link", { name: "As I have it" }).click();
-    await page.getByLabel("Where it lies: Bananas").selectOption("shelf");
+    await page.getByLabel("Where it is: Bananas").selectOption("shelf");
     await page.getByRole("link", { name: "Two ways" }).click();
     await page.getByRole("radio", { name: "As I have it" }).check();
     await page.getByRole("columnheader", { name: "As it lies" }).waitFor({ timeout: 60_000 });

@@ -92,6 +92,8 @@ export async function withAllDrawn<Result>(page: Page, act: () => Promise<Result
 export async function picture(page: Page, name: string, part?: string): Promise<void> {
   mkdirSync(pictures, { recursive: true });
   const path = join(pictures, `${name}.png`);
+  // What stays in view while one scrolls is where it stands at first.
+  await page.evaluate(() => window.scrollTo({ top: 0, behavior: "instant" }));
   await withAllDrawn(page, () =>
     part === undefined ? page.screenshot({ path, fullPage: true }) : page.locator(part).screenshot({ path }),
   );

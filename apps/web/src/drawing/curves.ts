@@ -31,7 +31,7 @@ export function curvesOf({ course, mostWater, ripens }: CurvesFor): readonly Cur
 }
 
 /** Size of the drawing and of the part of it within the axes [drawing units]. */
-export const chart = { width: 340, height: 250, left: 38, right: 262, top: 12, bottom: 190 } as const;
+export const chart = { width: 356, height: 250, left: 38, right: 262, top: 12, bottom: 190 } as const;
 
 export const across = (day: number, days: number): number =>
   chart.left + (chart.right - chart.left) * Math.min(1, Math.max(0, day / days));

@@ -125,17 +125,19 @@ function Pages({ pages, title: kitTitle, language, audience }: PagesProps) {
           </li>
         ))}
       </ul>
-      {pages.map((page) => (
-        <PageView
-          key={page.id}
-          page={page}
-          kept={only !== undefined && only !== "" && only !== page.id}
-          onPrint={() => setOnly(page.id)}
-          onSave={() => save(page)}
-        >
-          {saved === page.id && <PaperStatus state={state} />}
-        </PageView>
-      ))}
+      <div className="class-pages">
+        {pages.map((page) => (
+          <PageView
+            key={page.id}
+            page={page}
+            kept={only !== undefined && only !== "" && only !== page.id}
+            onPrint={() => setOnly(page.id)}
+            onSave={() => save(page)}
+          >
+            {saved === page.id && <PaperStatus state={state} />}
+          </PageView>
+        ))}
+      </div>
     </div>
   );
 }

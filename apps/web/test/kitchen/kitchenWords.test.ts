@@ -82,7 +82,7 @@ describe("what will not do", () => {
     describedKitchen(answers, "x").faults.map((fault) => faultLine(words, fault, context));
   it("names the value and a remedy, in the language", () => {
     expect(told({ cold: "reading", coldReading: reading("60") })).toEqual([
-      "“60” cannot be: write a number from -5 to 45 °C. Read it again, and look at the unit beside it.",
+      "“60” cannot be right: write a number from -5 to 45 °C. Read it again, and check the unit beside it.",
     ]);
     expect(told({ cold: "reading", coldReading: reading("25") })[0]).toContain("25 °C in a kitchen of 20 °C");
     expect(told({ cold: "reading", coldReading: reading("frío") }, spanish)[0]).toContain(

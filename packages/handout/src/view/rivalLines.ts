@@ -109,9 +109,11 @@ function costLines({ speaker, units }: HandoutContext, rival: Alternative, full:
       speaker.say(`why.term.${term}.${value > 0 ? "more" : "less"}`, { grams: grams(Math.abs(value)) }),
     ];
   });
+  // Waste alone is the whole, and told by it.
+  const more = told.length > 1 || parts[terms.indexOf("waste")] === 0;
   return [
     speaker.say("why.costs", { grams: grams(whole) }),
-    ...(full && told.length > 0 ? [speaker.say("why.terms", { terms: speaker.list(told) })] : []),
+    ...(full && more && told.length > 0 ? [speaker.say("why.terms", { terms: speaker.list(told) })] : []),
   ];
 }
 

@@ -64,7 +64,7 @@ describe("a judgement in words", () => {
 
   it("says what was not told and where it was put", () => {
     expect(view.notTold[0]).toMatch(/^Put where a plan would put them beside the rest: lemons\.$/);
-    expect(view.notTold[1]).toMatch(/taken as nobody has touched them: “Right drawer” half open\./);
+    expect(view.notTold[1]).toMatch(/taken as if nobody had touched them: “Right drawer” half open\./);
   });
 
   it("names waste in mass and portions, room, wraps and moves in vain", () => {

@@ -85,10 +85,10 @@ describe("why here, in few lines", () => {
   it("tells a neighbour's ripening gas from its damp", () => {
     const told = (means: [number, number, number]): string | undefined =>
       lines(reason({ lifeAlone: days(14), neighbours: [neighbour("b", means)] })).find((line) =>
-        line.startsWith("For a middling lot: without"),
+        line.startsWith("For a typical lot: without"),
       );
     const head =
-      "For a middling lot: without dawnfruits in the kitchen about 14 days instead of about 10 days.";
+      "For a typical lot: without dawnfruits in the kitchen about 14 days instead of about 10 days.";
     expect(told([14, 4, 0])).toBe(`${head} That is ripening gas (ethylene), not damp.`);
     expect(told([14, 0.1, 4])).toBe(`${head} That is damp, not ripening gas (ethylene).`);
     expect(told([14, 3, 1])).toBe(
@@ -106,11 +106,9 @@ describe("why here, in few lines", () => {
       }),
     ).slice(-3);
     expect(all[0]).toBe(
-      "For a middling lot: without dawnfruits in the kitchen only about 5 days instead of about 10 days. The damp that comes off helps.",
+      "For a typical lot: without dawnfruits in the kitchen only about 5 days instead of about 10 days. The damp that comes off helps.",
     );
-    expect(all[1]).toBe(
-      "For a middling lot: with no neighbour at all about 3 days instead of about 10 days.",
-    );
+    expect(all[1]).toBe("For a typical lot: with no neighbour at all about 3 days instead of about 10 days.");
     expect(all[2]).toMatch(/act together/);
   });
 
@@ -126,7 +124,7 @@ describe("why here, in full", () => {
     expect(view!.line).toMatch(/: “Left drawer” \(loose, no wrap\)\. 8 to 12 days, ended by ageing\.$/);
     expect(view!.reasons).toHaveLength(1 + 4 + 1 + 2);
     expect(view!.reasons[1]).toMatch(
-      /as 10 g of waste\. That is made up of 12 g more waste and less work or haste \(as good as 2 g saved\)\.$/,
+      /as 10 g of waste\. That is 12 g more waste and less work or haste \(as good as 2 g saved\)\.$/,
     );
     expect(view!.reasons.at(-2)).toBe(
       "Not in a box with a lid: it has to breathe (common practice, no source).",

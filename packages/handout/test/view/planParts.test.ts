@@ -101,11 +101,9 @@ describe("kinds that are not to be eaten raw", () => {
   });
 });
 
-describe("what was taken for granted", () => {
+describe("what was assumed", () => {
   it("is one sentence, or nothing", () => {
-    expect(assumedLine(context, ["usual size", "whole"])).toBe(
-      "Taken for granted: the usual size and whole.",
-    );
+    expect(assumedLine(context, ["usual size", "whole"])).toBe("Assumed: the usual size and whole.");
     expect(assumedLine(context, [])).toBeUndefined();
   });
 });

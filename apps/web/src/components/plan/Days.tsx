@@ -53,7 +53,7 @@ export const Days = memo(function Days(props: DaysProps) {
 });
 
 /** As many in a row as a wide window holds with room for words, rows as even as can be. Declared preference, no source. */
-const mostInRow = 8;
+const mostInRow = 6;
 const daysInRow = (days: number): number => Math.ceil(days / Math.max(1, Math.ceil(days / mostInRow))) || 1;
 
 interface DayProps {

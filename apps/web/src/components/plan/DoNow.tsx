@@ -37,7 +37,9 @@ export function DoNow({ tasks, marks, ticksAtPlaces }: DoNowProps) {
             />
           ))}
       </ol>
-      {ticksAtPlaces && <p className="soft">{say("now.awayBelow")}</p>}
+      {ticksAtPlaces && tasks.some(({ kind }) => kind === "put away") && (
+        <p className="soft">{say("now.awayBelow")}</p>
+      )}
     </section>
   );
 }

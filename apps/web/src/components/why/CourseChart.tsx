@@ -78,7 +78,9 @@ function Curves({ curves }: Pick<CourseChartProps, "curves">) {
   return curves.map((curve, index) => (
     <g key={curve.name} className={`curve ${curve.name}`}>
       <path d={pathOf(curve)} />
-      <text x={chart.right + 8} y={(heights[index] ?? 0) + 4}>
+      {/* Which is which, where two end at one height. */}
+      <path d={`M${chart.right + 8} ${heights[index] ?? 0}h20`} />
+      <text x={chart.right + 32} y={(heights[index] ?? 0) + 4}>
         {say(`why.curve.${curve.name}`)}
       </text>
     </g>

@@ -19,7 +19,7 @@ export const historyEnglish = {
   "step.erased":
     "{lines, plural, one {“{words}” taken out} other {“{words}” and more, # lines in all, taken out}}",
   "step.rewritten":
-    "{lines, plural, one {“{words}” written anew} other {“{words}” and more, # lines in all, written anew}}",
+    "{lines, plural, one {“{words}” rewritten} other {“{words}” and more, # lines in all, rewritten}}",
   "step.over another tab":
     "{lines, plural, one {“{words}” written over another tab} other {“{words}” and more, # lines in all, written over another tab}}",
   "step.corrected": "{words} changed",
@@ -39,14 +39,14 @@ export const historyEnglish = {
   "step.region": "dates and numbers changed",
   "step.done": "ticked off",
   "step.not done": "tick taken off",
-  "step.lying": "where things lie changed",
+  "step.lying": "places of things changed",
   "step.cleared": "list emptied",
   "step.example": "example opened",
   "step.file": "saved file opened",
   "step.recovered": "other copy brought in",
   "step.went back": "going back",
   "step.from": "the day it came home changed",
-  "step.class": "what is asked for a class changed",
+  "step.class": "class pages changed",
   "step.missed": "a passed day marked as not done",
   "step.not missed": "a passed day marked as done",
   "step.other": "last change",

@@ -13,19 +13,19 @@ export const kitchenQuestionsEnglish = {
   "own.copy": "Make a copy",
   "own.remove": "Remove this kitchen",
   "own.removeQuestion": "Remove “{name}”?",
-  "own.removeDetail": "What you told of this kitchen goes. What came home stays.",
+  "own.removeDetail": "What you said about this kitchen goes. What came home stays.",
   "own.removeYes": "Remove it",
   "own.removeNo": "Keep it",
-  "own.answers": "What you told",
+  "own.answers": "What you said",
   "own.answerNamed": "{question} {answer}. Change it",
   "own.imported":
     "This kitchen came from a file and was not described here. A copy keeps it as it is; to be asked about yours, describe another.",
   "own.ordinary":
     "This is an ordinary kitchen, the same for everybody. Describe yours, and the plan fits it.",
-  "own.drawing": "How it is drawn up",
+  "own.drawing": "How it is drawn",
   "own.toPlan": "To the plan",
   "own.faulty":
-    "Some answers will not do. Until they are put right, the plan is made for this kitchen without them.",
+    "Some answers cannot be used. Until they are put right, the plan is made for this kitchen without them.",
   "own.household": "Who eats",
   "drawn.place": "{name}: {temperature}, {litres}",
   "drawn.humidity": "about {humidity} humidity",
@@ -56,7 +56,7 @@ export const kitchenQuestionsEnglish = {
   "from.turns":
     "Midway between the mean and the warmest home of a survey (Evans and others, 2014); that milk turns early in a warm refrigerator is common practice, no source.",
   "from.litres":
-    "The litres told on it are taken for its air; room for food grows with them as in an ordinary kitchen. Our own choice, no source.",
+    "The litres stated on it are taken for its air; room for food grows with them as in an ordinary kitchen. Our own choice, no source.",
   "from.vent":
     "How much air a vent lets through is worked out from its size; nobody has measured it, as far as we found.",
   "ask.refrigerator": "How tall is your refrigerator?",
@@ -104,7 +104,7 @@ export const kitchenQuestionsEnglish = {
   "option.wraps.glass of water": "Glasses for water",
   "option.wraps.none": "Nothing at hand",
   "wraps.count": "{count, plural, one {# sort} other {# sorts}}",
-  "wraps.usual": "Not answered yet: ticked is what most kitchens have.",
+  "wraps.usual": "Not answered yet: what most kitchens have is ticked.",
   "drawer.which": "Drawer {number}",
   "drawer.slide": "A vent that opens",
   "drawer.plain": "No vent",
@@ -117,14 +117,14 @@ export const kitchenQuestionsEnglish = {
   "reading.air": "Humidity, in %",
   "reading.cellar": "The cellar, if you have read it",
   "reading.balcony": "The balcony, in the shade",
-  "reading.balconyWhy": "Without a reading it is left out: no weather is the ordinary one.",
+  "reading.balconyWhy": "Without a reading it is left out: there is no ordinary weather.",
   "reading.unit": "Unit",
   "answer.reading": "read as {typed} {unit}",
   "answer.litres": "{typed} litres",
   "answer.unknown": "not known",
   "fault.not a number": "“{typed}” is not a number. Write it like 4 or 4.5.",
   "fault.beyond":
-    "“{typed}” cannot be: write a number from {least} to {most} {unit}. Read it again, and look at the unit beside it.",
+    "“{typed}” cannot be right: write a number from {least} to {most} {unit}. Read it again, and check the unit beside it.",
   "fault.freezes":
     "At {celsius} fresh produce freezes. Fresh things need at least {least}: read it again, or leave this out.",
   "fault.as warm as the room":

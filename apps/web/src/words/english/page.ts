@@ -10,7 +10,7 @@ export const pageEnglish = {
     "This device would not keep your list (its storage is full or switched off). It stays on this page until you close it; copy the text to keep it.",
   "page.newer": "A newer version of this page is ready. What you typed stays.",
   "page.takeNewer": "Open the newer version",
-  "number.wrong": "“{typed}” will not do. Write a whole number from {least} to {most}.",
+  "number.wrong": "“{typed}” does not work here. Write a whole number from {least} to {most}.",
   "screens.label": "Screens",
   "screen.unpack": "Unpack",
   "screen.kitchen": "My kitchen",

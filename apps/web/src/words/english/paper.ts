@@ -1,9 +1,9 @@
 /** Things to take from the page: a sheet for the door, labels, a calendar. */
 export const paperEnglish = {
-  "paper.heading": "To print and to take along",
+  "paper.heading": "To print and take along",
   "paper.close": "Close",
   "paper.sheet": "A sheet for the refrigerator door",
-  "paper.sheetAbout": "Where each thing goes, what to eat first, what to move. To be printed, a PDF.",
+  "paper.sheetAbout": "Where each thing goes, what to eat first, what to move. A PDF to print.",
   "paper.size": "Paper",
   "paper.size.a4": "A4",
   "paper.size.letter": "US Letter",
@@ -11,7 +11,7 @@ export const paperEnglish = {
   "paper.makeSheet": "Save the sheet",
   "paper.labels": "Labels for bags and boxes",
   "paper.labelsAbout":
-    "What it is, until when it is good, where it goes. Print at true size (100 %). Measure your label sheet first.",
+    "What it is, how long it is good, where it goes. Print at true size (100 %). Measure your label sheet first.",
   "paper.grid": "Label sheet",
   "paper.gridName": "{page}: {width} × {height} mm, {columns} × {rows}",
   "paper.start": "First free label",
@@ -31,7 +31,7 @@ export const paperEnglish = {
   "paper.saved": "{count, plural, one {Saved: {name} (# page).} other {Saved: {name} (# pages).}}",
   "paper.savedDays": "Saved: {name}.",
   "paper.unreachable":
-    "What makes the page is not on this device yet, and there is no network. Connect once ({size} MB) and try again, or print with your browser.",
+    "The part that makes the page is not on this device yet, and there is no network. Connect once ({size} MB) and try again, or print with your browser.",
   "paper.unprintable":
     "There are no letters to print {characters}. Name the kitchen and its places in Latin or Cyrillic letters.",
   "paper.wrong": "The page could not be made: {problem}",

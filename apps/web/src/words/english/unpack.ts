@@ -18,7 +18,7 @@ export const unpackEnglish = {
   "understood.none": "Nothing yet. What you type is read here, line by line.",
   "understood.count": "{count, plural, one {# thing.} other {# things.}}",
   "understood.waiting": "{count, plural, one {One needs an answer.} other {# need an answer.}}",
-  "understood.usual": "Sizes and ripeness that were not told are taken as usual.",
+  "understood.usual": "Where no size or ripeness is given, the usual one is assumed.",
   "understood.fold": "One below the other, to change",
   "understood.toPlan": "Go to the plan",
   "line.nth": "{typed}, number {nth}: {read}",

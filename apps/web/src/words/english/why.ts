@@ -4,7 +4,7 @@ export const whyEnglish = {
   "why.gone": "This is no longer in the plan",
   "why.close": "Back to the plan",
   "why.working": "The reasons are being worked out …",
-  "why.everywhere": "Beside every other place and wrap",
+  "why.everywhere": "Compare with every other place and wrap",
   "why.problem": "The reasons could not be worked out: {problem}",
   "why.ends": "How long here, and what ends it",
   "why.neighbours": "What its neighbours do to it",
@@ -12,7 +12,7 @@ export const whyEnglish = {
   "why.otherwise": "Wrapped another way",
   "why.course": "From day to day",
   "why.courseNote":
-    "Each line is at the top when that alone would have ended it. Shaded: from when one in ten of such lots is past its best until nine in ten are. Marks below: days on which it is eaten. The lines are those of a middling lot.",
+    "A line reaches the top when that alone would have ended it. Shaded: from when one in ten such lots is past its best until nine in ten are. Marks below: days on which it is eaten. The lines are those of a typical lot.",
   "why.picture": "Ageing, water lost and ripening of {name} by days. The same in figures stands below.",
   "why.curve.ageing": "ageing",
   "why.curve.water": "drying",

@@ -6,9 +6,9 @@ export const judgementWords = {
 
   "heading.unsafe": "Put this right first",
   "heading.asYouHaveIt": "As you have it",
-  "heading.notTold": "What was not told",
+  "heading.notTold": "What was not said",
   "heading.beside": "What it costs",
-  "heading.conflicts": "What goes worst",
+  "heading.conflicts": "What suffers most",
   "heading.lotByLot": "How long each lasts: as you have it, and in the plan",
   "heading.alsoSeen": "Also seen",
 
@@ -23,7 +23,7 @@ export const judgementWords = {
   // Not told
   "judge.notTold.lots": "Put where a plan would put them beside the rest: {names}.",
   "judge.notTold.vents":
-    "Nothing was told of these vents. They are taken as nobody has touched them: {vents}.",
+    "Nothing was said about these vents. They are taken as if nobody had touched them: {vents}.",
   "judge.ventAt.open": "“{place}” open",
   "judge.ventAt.half": "“{place}” half open",
   "judge.ventAt.closed": "“{place}” closed",
@@ -46,7 +46,7 @@ export const judgementWords = {
     "By these figures it is a little better than the plan, but it does what no plan would: see below and above.",
   "judge.quality": "It also tastes less good: that weighs as much as {grams} of waste.",
 
-  // What goes worst
+  // What suffers most
   "judge.worst.life": "{name}: {span} instead of {planned}, ended by {ending}.",
   "judge.worst.lifeLittle": "{name}: {span}, a little less than in the plan, ended by {ending}.",
   "judge.worst.not ripe": "{name}: no ripening there. With the plan: ready about {date}.",

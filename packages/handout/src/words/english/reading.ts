@@ -5,8 +5,8 @@ export const readingWords = {
   // What was understood of a haul
   "reading.lot": "“{typed}” → {lot}",
   "lot.line": "{name}, {amount}",
-  "lot.lineAssuming": "{name}, {amount} (taken for granted: {assumed})",
-  "lot.assumed": "Taken for granted: {assumed}.",
+  "lot.lineAssuming": "{name}, {amount} (assumed: {assumed})",
+  "lot.assumed": "Assumed: {assumed}.",
   "reading.notUnderstood": "“{typed}” → not understood",
   "reading.notPlanned": "“{typed}” → not planned as it is",
   "lot.daysAgo": "{count, plural, one {{name}, from # day ago} other {{name}, from # days ago}}",

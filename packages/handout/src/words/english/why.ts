@@ -24,7 +24,7 @@ export const whyWords = {
   "why.ground.hardly matters": "All in all it hardly makes a difference.",
   "why.ground.better": "All in all a little better, by these figures. The search did not find it.",
   "why.costs": "All in all it costs as much as {grams} of waste.",
-  "why.terms": "That is made up of {terms}.",
+  "why.terms": "That is {terms}.",
   "why.term.waste.more": "{grams} more waste",
   "why.term.waste.less": "{grams} less waste",
   "why.term.qualityLost.more": "less good eating (as bad as {grams} of waste)",
@@ -38,7 +38,7 @@ export const whyWords = {
   "why.there.damp": "The damp from {name} takes {span} there.",
 
   // Neighbours
-  "why.neighbour": "For a middling lot: without {name} in the kitchen {span} instead of {now}.",
+  "why.neighbour": "For a typical lot: without {name} in the kitchen {span} instead of {now}.",
   "why.means.gas": "That is ripening gas (ethylene), not damp.",
   "why.means.damp": "That is damp, not ripening gas (ethylene).",
   "why.means.both": "Ripening gas (ethylene) takes {gas} of that, damp {damp}.",
@@ -47,9 +47,9 @@ export const whyWords = {
   "why.means.dampButGas":
     "Without the damp alone it would be {damp} more; the ripening gas (ethylene) saves {gas}.",
   "why.helper":
-    "For a middling lot: without {name} in the kitchen only {span} instead of {now}. The damp that comes off helps.",
-  "why.helperOther": "For a middling lot: without {name} in the kitchen only {span} instead of {now}.",
-  "why.noNeighbours": "For a middling lot: with no neighbour at all {span} instead of {now}.",
+    "For a typical lot: without {name} in the kitchen only {span} instead of {now}. The damp that comes off helps.",
+  "why.helperOther": "For a typical lot: without {name} in the kitchen only {span} instead of {now}.",
+  "why.noNeighbours": "For a typical lot: with no neighbour at all {span} instead of {now}.",
   "why.joint": "The neighbours act together: what each takes by itself does not add up to what they take.",
   "why.nobody": "No neighbour does much to it.",
   "why.theRest": "the rest of it",

@@ -4,7 +4,7 @@ import type { Messages } from "../message.js";
 export const askSpanish = {
   "ask.whereThen": "{place} hasta que madure, luego {next}",
   "ask.howThen": "{wrap} hasta que madure, luego {nextWrap}",
-  "ask.ends": "Lo que marca el final: {ending}.",
+  "ask.ends": "Se acaba por {ending}.",
   "ask.ready": "Para estar a punto: {span}.",
   "ask.readyNow": "Ya a punto para comer.",
   "ask.notReady": "Ahí no madura.",

@@ -48,7 +48,7 @@ export const judgementSpanish = {
   // Lo que va peor
   "judge.worst.life": "{name}: {span}; con el plan, {planned}. El límite es {ending}.",
   "judge.worst.lifeLittle": "{name}: {span}, un poco menos que con el plan. El límite es {ending}.",
-  "judge.worst.not ripe": "{name}: allí no se llega a la madurez. Con el plan: a punto cerca del {date}.",
+  "judge.worst.not ripe": "{name}: allí no se llega a la madurez. Con el plan: a punto hacia el {date}.",
   "judge.worst.eating": "{name}: dura bastante, pero allí se come peor: {effects}.",
   "judge.worst.smell": "{name}: toma el olor de {givers}.",
   "judge.why.eating": "Además se come peor: {effects}.",

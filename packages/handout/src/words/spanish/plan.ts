@@ -87,16 +87,16 @@ export const planSpanish = {
   "lot.now.nearly ripe": "{name} casi a punto",
   "lot.now.ripe": "{name} a punto",
   "lot.now.very ripe": "{name} con mucha madurez",
-  "lot.came.unripe": "al llegar: sin madurar",
-  "lot.was.unripe": "el {date}: sin madurar",
-  "lot.came.turning": "al llegar: a medio madurar",
-  "lot.was.turning": "el {date}: a medio madurar",
-  "lot.came.nearly ripe": "al llegar: casi a punto",
-  "lot.was.nearly ripe": "el {date}: casi a punto",
-  "lot.came.ripe": "al llegar: a punto",
-  "lot.was.ripe": "el {date}: a punto",
-  "lot.came.very ripe": "al llegar: con mucha madurez",
-  "lot.was.very ripe": "el {date}: con mucha madurez",
+  "lot.came.unripe": "sin madurar al llegar",
+  "lot.was.unripe": "sin madurar el {date}",
+  "lot.came.turning": "a medio madurar al llegar",
+  "lot.was.turning": "a medio madurar el {date}",
+  "lot.came.nearly ripe": "casi a punto al llegar",
+  "lot.was.nearly ripe": "casi a punto el {date}",
+  "lot.came.ripe": "a punto al llegar",
+  "lot.was.ripe": "a punto el {date}",
+  "lot.came.very ripe": "con mucha madurez al llegar",
+  "lot.was.very ripe": "con mucha madurez el {date}",
 
   // Antes de guardar: qué, y por qué
   "prepare.line": "{names}: {task} {why}",
@@ -138,7 +138,7 @@ export const planSpanish = {
 
   // Cambios
   "move.day": "{date}. {name}: pasa de “{from}” a “{to}” ({wrap}).",
-  "move.ripe": "Cuando esté a punto, cerca del {date}. {name}: pasa de “{from}” a “{to}” ({wrap}).",
+  "move.ripe": "Cuando esté a punto, hacia el {date}. {name}: pasa de “{from}” a “{to}” ({wrap}).",
   "move.sooner": "Si está a punto antes del {date}. {name}: pasa de “{from}” a “{to}” ({wrap}).",
   "move.rewrap": "{date}. {name}: deja en “{from}”, pero desde ahora {wrap}.",
   "move.none": "No hay que cambiar nada de lugar.",
@@ -163,7 +163,7 @@ export const planSpanish = {
     "{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más.",
   "eat.cutOpenTooLong":
     "{count, plural, one {{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más: # porción sería para después. Congela o regala esa porción antes.} other {{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más: # porciones serían para después. Congela o regala esas porciones antes.}}",
-  "eat.ready": "{name}: a punto cerca del {date}.",
+  "eat.ready": "{name}: a punto hacia el {date}.",
   "eat.notReady": "{name}: en este lugar no va a madurar.",
 
   // Desperdicio

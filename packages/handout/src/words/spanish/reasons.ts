@@ -25,10 +25,9 @@ export const reasonsSpanish = {
   "reason.ends.other": "Lo que pone el límite es {ending}.",
   "reason.slower": "A {temperature} envejece cerca de {times} veces más despacio que a {room}.",
   "reason.tooCold": "El frío le hace daño por debajo de {threshold} (“{place}”: {temperature}).",
-  "reason.ripensFirst":
-    "Para madurar necesita calor: {temperature} hasta que esté a punto, cerca del {date}.",
+  "reason.ripensFirst": "Para madurar necesita calor: {temperature} hasta que esté a punto, hacia el {date}.",
   "reason.ripensInCold":
-    "En el frío también madura, pero lento: {temperature} hasta que esté a punto, cerca del {date}.",
+    "En el frío también madura, pero lento: {temperature} hasta que esté a punto, hacia el {date}.",
   "reason.bagRipens": "La bolsa cerrada guarda el etileno, el gas que hace madurar. Así madura antes.",
   "reason.thenCold": "Ya a punto, el frío lo hace durar: {temperature} en “{place}”.",
   "reason.neverRipens": "Ya no madura después de la cosecha: esperar no lo hace más dulce.",

@@ -24,13 +24,13 @@ export const sheetSpanish = {
   "sheet.doubtful": "Quizá no dure tanto: {names}. Come antes, congela o regala.",
   "sheet.cutOpen": "Al cortar, tapa y enfría de inmediato: {names}.",
   "sheet.cutOpenUntil":
-    "{name}: al cortar (cerca del {date}), tapa y enfría de inmediato. Por salud, come hasta el {last} y no más.",
+    "{name}: al cortar (hacia el {date}), tapa y enfría de inmediato. Por salud, come hasta el {last} y no más.",
   "sheet.cutOpenTooLong":
-    "{name}: al cortar (cerca del {date}), tapa y enfría de inmediato. Por salud, come hasta el {last} y no más. Hay más que eso: congela o regala el resto antes.",
+    "{name}: al cortar (hacia el {date}), tapa y enfría de inmediato. Por salud, come hasta el {last} y no más. Hay más que eso: congela o regala el resto antes.",
   "sheet.left": "Queda al final: {names}. Guarda, congela o comparte.",
 
   "sheet.move.day": "{date}",
-  "sheet.move.ripe": "Cuando esté a punto, cerca del {date}",
+  "sheet.move.ripe": "Cuando esté a punto, hacia el {date}",
   "sheet.move.sooner": "Si está a punto antes del {date}",
   "sheet.move.to": "Pasa a “{place}”, {wrap}.",
   "sheet.move.rewrap": "Deja en “{place}”, pero desde ahora {wrap}.",
@@ -42,7 +42,7 @@ export const sheetSpanish = {
   "sheet.vent.half": "Rejilla: a la mitad",
   "sheet.vent.closed": "Rejilla: cerrada",
 
-  "sheet.ready": "A punto cerca del {date}.",
+  "sheet.ready": "A punto hacia el {date}.",
   "sheet.notReady": "Aquí no va a madurar.",
   "sheet.until": "Revisa desde el {from}; con suerte dura hasta el {to}.",
   "sheet.until.ready": "Revisa desde ese día; con suerte dura hasta el {to}.",

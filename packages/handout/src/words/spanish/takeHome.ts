@@ -37,7 +37,7 @@ export const takeHomeSpanish = {
   "label.until.throw away": "Tira: no\u00a0comas\u00a0esto",
   "label.place": "{place}: {wrap}",
   "label.then.day": "Desde el {date}: {place}",
-  "label.then.ripe": "Cuando esté a punto, cerca del {date}: {place}",
+  "label.then.ripe": "Cuando esté a punto, hacia el {date}: {place}",
   "label.then.sooner": "Si está a punto antes del {date}: {place}",
   "label.then.rewrap": "Desde el {date}: {wrap}",
 } as const satisfies Messages;

@@ -26,7 +26,7 @@ export const whySpanish = {
   "why.ground.hardly matters": "En total casi no cambia nada.",
   "why.ground.better": "En total es un poco mejor, según estas cifras. La búsqueda no lo halló.",
   "why.costs": "En total cuesta tanto como perder {grams}.",
-  "why.terms": "Eso se compone de {terms}.",
+  "why.terms": "Es decir: {terms}.",
   "why.term.waste.more": "{grams} más de pérdida",
   "why.term.waste.less": "{grams} menos de pérdida",
   "why.term.qualityLost.more": "peor sabor (tan malo como perder {grams})",

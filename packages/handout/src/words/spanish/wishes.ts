@@ -9,10 +9,10 @@ export const wishSpanish = {
   "wanted.from": "no antes del {date}",
   "wanted.after": "después del {date}",
 
-  "wish.met": "{name}, {wanted}: debe estar a punto cerca del {ready}, y aún en buen estado ese día.",
+  "wish.met": "{name}, {wanted}: debe estar a punto hacia el {ready}, y aún en buen estado ese día.",
   "wish.metAlready": "{name}, {wanted}: ya llegó a punto, y debe seguir en buen estado.",
   "wish.ripens too slowly":
-    "{name}, {wanted}: no puede estar a tiempo. Con el plan estará a punto cerca del {ready}; en esta cocina, lo más pronto es el {best}.",
+    "{name}, {wanted}: no puede estar a tiempo. Con el plan estará a punto hacia el {ready}; en esta cocina, lo más pronto es el {best}.",
   "wish.neverReady": "{name}, {wanted}: en esta cocina no va a madurar.",
   "wish.keeps too short": "{name}, {wanted}: es difícil que dure hasta entonces. Come en los días del plan.",
   "wish.other things weigh more":

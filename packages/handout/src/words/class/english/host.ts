@@ -4,7 +4,8 @@ import type { Messages } from "../../message.js";
 export const hostEnglish = {
   "household.title": "One home, one week",
   "household.told": "As told by you.",
-  "household.together": "All of this lies in one kitchen at once. So some things go elsewhere than alone.",
+  "household.together":
+    "All of this is in one kitchen at once. So some things do not go where they would alone.",
   "household.against":
     "Their own sheets have these elsewhere: {names}. In a full kitchen the plan loses less this way, but taste may suffer. With room to spare, go by the sheet.",
   "household.lot": "{name}, {amount}: {wrap}.",

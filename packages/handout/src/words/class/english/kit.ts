@@ -22,7 +22,7 @@ export const kitEnglish = {
   "brief.read": "({number}) {citation}.",
   "brief.memory": "({number}) {citation} (recalled, not checked in print).",
   "brief.practice": "({number}) Common practice, no source.",
-  "brief.inferred": "({number}) Inferred; from what, the whole list tells.",
+  "brief.inferred": "({number}) Inferred; the whole list says from what.",
   "brief.life.read": "({number}) Worked out by Keepwright. How long it keeps in store: {citation}.",
   "brief.life.memory":
     "({number}) Worked out by Keepwright. How long it keeps in store: {citation} (recalled, not checked in print).",
@@ -32,7 +32,7 @@ export const kitEnglish = {
   "brief.source.read": "Source: {citation}.",
   "brief.source.memory": "Source: {citation} (recalled, not checked in print).",
   "brief.source.practice": "Source: common practice, no source.",
-  "brief.source.inferred": "Source: inferred; from what, the whole list tells.",
+  "brief.source.inferred": "Source: inferred; the whole list says from what.",
   "brief.whole":
     "More sources, and which are recalled or inferred only: on the host's paper “{title}”. Ask for it.",
   "sources.title": "Where it all comes from",
