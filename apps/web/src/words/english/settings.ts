@@ -34,7 +34,7 @@ export const settingsEnglish = {
   "file.save": "Save it all as a file",
   "file.saved": "Saved as {name}, where this browser puts what it downloads.",
   "file.open": "Open a saved file",
-  "file.question": "Replace what is here by “{name}”?",
+  "file.question": "Replace what is here with “{name}”?",
   "file.lines":
     "In the file: {count, plural, one {a list of one line} other {a list of # lines}}, {kitchens, plural, one {one kitchen of your own} other {# kitchens of your own}}.",
   "file.first": "It begins: “{words}”",
@@ -52,7 +52,7 @@ export const settingsEnglish = {
   "file.unreadable": "“{name}” could not be read from the device. Choose it again.",
   "unused.line": "{field}: {value}. {remedy}",
   "unused.told": "{field}: {told}",
-  "unused.missing": "nothing stands there",
+  "unused.missing": "there is nothing",
   "unused.whole": "The whole",
   "unused.more": "And {count} more.",
   "unused.want.text": "Write a text there, of {most} letters at most.",
