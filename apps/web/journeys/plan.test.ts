@@ -105,7 +105,8 @@ describe("on paper", () => {
     expect(await page.locator(".cautions.pressing").isVisible()).toBe(true);
     const pdf = await page.pdf({ format });
     expect(pdf.toString("latin1").match(/\/Type\s*\/Page(?!s)/g)).toHaveLength(1);
-    await page.setViewportSize({ width: 733, height: 1040 });
+    // What a margin of 8 mm leaves of each.
+    await page.setViewportSize(format === "A4" ? { width: 733, height: 1062 } : { width: 755, height: 995 });
     await picture(page, `print-${format}-${locale}`);
     await close();
   });

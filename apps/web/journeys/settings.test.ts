@@ -135,9 +135,7 @@ describe("the file to take along", () => {
     await choose(page, "mended.json", JSON.stringify({ version: 1, entered }));
     const question = page.getByRole("dialog");
     await question.getByText("people: 40. Write a whole number from 1 to 12.").waitFor();
-    await question
-      .getByText(/kitchens\[1\]\.kitchen\.name: there is nothing\. Write a text there/)
-      .waitFor();
+    await question.getByText(/kitchens\[1\]\.kitchen\.name: there is nothing\. Write a text there/).waitFor();
     await picture(page, "settings-replace");
     await page.keyboard.press("Escape");
     for (const [name, text, fault] of [
