@@ -40,7 +40,7 @@ describe("as I have it", () => {
   it("by pointer: all as planned costs nothing, a thing on the counter costs something, and the one move brings it back", async () => {
     const { page, faults, close } = await visit(browser());
     await openWith(page, haul, 4);
-    expect(await told(page).textContent()).toContain("Say where at least one thing lies");
+    expect(await told(page).textContent()).toContain("Say where at least one thing is");
     await page.getByRole("button", { name: "All as in the plan" }).click();
     const same = await toldAnew(page);
     expect(await page.getByText("No single move helps any more.").count()).toBe(1);
