@@ -15,8 +15,9 @@ export function proofLines({ speaker, units }: HandoutContext, plan: Plan): read
       ? speaker.say("proof.best", { value })
       : speaker.say("proof.bound", {
           value,
-          bound: massWords(speaker, units, proof.bound),
-          share: percentWords(speaker, 100 * proof.gap),
+          // Limits hold as told: "not less than" is rounded down, "at most" up.
+          bound: massWords(speaker, units, proof.bound, Math.floor),
+          share: percentWords(speaker, 100 * proof.gap, Math.ceil),
         });
   const wishes = plan.lots.some(({ wish }) => wish !== undefined) ? [speaker.say("proof.wishes")] : [];
   return [found, ...wishes, speaker.say("proof.note")];

@@ -63,10 +63,15 @@ function massStep(
   return { unit: "gram", unitGrams: 1, step: grams < 99.5 ? 1 : 10 };
 }
 
-/** Mass in g and kg, or oz and lb, as finely as `massStep` has it; what is there is never told as nothing. */
-export function massWords(speaker: Speaker, units: UnitSystem | Units, grams: number): string {
+/** Mass in g and kg, or oz and lb, as finely as `massStep` has it; what is there is never told as nothing. A limit is rounded to its safe side by another `round`. */
+export function massWords(
+  speaker: Speaker,
+  units: UnitSystem | Units,
+  grams: number,
+  round: (steps: number) => number = Math.round,
+): string {
   const { unit, unitGrams, step } = massStep(units, grams);
-  const value = Math.round(grams / unitGrams / step) * step || (grams > 0 ? step : 0);
+  const value = round(grams / unitGrams / step) * step || (grams > 0 && round === Math.round ? step : 0);
   return speaker.number(value, { style: "unit", unit, unitDisplay: "short", maximumFractionDigits: 2 });
 }
 
@@ -104,8 +109,11 @@ export const humidityWords = (speaker: Speaker, percent: number): string =>
   speaker.number(Math.min(99, Math.round(percent / 5) * 5) / 100, { style: "percent" });
 
 /** A percentage to the nearest whole. */
-export const percentWords = (speaker: Speaker, percent: number): string =>
-  speaker.number(Math.round(percent) / 100, { style: "percent" });
+export const percentWords = (
+  speaker: Speaker,
+  percent: number,
+  round: (percent: number) => number = Math.round,
+): string => speaker.number(round(percent) / 100, { style: "percent" });
 
 /** Lowest ethylene level spoken of; below it one can only say "less". Wills et al. 1999 take it as the floor of its action. */
 const leastEthylene = 0.005;

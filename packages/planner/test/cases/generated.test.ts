@@ -52,7 +52,7 @@ describe.each(groups)("against every choice of $name", ({ name, size, parted, se
   });
 
   it.each(seeds)(
-    "the plan is as good as the best of all, and that no better than the bound (seed %i)",
+    "the plan is as good as the best of all, and neither is better than the bound (seed %i)",
     (seed) => {
       const { gap, best, value, problem, difference } = judgedByAll(randomRequest(seed, size), parted);
       tally.add(gap);
@@ -60,14 +60,16 @@ describe.each(groups)("against every choice of $name", ({ name, size, parted, se
       const unaware = { mostRelaxations: relaxations, value: Number.POSITIVE_INFINITY };
       const { bound } = boundOf(solver, prepare(problem), unaware);
       gaps.push(value > 0 ? Math.max(0, 1 - bound / value) : 0);
-      expect(bound, `bound above the best of all: ${difference}`).toBeLessThanOrEqual(
-        best * (1 + 1e-9) + 1e-9,
+      // The plan may part lots where every choice tried keeps them whole, and so lie below them all.
+      expect(bound, `bound above the best known: ${difference}`).toBeLessThanOrEqual(
+        Math.min(best, value) * (1 + 1e-9) + 1e-9,
       );
       expect(gap, difference).toBeLessThanOrEqual(worstGap);
     },
   );
 
-  it("the plan is the best of all in at least 98 of 100 cases", () => {
-    expect(tally.found, `${name}: ${tally}`).toBeGreaterThanOrEqual(leastFound * seeds.length);
+  it("the plan is the best of all in at least 98 of 100 cases in which that is known", () => {
+    expect(tally.known, `${name}: ${tally}`).toBeGreaterThan(0.7 * seeds.length);
+    expect(tally.found, `${name}: ${tally}`).toBeGreaterThanOrEqual(leastFound * tally.known);
   });
 });

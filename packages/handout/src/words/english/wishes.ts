@@ -12,7 +12,7 @@ export const wishWords = {
   "wish.met": "{name}, wanted {wanted}: should be ready about {ready}, and still good when wanted.",
   "wish.metAlready": "{name}, wanted {wanted}: ready as it came, and should still be good then.",
   "wish.ripens too slowly":
-    "{name}, wanted {wanted}: it cannot be ready in time. As planned it is ready about {ready}; in this kitchen {best} would be the earliest.",
+    "{name}, wanted {wanted}: it will most likely not be ready in time. As planned it is ready about {ready}; by itself, in this kitchen, about {best} at the earliest.",
   "wish.neverReady": "{name}, wanted {wanted}: it will not get ripe in this kitchen.",
   "wish.keeps too short":
     "{name}, wanted {wanted}: it will hardly keep till then. Eat it on the days planned.",

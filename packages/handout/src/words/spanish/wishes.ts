@@ -12,7 +12,7 @@ export const wishSpanish = {
   "wish.met": "{name}, {wanted}: debe estar a punto hacia el {ready}, y aún en buen estado ese día.",
   "wish.metAlready": "{name}, {wanted}: ya llegó a punto, y debe seguir en buen estado.",
   "wish.ripens too slowly":
-    "{name}, {wanted}: no puede estar a tiempo. Con el plan estará a punto hacia el {ready}; en esta cocina, lo más pronto es el {best}.",
+    "{name}, {wanted}: lo más probable es que no esté a tiempo. Con el plan estará a punto hacia el {ready}; por sí solo, en esta cocina, hacia el {best} lo más pronto.",
   "wish.neverReady": "{name}, {wanted}: en esta cocina no va a madurar.",
   "wish.keeps too short": "{name}, {wanted}: es difícil que dure hasta entonces. Come en los días del plan.",
   "wish.other things weigh more":
