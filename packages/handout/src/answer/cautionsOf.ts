@@ -1,16 +1,6 @@
 import type { Commodity } from "@keepwright/catalogue";
 import type { Produce } from "@keepwright/physics";
-
-/**
- * Firm kinds that are thrown away whole for any mould, as their own advice in the catalogue says (a test compares): that small spots may be cut away from what is firm
- * is not told of them.
- */
-export const neverTrimmed: ReadonlySet<string> = new Set([
-  "baby-carrot",
-  "parsnip",
-  "sweet-corn",
-  "sweet-potato",
-]);
+import { trimsMould } from "@keepwright/planner";
 
 /** Safety cautions that hold for a kind in any kitchen, by name: as it comes home, and once it is cut. */
 export function cautionsOf(commodity: Commodity, produce: Produce): string[] {
@@ -21,7 +11,7 @@ export function cautionsOf(commodity: Commodity, produce: Produce): string[] {
     ["cut-ready-to-eat", produce.timeTemperatureControl],
     ["washed-greens", commodity.organ === "leaf"],
     ["mould-soft", true],
-    ["mould-firm", !produce.soft && !neverTrimmed.has(commodity.id)],
+    ["mould-firm", trimsMould(commodity.id)],
     ["wash", true],
     ["local", true],
   ];

@@ -2,6 +2,7 @@ import type { BoundLot } from "../problem/bindHaul.js";
 import { isTooWarm } from "../problem/kitchenWarnings.js";
 import type { PlannedLot } from "../problem/plan.js";
 import type { Problem } from "../problem/problem.js";
+import { trimsMould } from "./trimsMould.js";
 import { hasSafeTime } from "./underControl.js";
 
 const anyLot = (problem: Problem, holds: (lot: BoundLot) => boolean): boolean => problem.lots.some(holds);
@@ -9,6 +10,8 @@ const anyLot = (problem: Problem, holds: (lot: BoundLot) => boolean): boolean =>
 function refrigeratorTooWarm({ kitchen, catalogue }: Problem): boolean {
   return kitchen.refrigerators.some((one) => isTooWarm(one, catalogue));
 }
+
+const mayBeTrimmed = ({ form, commodity }: BoundLot): boolean => !form.cut && trimsMould(commodity.id);
 
 /** Leaves said to be washed, or sold so. */
 const isWashedGreen = ({ lot, produce, commodity }: BoundLot): boolean =>
@@ -22,7 +25,6 @@ const isWashedGreen = ({ lot, produce, commodity }: BoundLot): boolean =>
  */
 export function cautions(problem: Problem, planned: readonly Pick<PlannedLot, "cutOpen">[] = []): string[] {
   const open = planned.flatMap(({ cutOpen = [] }) => cutOpen);
-  const whole = (lot: BoundLot): boolean => !lot.form.cut;
   const holds: readonly (readonly [string, boolean])[] = [
     ["wild-mushrooms", anyLot(problem, (lot) => lot.commodity.id === "wild-mushroom")],
     ["refrigerator-too-warm", refrigeratorTooWarm(problem)],
@@ -39,8 +41,8 @@ export function cautions(problem: Problem, planned: readonly Pick<PlannedLot, "c
     ["washed-greens", anyLot(problem, isWashedGreen)],
     ["green-potatoes", anyLot(problem, (lot) => lot.produce.greensInLightDays !== undefined)],
     ["garlic-in-oil", anyLot(problem, (lot) => lot.commodity.id === "garlic")],
-    ["mould-soft", anyLot(problem, (lot) => lot.form.cut || lot.produce.soft)],
-    ["mould-firm", anyLot(problem, (lot) => whole(lot) && !lot.produce.soft)],
+    ["mould-soft", anyLot(problem, (lot) => !mayBeTrimmed(lot))],
+    ["mould-firm", anyLot(problem, mayBeTrimmed)],
     ["local", true],
   ];
   return holds.filter(([, applies]) => applies).map(([name]) => name);

@@ -9,5 +9,6 @@ export * from "./portionsADay.js";
 export * from "./safeTime.js";
 export * from "./smells.js";
 export * from "./suitableWraps.js";
+export * from "./trimsMould.js";
 export * from "./weights.js";
 export * from "./wishes.js";

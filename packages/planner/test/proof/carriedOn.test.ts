@@ -129,9 +129,7 @@ describe.each(groups)("the bound on plans carried on, $name", ({ name, divided, 
   const tally = new Tally();
   afterAll(() => {
     const middle = gaps.sort((a, b) => a - b)[Math.floor(gaps.length / 2)] ?? 0;
-    console.info(
-      `${name}: ${tally}; gap to the bound in the middle ${(100 * middle).toFixed(1)} %`,
-    );
+    console.info(`${name}: ${tally}; gap to the bound in the middle ${(100 * middle).toFixed(1)} %`);
   });
 
   it.each(cases)(

@@ -1,4 +1,4 @@
-import { bundledGuidance, type Commodity, commodityOf, type SafetyLimit } from "@keepwright/catalogue";
+import { type Commodity, commodityOf, type SafetyLimit } from "@keepwright/catalogue";
 import type { ClassContext } from "../classContext.js";
 
 export const kindsOf = ({ catalogue, items }: ClassContext): Commodity[] =>
@@ -21,16 +21,6 @@ export const firstInCold = (context: ClassContext, id: string): boolean =>
   cold.includes(context.answer(id).belongs.stays[0]?.placeKind ?? "");
 export const everInCold = (context: ClassContext, id: string): boolean =>
   context.answer(id).belongs.stays.some(({ placeKind }) => cold.includes(placeKind));
-
-/**
- * Whether a small spot of mould may be cut away from it, so that nothing in a kit speaks against it: it is firm, and its own advice says how much to cut. Read from the
- * English advice, whose figures the other languages share.
- */
-export const trimsMould = ({ id, decay }: Commodity): boolean => {
-  const words = bundledGuidance("en").get(id)?.words;
-  const told = [...(words?.going ?? []), ...(words?.discard ?? [])];
-  return decay.flesh === "firm" && told.some((line) => /mould/i.test(line) && /cut.*inch/i.test(line));
-};
 
 /** Temperature of the kitchen's coldest refrigerator [°C]; undefined where it has none. */
 export const coldest = ({ kitchen }: ClassContext): number | undefined =>

@@ -1,7 +1,8 @@
 import type { SafetyLimit } from "@keepwright/catalogue";
+import { trimsMould } from "@keepwright/planner";
 import { limitWords } from "../../words/amounts.js";
 import type { ClassContext } from "../classContext.js";
-import { limitOf, namesOfKinds, thoseWith, trimsMould } from "./bearing.js";
+import { limitOf, namesOfKinds, thoseWith } from "./bearing.js";
 import type { Myth } from "./myth.js";
 
 const limits = (context: ClassContext, ...ids: readonly string[]): SafetyLimit[] =>
@@ -26,7 +27,7 @@ const sizeWords = ({ handout, say }: ClassContext, centimetres: number): string 
 const mouldFirm: Myth = {
   id: "mould-firm",
   topics: ["signs", "saving"],
-  about: (context) => thoseWith(context, trimsMould),
+  about: (context) => thoseWith(context, ({ id }) => trimsMould(id)),
   tell: (context, about) => ({
     said: context.say("myth.mould-firm.said"),
     true: context.say("myth.mould-firm.true", {

@@ -1,7 +1,8 @@
 import { commodityOf } from "@keepwright/catalogue";
+import { trimsMould } from "@keepwright/planner";
 import { limitWords } from "../../words/amounts.js";
 import type { ClassContext } from "../classContext.js";
-import { limitOf, trimsMould } from "../myths/bearing.js";
+import { limitOf } from "../myths/bearing.js";
 import type { Asker, Choice } from "./question.js";
 
 const numbers = (wrong: readonly number[], words: (count: number) => string): Choice[] =>
@@ -84,7 +85,7 @@ const mould: Asker = {
       const kind = commodityOf(context.catalogue, subject);
       const soft = kind.decay.flesh === "soft";
       // What is firm, and yet thrown away by its own advice, is not asked about.
-      if (!soft && !trimsMould(kind)) return [];
+      if (!soft && !trimsMould(subject)) return [];
       const name = context.title(subject);
       return {
         sort: "mould",

@@ -17,9 +17,9 @@ export const safetyWords = {
   "caution.green-potatoes":
     "Potatoes: cut away green parts and sprouts; throw the potato out if it is green through or bitter.",
   "caution.mould-soft":
-    "Soft or cut fruit and vegetables with mould: throw the piece away, however small the spot. Do not sniff it. Look over those next to it.",
+    "Mould on fruit, or on anything soft or cut: throw the piece away, however small the spot. Do not sniff it. Look over those next to it.",
   "caution.mould-firm":
-    "Firm, whole fruit and vegetables with a small spot of mould: cut away at least 2.5 cm (1 inch) around and below it, and keep the knife out of the mould.",
+    "Firm, whole vegetables such as carrots, cabbages and sweet peppers, with a small spot of mould: cut away at least 2.5 cm (1 inch) around and below it, and keep the knife out of the mould. Not sweet potatoes or parsnips, nor anything you are not sure of: throw those away.",
   "caution.garlic-in-oil":
     "Home-made garlic in oil: refrigerate it at once, use it within four days, and never leave it at room temperature.",
   "caution.washed-greens": "Ready-washed leaves: keep cold all the time and use by the date on the bag.",

@@ -16,9 +16,9 @@ export const safetySpanish = {
   "caution.green-potatoes":
     "Papas: corta las partes verdes y los brotes. Tira la papa si está verde por dentro o si amarga.",
   "caution.mould-soft":
-    "Si hay moho en algo blando o cortado, tira toda la pieza, aunque la mancha sea chica. No la huelas. Revisa lo que está al lado.",
+    "Si hay moho en una fruta o en algo blando o cortado, tira toda la pieza, aunque la mancha sea chica. No la huelas. Revisa lo que está al lado.",
   "caution.mould-firm":
-    "Si hay una mancha chica de moho en algo duro y entero, corta al menos 2.5 cm (1 pulgada) a su alrededor y por debajo. Que el cuchillo no toque el moho.",
+    "Si hay una mancha chica de moho en una verdura firme y entera, como la zanahoria, el repollo o el pimiento, corta al menos 2.5 cm (1 pulgada) a su alrededor y por debajo. Que el cuchillo no toque el moho. Con el camote (batata), la chirivía o si tienes duda, no: tira la pieza.",
   "caution.garlic-in-oil":
     "Ajo en aceite hecho en casa: ponlo en el refrigerador de inmediato, úsalo antes de cuatro días y nunca lo dejes fuera del frío.",
   "caution.washed-greens":
