@@ -178,6 +178,10 @@ describe("a haul of 31 lots", () => {
       if (narrow) await page.locator(".life-section > .fold > summary").click();
       await picture(page, `large-${width}-${locale}`);
       await page.emulateMedia({ media: "print" });
+      // What is to be done on no one day is on paper too.
+      const beside = page.locator(".beside-days ul:not(.ready) > li");
+      expect(await beside.count()).toBeGreaterThan(0);
+      for (const line of await beside.all()) expect(await line.isVisible()).toBe(true);
       for (const format of ["A4", "Letter"]) {
         const pdf = await page.pdf({ format });
         expect(pdf.toString("latin1").match(/\/Type\s*\/Page(?!s)/g), format).toHaveLength(1);

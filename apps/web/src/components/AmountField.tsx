@@ -1,8 +1,10 @@
 import type { Commodity } from "@keepwright/catalogue";
+import { soleNumber } from "@keepwright/planner";
 import { useId, useState } from "react";
 import { useDesk } from "../behaviour/desk.js";
-import { type EnteredAmount, gramsOf, mostGrams } from "../state/enteredAmount.js";
-import { inUnit, offeredUnits, stepped } from "../state/shownAmount.js";
+import { type EnteredAmount, gramsOf, mostGrams, sameAmount } from "../state/enteredAmount.js";
+import { decimalMarkOf } from "../state/region.js";
+import { amountWords, inUnit, offeredUnits, stepped } from "../state/shownAmount.js";
 import { useWords } from "../words/words.js";
 import { Segments } from "./unpack/Segments.js";
 import { unitWords } from "./unpack/unitWords.js";
@@ -19,11 +21,13 @@ interface AmountFieldProps {
  */
 export function AmountField({ amount, commodity, onChange }: AmountFieldProps) {
   const say = useWords();
-  const { haul } = useDesk();
+  const { haul, tag } = useDesk();
   const id = useId();
   const [typed, setTyped] = useState<string | undefined>(undefined);
   const offered = offeredUnits(commodity, haul.state.units.mass, amount);
   const unit = amount?.unit ?? offered[0] ?? "g";
+  const inAnother = useInAnotherUnit(amount, commodity);
+  const amountOf = (text: string): number => soleNumber(text, unit, decimalMarkOf(tag)) ?? Number.NaN;
   const fits = (text: string) => gramsOf({ value: amountOf(text), unit }, commodity) !== undefined;
   const wrong = typed !== undefined && !fits(typed);
   const accept = (text: string) => {
@@ -37,7 +41,7 @@ export function AmountField({ amount, commodity, onChange }: AmountFieldProps) {
   };
   const choose = (next: string) => {
     setTyped(undefined);
-    const same = amount ? inUnit(amount, next, commodity) : { value: 1, unit: next };
+    const same = amount ? inAnother(next) : { value: 1, unit: next };
     if (same) onChange(same);
   };
   const less = amount && stepped(amount, -1);
@@ -51,7 +55,7 @@ export function AmountField({ amount, commodity, onChange }: AmountFieldProps) {
             id={id}
             inputMode="decimal"
             autoComplete="off"
-            value={typed ?? (amount ? String(amount.value) : "")}
+            value={typed ?? (amount ? amountWords(amount.value, tag) : "")}
             aria-invalid={wrong}
             aria-describedby={wrong ? `${id}-wrong` : undefined}
             onChange={(event) => accept(event.target.value)}
@@ -88,4 +92,13 @@ const Step = ({ words, sign, able, onStep }: StepProps) => (
   </button>
 );
 
-const amountOf = (text: string): number => Number(text.trim().replace(",", ".") || Number.NaN);
+/** The amount in another unit, always from what was entered last: through however many units, it comes back to that. */
+function useInAnotherUnit(amount: EnteredAmount | undefined, commodity: Commodity | undefined) {
+  const [turned, setTurned] = useState<{ readonly from: EnteredAmount; readonly to: EnteredAmount }>();
+  const from = turned && sameAmount(turned.to, amount) ? turned.from : amount;
+  return (unit: string): EnteredAmount | undefined => {
+    const to = from && (from.unit === unit ? from : inUnit(from, unit, commodity));
+    if (from && to) setTurned({ from, to });
+    return to;
+  };
+}

@@ -1,5 +1,6 @@
 import { type ReactNode, type RefObject, useId, useRef } from "react";
 import { type Desk, useDesk } from "../behaviour/desk.js";
+import { useCaret } from "../behaviour/useCaret.js";
 import { useTyped } from "../behaviour/useHaul.js";
 import { useWords } from "../words/words.js";
 import { AddByName } from "./unpack/AddByName.js";
@@ -40,6 +41,7 @@ function TypedText({ id, box, haul }: TypedTextProps) {
   const text = useTyped(haul.keeper);
   // Whoever touches the untouched example to write would else write into the midst of it. A second touch sets the caret as everywhere.
   const came = useRef(false);
+  const caret = useCaret(box, text);
   const rows = Math.min(mostRows, Math.max(fewestRows, text.split("\n", mostRows).length));
   return (
     <textarea
@@ -54,7 +56,11 @@ function TypedText({ id, box, haul }: TypedTextProps) {
         came.current = document.activeElement !== currentTarget;
       }}
       onClick={({ currentTarget }) => haul.example && came.current && currentTarget.select()}
-      onChange={(event) => haul.change({ change: "text", text: event.target.value })}
+      onSelect={caret.remember}
+      onChange={(event) => {
+        caret.remember(event);
+        haul.change({ change: "text", text: event.target.value });
+      }}
     />
   );
 }

@@ -4,10 +4,13 @@ import type { Correction } from "../state/corrections.js";
 import { type ReadLine, waits } from "../state/readLots.js";
 import { useWords } from "../words/words.js";
 import { LineFields } from "./LineFields.js";
+import { useLineActs } from "./unpack/useLineActs.js";
 
 export interface LineChanges {
   readonly onCorrect: (key: string, correction: Correction) => void;
   readonly onAsRead: (key: string) => void;
+  /** Has it said aloud what was done. */
+  readonly onSaid: (words: string) => void;
 }
 
 /** Which fields of a line are open: none, what answers its questions, or all. */
@@ -28,9 +31,10 @@ interface LotLineProps extends LineChanges {
 }
 
 /** One thing that was read: what it is taken to be, with one touch to change it and one to put back what was read. */
-export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, onAsRead }: LotLineProps) {
+export const LotLine = memo(function LotLine({ line, nth, context, ...changes }: LotLineProps) {
   const say = useWords();
   const id = useId();
+  const { ref, correct, asRead } = useLineActs(line, changes);
   const [opened, setOpened] = useState<Fields>(() => answersTo(line));
   const typed = shortText(line.item.typed);
   const read = line.lot ? lotLine(context, line.lot) : say("line.notUnderstood");
@@ -48,7 +52,7 @@ export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, on
     .filter(Boolean)
     .join(" ");
   return (
-    <div className={className}>
+    <div className={className} ref={ref} tabIndex={-1}>
       <div className="line-words">
         <p className="typed">{typed}</p> <ReadAs line={line} context={context} />
         {asked && <Questions line={line} context={context} />}
@@ -58,19 +62,12 @@ export const LotLine = memo(function LotLine({ line, nth, context, onCorrect, on
         controls={id}
         all={all}
         fixed={leftOut || inWords || answersTo(line) === "all"}
-        onAsRead={line.correction && (() => onAsRead(line.key))}
+        onAsRead={line.correction && asRead}
         onToggle={() => setOpened(all ? "none" : "all")}
       />
       <Note line={line} context={context} />
       <div id={id} className="line-fields" hidden={!shown}>
-        {shown && (
-          <LineFields
-            line={line}
-            context={context}
-            all={all}
-            correct={(correction) => onCorrect(line.key, correction)}
-          />
-        )}
+        {shown && <LineFields line={line} context={context} all={all} correct={correct} />}
       </div>
     </div>
   );

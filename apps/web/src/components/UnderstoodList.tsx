@@ -6,7 +6,7 @@ import { type ReadLine, waits } from "../state/readLots.js";
 import { useWords } from "../words/words.js";
 import { type LineChanges, LotLine } from "./LotLine.js";
 
-interface UnderstoodListProps extends LineChanges {
+interface UnderstoodListProps extends Omit<LineChanges, "onSaid"> {
   readonly lines: readonly ReadLine[];
   readonly context: HandoutContext;
 }
@@ -14,6 +14,7 @@ interface UnderstoodListProps extends LineChanges {
 /** What was understood, line by line, each correctable; how many lines still need an answer is said first. */
 export const UnderstoodList = memo(function UnderstoodList({ lines, ...rest }: UnderstoodListProps) {
   const say = useWords();
+  const [said, setSaid] = useState("");
   const waiting = lines.filter(waits).length;
   const nths = useMemo(() => nthOf(lines), [lines]);
   const folded = useNarrow();
@@ -21,7 +22,7 @@ export const UnderstoodList = memo(function UnderstoodList({ lines, ...rest }: U
   const plain = lines.filter((line) => !apart.includes(line));
   const drawn = (line: ReadLine) => (
     <li key={line.key} className={waits(line) ? "wide" : undefined}>
-      <LotLine line={line} nth={nths.get(line)} {...rest} />
+      <LotLine line={line} nth={nths.get(line)} onSaid={setSaid} {...rest} />
     </li>
   );
   return (
@@ -35,6 +36,9 @@ export const UnderstoodList = memo(function UnderstoodList({ lines, ...rest }: U
         {lines.length > 0 && <a href="#plan">{say("understood.toPlan")}</a>}
       </div>
       {lines.length > 0 && <p className="soft usual-note">{say("understood.usual")}</p>}
+      <p role="status" className="unseen">
+        {said}
+      </p>
       {apart.length > 0 && <ul className="lines">{apart.map(drawn)}</ul>}
       {folded && plain.length > 0 && <Folded lines={plain} context={rest.context} drawn={drawn} />}
     </section>

@@ -74,3 +74,7 @@ export function gramsOf(
 /** Whole pieces, where it was counted in them. */
 export const piecesOf = ({ value, unit }: EnteredAmount): number | undefined =>
   wholePieces.includes(unit) && Number.isInteger(value) && value > 0 ? value : undefined;
+
+/** Whether two amounts are the same number of the same unit. */
+export const sameAmount = (one: EnteredAmount | undefined, other: EnteredAmount | undefined): boolean =>
+  one?.value === other?.value && one?.unit === other?.unit;

@@ -43,6 +43,12 @@ export function tagFor(language: LanguageKey, choice: RegionChoice, preferred: r
   return `${language}-${region ?? regions[language][0]}`;
 }
 
+/** The mark before decimals in numbers written for a BCP 47 tag. */
+export const decimalMarkOf = (tag: string): "." | "," =>
+  new Intl.NumberFormat(tag).formatToParts(0.5).some(({ type, value }) => type === "decimal" && value === ",")
+    ? ","
+    : ".";
+
 /** Where people weigh in pounds and read degrees Fahrenheit: the United States and their territories (ISO 3166 codes; from memory). */
 const usUnits: ReadonlySet<string> = new Set(["US", "PR", "GU", "VI", "AS", "MP", "UM"]);
 /** Where people read degrees Fahrenheit and weigh in kilograms or both (from memory). */

@@ -36,6 +36,18 @@ export function inUnit(
   return { value: Object.hasOwn(gramsPerUnit, unit) ? rounded(value) : Math.max(1, Math.round(value)), unit };
 }
 
+/** As many figures behind the mark as anybody writes of a kilogram or a pound; what was typed is shown as it was typed. */
+const mostDecimals = 3;
+
+/** The amount in the unit it was typed in, which lost nothing by being weighed. */
+function asTyped(grams: number, unit: string): EnteredAmount {
+  return { value: Number((grams / (gramsPerUnit[unit] ?? 1)).toFixed(mostDecimals)), unit };
+}
+
+/** Writes the number of an amount for readers of a BCP 47 tag; without marks between thousands, that may be taken for decimals. */
+export const amountWords = (value: number, tag: string): string =>
+  new Intl.NumberFormat(tag, { maximumFractionDigits: mostDecimals, useGrouping: false }).format(value);
+
 /** The amount of a line as the person thinks of it: as entered, as typed, or in the units shown. */
 export function shownAmount(
   line: ReadLine,
@@ -49,7 +61,7 @@ export function shownAmount(
   const grams = { value: lot.grams, unit: "g" };
   const named = massWords.find(([, words]) => words.test(line.item.typed))?.[0];
   const usual = mass === "us" ? (lot.grams < 450 ? "oz" : "lb") : lot.grams < 1000 ? "g" : "kg";
-  return inUnit(grams, named ?? usual, commodity);
+  return named === undefined ? inUnit(grams, usual, commodity) : asTyped(lot.grams, named);
 }
 
 const steps: Readonly<Record<string, number>> = { g: 50, kg: 0.25, oz: 1, lb: 0.25 };

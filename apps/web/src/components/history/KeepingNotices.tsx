@@ -1,3 +1,4 @@
+import { useEffect, useState } from "react";
 import { useDesk } from "../../behaviour/desk.js";
 import { addressOf } from "../../state/route.js";
 import { useWords } from "../../words/words.js";
@@ -7,6 +8,11 @@ export function KeepingNotices() {
   const say = useWords();
   const { keeping, undo, asides } = useDesk().haul;
   const otherTab = undo !== undefined && undo !== "forgotten" && undo.what === "over another tab";
+  // Typing goes on, and what was done last is soon something else: it is told until the person has seen it.
+  const [told, setTold] = useState(false);
+  useEffect(() => {
+    if (otherTab) setTold(true);
+  }, [otherTab]);
   return (
     <>
       {keeping === "refused" && (
@@ -19,9 +25,12 @@ export function KeepingNotices() {
           {say("history.thisVisit")}
         </p>
       )}
-      {otherTab && (
+      {told && (
         <p role="status" className="keeping-note">
-          {say("history.otherTab")}
+          {say("history.otherTab")}{" "}
+          <button type="button" onClick={() => setTold(false)}>
+            {say("history.closeNote")}
+          </button>
         </p>
       )}
       {asides > 0 && (

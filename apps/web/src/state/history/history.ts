@@ -1,4 +1,5 @@
 import { type PlannerChange, type PlannerState, plannerReducer } from "../plannerState.js";
+import { mergedText } from "./merged.js";
 import { isEmpty, type Patch, patchBetween, patched, spliceBetween, unpatched } from "./patch.js";
 import { changeName, type StepName, textStepName } from "./stepName.js";
 
@@ -82,11 +83,20 @@ function redone(history: History): History {
   };
 }
 
-function changed(history: History, entry: Entry, change: PlannerChange, from: string | undefined): History {
+/** A text that was changed from another than there is now, changed in the same way from the one there is. */
+function ontoNewest(change: PlannerChange, from: string | undefined, now: string): PlannerChange | undefined {
+  if (change.change !== "text" || from === undefined || from === now) return change;
+  const text = mergedText(from, change.text, now);
+  return text === undefined ? undefined : { ...change, text };
+}
+
+function changed(history: History, entry: Entry, asked: PlannerChange, from: string | undefined): History {
   const { state } = history;
+  const merged = ontoNewest(asked, from, state.text);
+  const otherText = merged === undefined;
+  const change = merged ?? asked;
   const next = plannerReducer(state, change);
   if (isEmpty(patchBetween(state, next))) return history;
-  const otherText = change.change === "text" && from !== undefined && from !== state.text;
   const grown = otherText ? undefined : inOneGo(history, entry, change, next);
   if (grown) return { ...history, state: next, past: [...history.past.slice(0, -1), grown] };
   const name = changeName(change, state, next);

@@ -10,6 +10,7 @@ export const historyEnglish = {
   "history.redone": "Done again: {step}.",
   "history.otherTab":
     "Another tab changed the list at the same moment. What it wrote is not lost: “Undo” brings it back.",
+  "history.closeNote": "Close this note",
   "history.thisVisit":
     "This device keeps your list, but not the steps before it (its database is full or switched off): “Undo” works until you close the page.",
   "history.asides":

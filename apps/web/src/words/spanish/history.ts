@@ -10,6 +10,7 @@ export const historySpanish = {
   "history.redone": "Se rehizo: {step}.",
   "history.otherTab":
     "Otra pestaña cambió la lista en el mismo momento. Lo que escribió no se perdió: vuelve con “Deshacer”.",
+  "history.closeNote": "Cerrar este aviso",
   "history.thisVisit":
     "Este aparato guarda tu lista, pero no los pasos anteriores (su base de datos está llena o apagada): “Deshacer” sirve hasta que cierres la página.",
   "history.asides":

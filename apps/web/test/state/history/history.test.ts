@@ -167,10 +167,17 @@ describe("what was undone", () => {
 
 describe("a text typed over that of another tab", () => {
   it("says so and leaves the other in the history", () => {
+    const theirs = typed(noHistory(otherwise), "4 dates", 0, "other");
+    const own: Act = { act: "change", change: { change: "text", text: "5 limes" }, from: "3 figs" };
+    const history = taken(theirs, entry(own, 50));
+    expect(names(history).at(-1)).toEqual(["over another tab", "5 limes"]);
+    expect(undo(history).state.text).toBe("4 dates");
+  });
+  it("is put into it where both wrote in other places", () => {
     const theirs = typed(noHistory(otherwise), "3 figs\ntheirs", 0, "other");
     const own: Act = { act: "change", change: { change: "text", text: "3 figs\nmine" }, from: "3 figs" };
     const history = taken(theirs, entry(own, 50));
-    expect(names(history).at(-1)).toEqual(["over another tab", "mine"]);
+    expect(history.state.text).toBe("3 figs\ntheirs\nmine");
     expect(undo(history).state.text).toBe("3 figs\ntheirs");
   });
   it("is no such thing where both are the same", () => {
