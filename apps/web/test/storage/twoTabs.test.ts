@@ -53,11 +53,20 @@ describe("two tabs", () => {
 
   it("that type the same text at the same moment lose neither, and say so", async () => {
     const [one, other] = [await device().tab(), await device().tab()];
+    one.change({ change: "text", text: "4 limes" });
+    other.change({ change: "text", text: "5 dates" });
+    await atRest(one, other);
+    expect(one.now().undo).toMatchObject({ what: "over another tab" });
+    expect([...(await textsOf(one))].sort()).toEqual(["3 figs", "4 limes", "5 dates"]);
+  });
+
+  it("that write lines at the same moment have both", async () => {
+    const [one, other] = [await device().tab(), await device().tab()];
     one.change({ change: "text", text: "3 figs\nmine" });
     other.change({ change: "text", text: "3 figs\nyours" });
     await atRest(one, other);
-    expect(one.now().undo).toMatchObject({ what: "over another tab" });
-    expect([...(await textsOf(one))].sort()).toEqual(["3 figs", "3 figs\nmine", "3 figs\nyours"]);
+    for (const tab of [one, other])
+      expect(tab.now().state.text.split("\n").sort()).toEqual(["3 figs", "mine", "yours"]);
   });
 
   it("end in the same state whatever is done in them, and lose no text", async () => {
