@@ -19,11 +19,11 @@ export const partWith = (current: Evaluation, index: number, option: Option): Pa
   partDoing(current.choice.parts[index]!, option.programme);
 
 /**
- * The least an option of a part could cost: the part as if alone in the kitchen, its air dry or damp as suits it best. Neighbours
- * only add ethylene.
+ * The least an option of a part could cost: the part as if alone in the kitchen, its air dry or damp (or that of a full kitchen, where room is short) as
+ * suits it best. Neighbours only add ethylene.
  */
 export function hopefulCost(
-  { prepared, judge }: Search,
+  { prepared, judge, crowded }: Search,
   current: Evaluation,
   part: Part,
   option: Option,
@@ -32,6 +32,8 @@ export function hopefulCost(
   for (const cost of prepared.soloCosts(part.lot, option)) {
     least = Math.min(least, judge.price(current, part, cost));
   }
+  const whenCrowded = crowded?.costs(part.lot, option);
+  if (whenCrowded) least = Math.min(least, judge.price(current, part, whenCrowded));
   return least + option.effort;
 }
 

@@ -1,5 +1,6 @@
 import type { Choice } from "../problem/programme.js";
 import { choiceKey } from "../problem/programme.js";
+import type { CrowdedAir } from "./crowdedAir.js";
 import { type Evaluation, evaluatePrepared } from "./evaluate.js";
 import { Judge } from "./judge.js";
 import type { Prepared } from "./prepare.js";
@@ -36,6 +37,8 @@ export class Search {
   readonly prepared: Prepared;
   readonly judge: Judge;
   current: Evaluation;
+  /** Where all cold places are short of room: the air of the kitchen when it is full, for hopes. */
+  crowded: CrowdedAir | undefined;
   /** Choices judged in full so far. */
   judged = 0;
   /** Parts that found nothing better, and whose lot has not changed since. */

@@ -1,6 +1,7 @@
 import { seededRandom } from "@keepwright/quantities";
 import type { Choice } from "../problem/programme.js";
 import { construct } from "./construct.js";
+import { CrowdedAir } from "./crowdedAir.js";
 import { better, from, onFrom } from "./downhill.js";
 import type { Evaluation } from "./evaluate.js";
 import { descend, descendQuickly, finish } from "./improve.js";
@@ -8,6 +9,7 @@ import { searchNearby, type Tell } from "./nearby.js";
 import { improveWraps } from "./otherWraps.js";
 import { perturbed } from "./perturb.js";
 import type { Prepared } from "./prepare.js";
+import { rearrange } from "./rearrange.js";
 import { coldIsShort } from "./roomPrices.js";
 import { Search } from "./search.js";
 import { isSmall } from "./smallCase.js";
@@ -27,12 +29,11 @@ const perturbations = 10;
  * Downhill from the first arrangement; where all cold places are short of room, from the one with the room priced if that is better as it stands; where room is short, also from one that begins
  * with what is hardest to fit.
  */
-function searchLarge(search: Search, constructed: Choice): Evaluation {
+function searchLarge(search: Search, constructed: Choice, short: boolean): Evaluation {
   const { prepared } = search;
   const asItIs = search.current;
-  const start = coldIsShort(prepared)
-    ? better(asItIs, search.evaluated(construct(prepared, "priced"))).choice
-    : constructed;
+  const start = short ? better(asItIs, search.evaluated(construct(prepared, "priced"))).choice : constructed;
+  if (short) search.crowded = new CrowdedAir(prepared, start);
   const first = from(search, start, descend);
   const best =
     first.objective.overflow > 0 ? better(first, from(search, construct(prepared, "bulk"), descend)) : first;
@@ -40,6 +41,18 @@ function searchLarge(search: Search, constructed: Choice): Evaluation {
   // A plan is never worse than leaving everything unsorted.
   const unsorted = search.goTo(unsortedChoice(prepared.problem));
   return better(finished, unsorted) === finished ? finished : onFrom(search, unsorted, finish);
+}
+
+/**
+ * Downhill, then on from choices nearby. Where all cold places are short of room also from arrangements of all lots anew: before, and again if choices nearby led
+ * elsewhere.
+ */
+function searchFar(search: Search, constructed: Choice, random: () => number, tell: Tell): Evaluation {
+  const short = coldIsShort(search.prepared);
+  const first = searchLarge(search, constructed, short);
+  const arranged = short ? rearrange(search, first) : first;
+  const near = searchNearby(search, arranged, random, tell);
+  return short && near !== arranged ? rearrange(search, near) : near;
 }
 
 /** The best of some choices not far from the best one, gone downhill from. */
@@ -62,7 +75,7 @@ export function searchPlan(prepared: Prepared, progress?: (progress: Progress) =
   const tell: Tell = (done, { objective }) => progress?.({ done, best: objective.total });
   const near = isSmall(problem)
     ? searchPerturbed(search, searchSmall(search, constructed), random, tell)
-    : searchNearby(search, searchLarge(search, constructed), random, tell);
+    : searchFar(search, constructed, random, tell);
   const best = onFrom(search, near, improveWraps);
   tell(1, best);
   return best;

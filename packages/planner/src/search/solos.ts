@@ -20,7 +20,7 @@ export interface SoloAir {
 }
 
 /** Step [d] of a lone lot's simulation: half a day serves to put programmes in order; plans are judged at the usual step. */
-const soloStep = 0.5;
+export const soloStep = 0.5;
 
 /** A lot as it is simulated, in other stays. Written out: see `partDoing`. */
 const withStays = (
@@ -105,6 +105,11 @@ export class Solos {
     }
     this.#names.set(programme, name);
     return name;
+  }
+
+  /** The same in the air of any run, not remembered. */
+  followed(lot: BoundLot, programme: Programme, empty: Trajectory): LotOutcome {
+    return this.#simulate(lot, programme, { name: "", empty }, 0);
   }
 
   #simulate(lot: BoundLot, programme: Programme, air: SoloAir, warmer: number): LotOutcome {
