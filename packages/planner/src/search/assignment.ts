@@ -13,7 +13,7 @@ export interface Assignment {
 }
 
 export interface Limits {
-  /** Cost from which on nothing is looked for [g]. */
+  /** Left out is whatever begins so that it could not cost less than this [g]; what is found may cost a little more. */
   readonly below: number;
   /** What a litre over the room of a place costs [g]. */
   readonly perLitreOver: number;

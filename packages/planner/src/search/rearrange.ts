@@ -5,6 +5,8 @@ import { better, from, onFrom } from "./downhill.js";
 import type { Evaluation } from "./evaluate.js";
 import { finish, letFollow } from "./improve.js";
 import { type LotWay, litresOfParts, waysOfLot } from "./lotWays.js";
+import type { Prepared } from "./prepare.js";
+import { coldIsShort } from "./roomPrices.js";
 import type { Search } from "./search.js";
 
 /** Rounds at most, and rounds that may lead to nothing before it ends: fixed numbers, never a clock. All declared, no source; what they were chosen by stands in the decision on the search. */
@@ -26,8 +28,12 @@ const enough = 3;
 /** What was found is gone downhill from by every kind of change if it is at most this share worse than the best. */
 const near = 0.03;
 
-/** Lots above which an arrangement of all of them is not looked for: estimates of so many moving at once say little, and cost much. Declared, no source. */
+/** Lots above which they are not arranged anew: estimates of so many moving at once say little, and cost much. Declared, no source. */
 const mostLots = 20;
+
+/** Whether lots are worth arranging anew: all cold places are short of room, and the lots are few enough. */
+export const worthArranging = (prepared: Prepared): boolean =>
+  prepared.problem.lots.length <= mostLots && coldIsShort(prepared);
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
@@ -83,7 +89,6 @@ function bestFollowed(search: Search, seen: Set<string>): Evaluation | undefined
  * way, which no change of one or two finds.
  */
 export function rearrange(search: Search, start: Evaluation): Evaluation {
-  if (search.prepared.problem.lots.length > mostLots) return start;
   const seen = new Set<string>();
   let best = start;
   let here = start;

@@ -9,7 +9,7 @@ import { searchNearby, type Tell } from "./nearby.js";
 import { improveWraps } from "./otherWraps.js";
 import { perturbed } from "./perturb.js";
 import type { Prepared } from "./prepare.js";
-import { rearrange } from "./rearrange.js";
+import { rearrange, worthArranging } from "./rearrange.js";
 import { coldIsShort } from "./roomPrices.js";
 import { Search } from "./search.js";
 import { isSmall } from "./smallCase.js";
@@ -29,11 +29,13 @@ const perturbations = 10;
  * Downhill from the first arrangement; where all cold places are short of room, from the one with the room priced if that is better as it stands; where room is short, also from one that begins
  * with what is hardest to fit.
  */
-function searchLarge(search: Search, constructed: Choice, short: boolean): Evaluation {
+function searchLarge(search: Search, constructed: Choice, crowded: boolean): Evaluation {
   const { prepared } = search;
   const asItIs = search.current;
-  const start = short ? better(asItIs, search.evaluated(construct(prepared, "priced"))).choice : constructed;
-  if (short) search.crowded = new CrowdedAir(prepared, start);
+  const start = coldIsShort(prepared)
+    ? better(asItIs, search.evaluated(construct(prepared, "priced"))).choice
+    : constructed;
+  if (crowded) search.crowded = new CrowdedAir(prepared, start);
   const first = from(search, start, descend);
   const best =
     first.objective.overflow > 0 ? better(first, from(search, construct(prepared, "bulk"), descend)) : first;
@@ -44,15 +46,15 @@ function searchLarge(search: Search, constructed: Choice, short: boolean): Evalu
 }
 
 /**
- * Downhill, then on from choices nearby. Where all cold places are short of room also from arrangements of all lots anew: before, and again if choices nearby led
+ * Downhill, then on from choices nearby. Where it is worth it also from arrangements of all lots anew: before, and again if choices nearby led
  * elsewhere.
  */
 function searchFar(search: Search, constructed: Choice, random: () => number, tell: Tell): Evaluation {
-  const short = coldIsShort(search.prepared);
-  const first = searchLarge(search, constructed, short);
-  const arranged = short ? rearrange(search, first) : first;
+  const crowded = worthArranging(search.prepared);
+  const first = searchLarge(search, constructed, crowded);
+  const arranged = crowded ? rearrange(search, first) : first;
   const near = searchNearby(search, arranged, random, tell);
-  return short && near !== arranged ? rearrange(search, near) : near;
+  return crowded && near !== arranged ? rearrange(search, near) : near;
 }
 
 /** The best of some choices not far from the best one, gone downhill from. */
