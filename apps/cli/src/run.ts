@@ -1,9 +1,9 @@
-import { jsonText, type LanguageName, languageNames, plainText, problemLines } from "@keepwright/handout";
+import { jsonText, plainText, problemLines } from "@keepwright/handout";
 import { InputError } from "@keepwright/planner";
 import { CommanderError } from "commander";
 import type { Door } from "./door/door.js";
 import { type ExitCode, exitCodes } from "./exitCodes.js";
-import { contextFor } from "./options/language.js";
+import { type AskedLanguage, askedLanguage, contextFor } from "./options/language.js";
 import { type CommandOutcome, keepwrightProgram } from "./program.js";
 import { UserError } from "./userError.js";
 
@@ -21,11 +21,12 @@ function wantsJson(words: readonly string[]): boolean {
 }
 
 /** The language of the answer as the words of a command line ask for it; English where they do not. */
-function languageAsked(words: readonly string[]): LanguageName {
+function languageAsked(words: readonly string[]): AskedLanguage {
   const asked = words.map((word, index) =>
     ["-l", "--language"].includes(word) ? words[index + 1] : /^(?:--language=|-l)(.+)$/.exec(word)?.[1],
   );
-  return languageNames.find((name) => asked.includes(name)) ?? "en";
+  const languages = asked.flatMap((text) => askedLanguage(text ?? "") ?? []);
+  return languages[0] ?? { name: "en" };
 }
 
 /** Any failure as something a person can put right; undefined for a fault of the program. */

@@ -13,7 +13,7 @@ import { calendarDate } from "@keepwright/quantities";
 import { isOrdinaryKey, ordinaryKeys } from "../commands/kitchenFor.js";
 import { readLots } from "../commands/readLots.js";
 import { awayDays } from "../options/dates.js";
-import { contextFor } from "../options/language.js";
+import { askedLanguage, contextFor } from "../options/language.js";
 import { usualPaper } from "../options/paper.js";
 import { quoted, userError } from "../userError.js";
 import type { BatchRow } from "./row.js";
@@ -44,7 +44,7 @@ function kitchenOf({ kitchen }: BatchRow, otherwise: Kitchen): Kitchen {
 /** Plans one row and sets its page. Throws UserError, InputError or PaperError where nothing can be made of it. */
 export function makeSheet(row: BatchRow, settings: BatchSettings): MadeSheet {
   const units = row.units ?? settings.units;
-  const context = contextFor({ units, language: row.language ?? settings.language });
+  const context = contextFor({ units, language: askedLanguage(row.language ?? "") ?? settings.language });
   const from = row.from === undefined ? settings.from : calendarDate(row.from);
   const read = readLots(context, catalogue(), row.haul, from);
   const days = row.days ?? settings.days;

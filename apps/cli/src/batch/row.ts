@@ -1,8 +1,9 @@
-import { languageNames, unitSystems } from "@keepwright/handout";
+import { unitSystems } from "@keepwright/handout";
 import { paperSizes } from "@keepwright/paper";
 import { type Finding, schemaFindings } from "@keepwright/planner";
 import { calendarDate } from "@keepwright/quantities";
 import { z } from "zod";
+import { askedLanguage } from "../options/language.js";
 import { quoted } from "../userError.js";
 
 /** Letters and figures of any script, with dots, dashes and lines between: safe as the name of a file everywhere. */
@@ -17,6 +18,8 @@ function isDate(text: string): boolean {
   }
 }
 const date = z.string().refine(isDate, "Write a day as year-month-day, for example 2026-06-13.");
+
+const languageRemedy = "Use en or es, with a region where its words are wanted: es-MX";
 
 /** One box or household of a batch. All but its haul may be left out: then what the command was given holds. */
 export const batchRowSchema = z.strictObject({
@@ -37,7 +40,12 @@ export const batchRowSchema = z.strictObject({
   from: date.optional().describe("First day"),
   seed: z.int().min(0).max(4294967295).optional(),
   units: z.enum(unitSystems).optional(),
-  language: z.enum(languageNames).optional(),
+  language: z
+    .string()
+    .regex(/^(?:en|es)(?:-(?:[A-Za-z]{2}|419))?$/, languageRemedy)
+    .refine((text) => askedLanguage(text) !== undefined, languageRemedy)
+    .optional()
+    .describe("en or es, with a region where its words are wanted: es-MX"),
   paper: z.enum(paperSizes).optional(),
   large: z.boolean().optional(),
 });

@@ -1,7 +1,8 @@
-import type { LanguageName, UnitSystem } from "@keepwright/handout";
+import type { UnitSystem } from "@keepwright/handout";
 import type { PaperSize } from "@keepwright/paper";
 import type { Kitchen } from "@keepwright/planner";
 import type { CalendarDate } from "@keepwright/quantities";
+import type { AskedLanguage } from "../options/language.js";
 
 /** What holds for every row that says nothing else. Plain data: it goes to the workers. */
 export interface BatchSettings {
@@ -12,7 +13,7 @@ export interface BatchSettings {
   readonly from: CalendarDate;
   readonly seed: number;
   readonly units: UnitSystem;
-  readonly language: LanguageName;
+  readonly language: AskedLanguage;
   readonly paper?: PaperSize;
   readonly large: boolean;
 }

@@ -61,7 +61,7 @@ const wishedOf = (door: Door, options: HouseholdOptions, read: ReadLots): Buying
 /** Works out what is worth buying and prints it. True when some words were not understood. */
 function runBuy(door: Door, words: readonly string[], options: HouseholdOptions): boolean {
   const context = contextFor(options);
-  const read = readHaulArgument(door, context, words, options.from);
+  const read = readHaulArgument(door, context, words, options.from, "list");
   const told = worthBuying(door, context, wishedOf(door, options, read));
   if (options.json) {
     door.out(jsonText(writtenWorthBuying(told, read.reading)));

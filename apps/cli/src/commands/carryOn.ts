@@ -1,4 +1,4 @@
-import { catalogue } from "@keepwright/catalogue";
+import { catalogue, catalogueFor } from "@keepwright/catalogue";
 import {
   carriedOnText,
   carriedOnView,
@@ -113,7 +113,8 @@ function account(
   if (/^\s*\{/.test(text)) return jsonAccount(text, given);
   const { lots } = haulFrom(previous.haul, catalogue());
   const places = kitchen.places.map((place) => ({ ...place, also: [kitchenWords(context, place.name)] }));
-  return readHappened(text, { catalogue: catalogue(), lots, places, on });
+  const here = catalogueFor(catalogue(), context.speaker.tag);
+  return readHappened(text, { catalogue: here, lots, places, on });
 }
 
 function carriedOn(door: Door, context: HandoutContext, path: string, options: CarryOnOptions): CarriedOn {

@@ -1,21 +1,28 @@
 import { catalogue } from "@keepwright/catalogue";
-import { type HandoutContext, type PlanSurroundings, readFromLine, readingView } from "@keepwright/handout";
+import {
+  type HandoutContext,
+  type ListOf,
+  type PlanSurroundings,
+  readFromLine,
+  readingView,
+} from "@keepwright/handout";
 import type { Kitchen } from "@keepwright/planner";
 import type { CalendarDate } from "@keepwright/quantities";
 import type { Door } from "../door/door.js";
 import { haulFromArguments } from "../options/haulArgument.js";
 import { type ReadLots, readLots } from "./readLots.js";
 
-/** Reads the haul a command was given, and tells on standard error where it was read from. `from`: the first day, today where none is given. */
+/** Reads the haul a command was given, or the list of what is wished for, and tells on standard error where it was read from. `from`: the first day, today where none is given. */
 export function readHaulArgument(
   door: Door,
   context: HandoutContext,
   words: readonly string[],
   from: CalendarDate | undefined,
+  of: ListOf = "haul",
 ): ReadLots {
   const haul = haulFromArguments(door, words);
-  door.err(`${readFromLine(context, "haul", haul.origin)}\n`);
-  return readLots(context, catalogue(), haul.text, from ?? door.today());
+  door.err(`${readFromLine(context, of, haul.origin)}\n`);
+  return readLots(context, catalogue(), haul.text, from ?? door.today(), of);
 }
 
 /** What belongs beside an answer about a haul: what was understood, and the kitchen where none was given. */

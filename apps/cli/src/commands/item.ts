@@ -118,7 +118,7 @@ function runItem(door: Door, name: string, options: ItemOptions): void {
     ripeness: options.ripeness,
   };
   const kitchen = kitchenFor(door, options.kitchen);
-  const { language } = options;
+  const { name: language } = options.language;
   const guidance = bundledGuidance(language).get(id);
   const answer = answerItem(catalogue(), id, kitchen, asked, { language, guidance });
   if (options.json) {

@@ -1,5 +1,5 @@
 import { type Catalogue, catalogueFor } from "@keepwright/catalogue";
-import { type HandoutContext, noHaulLine, readingView } from "@keepwright/handout";
+import { type HandoutContext, type ListOf, noHaulLine, readingView } from "@keepwright/handout";
 import { type Lot, type Reading, readHaul, type UnderstoodLot } from "@keepwright/planner";
 import { UserError, userError } from "../userError.js";
 
@@ -37,42 +37,51 @@ function isData(text: string): boolean {
   }
 }
 
-/** Reads a haul. Throws UserError when it is empty, holds data instead of words, or when nothing in it was understood; the questions go with it. `on`: the day it is now. */
-export function readLots(context: HandoutContext, catalogue: Catalogue, text: string, on?: string): ReadLots {
+/** What would work in place of words that are not there or not understood. */
+const advice: Readonly<Record<ListOf, { readonly write: string; readonly example: string }>> = {
+  haul: { write: "Write what came home", example: "2 lb apples, a bunch of kale" },
+  list: { write: "Write what you would like to buy", example: "1 kg spinach, 3 heads romaine" },
+};
+
+/** Reads a haul, or a list of what is wished for. Throws UserError when it is empty, holds data instead of words, or when nothing in it was understood; the questions go with it. `on`: the day it is now. */
+export function readLots(
+  context: HandoutContext,
+  catalogue: Catalogue,
+  text: string,
+  on?: string,
+  of: ListOf = "haul",
+): ReadLots {
+  const { write, example } = advice[of];
   if (text.trim() === "") {
-    const empty = {
-      thing: "haul",
-      value: "it is empty",
-      remedy: "Write what came home, for example: 2 lb apples, a bunch of kale.",
-    };
-    throw new UserError([empty], {}, noHaulLine(context, "empty"));
+    const empty = { thing: of, value: "it is empty", remedy: `${write}, for example: ${example}.` };
+    throw new UserError([empty], {}, noHaulLine(context, "empty", of));
   }
   if (isData(text)) {
     throw userError(
-      "haul",
+      of,
       "it holds JSON data, not words",
-      "Write what came home in words. A plan printed with --json is given to keepwright carry-on.",
+      `${write} in words. A plan printed with --json is given to keepwright carry-on.`,
     );
   }
   const reading = readHaul(text, catalogueFor(catalogue, context.speaker.tag), on);
   const lots = lotsOf(reading);
-  if (lots.length === 0) throw nothingUnderstood(context, reading);
+  if (lots.length === 0) throw nothingUnderstood(context, reading, of);
   return { reading, lots, partly: reading.items.some(({ kind }) => kind === "question") };
 }
 
 /** Longest list of questions that is told as an error. */
 const mostQuestions = 20;
 
-function nothingUnderstood(context: HandoutContext, reading: Reading): UserError {
+function nothingUnderstood(context: HandoutContext, reading: Reading, of: ListOf): UserError {
   const { questions } = readingView(context, reading);
   const findings = questions
     .slice(0, mostQuestions)
-    .map((question) => ({ thing: "haul", value: "not understood", remedy: question }));
+    .map((question) => ({ thing: of, value: "not understood", remedy: question }));
   const example = {
-    thing: "haul",
+    thing: of,
     value: "nothing in it was understood",
-    remedy: "Write amounts and names, for example: 2 lb apples, a bunch of kale.",
+    remedy: `Write amounts and names, for example: ${advice[of].example}.`,
   };
-  const lines = [noHaulLine(context, "notUnderstood"), ...questions.slice(0, mostQuestions)];
+  const lines = [noHaulLine(context, "notUnderstood", of), ...questions.slice(0, mostQuestions)];
   return new UserError([example, ...findings], { reading }, lines.join("\n"));
 }

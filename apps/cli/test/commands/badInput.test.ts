@@ -16,6 +16,9 @@ const kitchenFile = (change: object) => ({
 
 describe("input nothing can be made of ends with 2 and says what would work", () => {
   it.each<[string, string[], FakeMachine, RegExp]>([
+    ["an empty list", ["buy", ""], {}, /The list is empty\. Write what you would like to buy, for example/],
+    ["an empty list in Spanish", ["buy", " ", "-l", "es"], {}, /La lista está vacía\. .*te gustaría comprar/],
+    ["a list not understood", ["buy", "zorb blib"], {}, /Nothing in the list was understood.*like to buy/],
     ["an empty haul", ["plan", ""], {}, /The haul is empty\. Write what came home, for example/],
     [
       "an empty file",

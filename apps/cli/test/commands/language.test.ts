@@ -103,3 +103,32 @@ describe("every command in Spanish", () => {
     expect([code, err]).toEqual([2, "--language: “fr”. Give one of: en, es.\n"]);
   });
 });
+
+describe("a region beside the language", () => {
+  const plan = (language: string) => tried(["plan", "2 tomates, 1 kg papas", ...household, "-l", language]);
+
+  it("chooses its words, whatever the units", () => {
+    expect(plan("es-MX").out).toMatch(/[Jj]itomate/);
+    expect(plan("es").out).not.toMatch(/[Jj]itomate/);
+    expect(plan("es-ES").out).toMatch(/[Pp]atatas/);
+    expect(tried(["item", "eggplant", "-l", "en-GB"]).out).toMatch(/aubergine/i);
+    expect(tried(["item", "eggplant", "-l", "EN-us"]).out).toMatch(/eggplant/i);
+  });
+
+  it("is the language of what is wrong too", () => {
+    const { err } = tried(["carry-on", "plan.json", "--happened", "comí 2 zorbs", "-l", "es-MX"], files);
+    expect(err).toMatch(/Escribe/);
+  });
+
+  it.each(["es-", "fr", "es-ZZ1", "es-ZY", "mx"])("is refused where it is none: %s", (language) => {
+    expect(plan(language).err).toMatch(/--language: “.*”\. Give one of: en, es; with a region.*es-MX/);
+  });
+
+  const bought = (account: string, language: string) =>
+    tried(["carry-on", "plan.json", "--on", "2026-06-14", "--happened", account, "-l", language], files);
+
+  it("makes a word for several kinds plain in an account, and says which was taken", () => {
+    expect(bought("compré 2 plátanos", "es-MX").out).toMatch(/“plátanos” se toma como\s+plátano.*\n?.*macho/);
+    expect(bought("bought 2 plátanos", "en").err).toMatch(/“?"?plátanos"?”? may be more than one kind/);
+  });
+});

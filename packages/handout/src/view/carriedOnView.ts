@@ -7,6 +7,7 @@ import type { HandoutContext } from "./context.js";
 import { kindName } from "./kindNames.js";
 import { placeNames, wholeLotNames } from "./names.js";
 import { type PlanSurroundings, type PlanView, planView } from "./planView.js";
+import { takenWords } from "./takenWords.js";
 
 /** A plan carried on, in rows and words: what changes first, then the plan. */
 export interface CarriedOnView {
@@ -47,12 +48,13 @@ function namesOfLots(naming: Naming, ids: readonly string[]): string {
 /** A number of days or portions as it is told: whole, at least one. */
 const whole = (value: number): number => Math.max(1, Math.round(value));
 
-function reasonWords(naming: Naming, reason: ChangeReason): string {
+function reasonWords(naming: Naming, reason: ChangeReason, commodity: string): string {
   const { speaker, units } = naming.context;
   switch (reason.because) {
     case "eaten":
     case "thrown out":
     case "given away":
+    case "frozen":
       return speaker.say(`carryOn.gone.${reason.because}`);
     case "ripe sooner":
     case "ripe later":
@@ -69,6 +71,12 @@ function reasonWords(naming: Naming, reason: ChangeReason): string {
         ? speaker.say("carryOn.because.room taken", { place, names: namesOfLots(naming, reason.lots) })
         : speaker.say("carryOn.because.room gone", { place });
     }
+    case "usual kind":
+      return speaker.say("carryOn.because.usual kind", {
+        word: plainText(reason.word),
+        name: kindName(naming.context, commodity),
+        kinds: reason.kinds.map((kind) => kindName(naming.context, kind)).join(", "),
+      });
     case "room free":
       return speaker.say("carryOn.because.room free", { place: placeName(naming, reason.place) });
     case "beside": {
@@ -98,7 +106,7 @@ function mealsWords({ context: { speaker }, told }: Naming, meals: LotChange["me
 function changeLine(naming: Naming, change: LotChange): string {
   const { speaker } = naming.context;
   const name = speaker.capital(nameOf(naming, change));
-  const reasons = change.reasons.map((reason) => reasonWords(naming, reason)).join(" ");
+  const reasons = change.reasons.map((reason) => reasonWords(naming, reason, change.commodity)).join(" ");
   const place = (id: string) => speaker.say("place.quoted", { place: placeName(naming, id) });
   const [to] = change.to;
   const values = {
@@ -154,15 +162,22 @@ function listsOf({ begun, takenAsCut, changes }: CarriedOn): Lists {
   };
 }
 
-/** What is said of a lot of which some was eaten, so that the rest is cut; nothing of any other. */
+const takenKeys = {
+  begun: "carryOn.takenAsCut",
+  "day not told": "carryOn.cutUndated",
+  "lay warm": "carryOn.layWarm",
+  "cut today": "carryOn.cutToday",
+} as const;
+
+/** What is said of a lot of which some was eaten or where nobody says how it lay, so that the rest is cut; nothing of any other. */
 function begunWords(naming: Naming, change: LotChange): string[] {
   const { speaker } = naming.context;
   const name = nameOf(naming, change);
   const taken = naming.told.takenAsCut.find(({ lot }) => lot === change.lot);
   if (taken) {
     const date = dayWords(speaker, taken.date);
-    const key = taken.because === "begun" ? "carryOn.takenAsCut" : "carryOn.cutUndated";
-    return [speaker.say(key, { name: speaker.capital(name), date })];
+    const place = placeName(naming, taken.place ?? "");
+    return [speaker.say(takenKeys[taken.because], { name: speaker.capital(name), date, place })];
   }
   const begun = naming.told.begun.includes(change.lot ?? "");
   return begun ? [speaker.say("carryOn.begun", { name, title: speaker.capital(name) })] : [];
@@ -211,10 +226,16 @@ function stayingLines(naming: Naming, lots: readonly LotChange[]): string[] {
   return lots.length === 0 ? [] : [speaker.capital(speaker.say("carryOn.stays", { names }))];
 }
 
-function goneLine(naming: Naming, change: LotChange): string {
+/** What is gone, each with what became of it; then what was frozen, given away or thrown out of what is still there, or what went in more ways than one. */
+function goneLines(naming: Naming, gone: readonly LotChange[]): string[] {
   const { speaker } = naming.context;
-  const reason = change.reasons.map((one) => reasonWords(naming, one)).join(" ");
-  return speaker.say("carryOn.gone", { name: speaker.capital(nameOf(naming, change)), reason });
+  const oneWay = gone.filter(({ taken = [] }) => taken.length < 2);
+  const lines = oneWay.map((change) => {
+    const reason = change.reasons.map((one) => reasonWords(naming, one, change.commodity)).join(" ");
+    return speaker.say("carryOn.gone", { name: speaker.capital(nameOf(naming, change)), reason });
+  });
+  const others = naming.told.changes.filter((change) => !oneWay.includes(change));
+  return [...lines, ...takenWords(naming.context, others, (change) => nameOf(naming, change))];
 }
 
 /** Turns a plan that was carried on into rows and words. Computes nothing about produce. */
@@ -236,7 +257,7 @@ export function carriedOnView(
     throwAway: throwAwayLines(naming, lists.throwAway),
     changes,
     staying: stayingLines(naming, lists.staying),
-    gone: lists.gone.map((change) => goneLine(naming, change)),
+    gone: goneLines(naming, lists.gone),
     begun: lists.begun.map((change) => begunLine(naming, change)),
     plan: planView(context, told.plan, around),
   };

@@ -6,10 +6,13 @@ export interface ReadFrom {
   readonly file?: string;
 }
 
-/** Tells where a haul or a plan was read from. */
+/** What a list in words is of: what came home, or what is wished for. */
+export type ListOf = "haul" | "list";
+
+/** Tells where a haul, a list or a plan was read from. */
 export const readFromLine = (
   { speaker }: HandoutContext,
-  what: "haul" | "plan",
+  what: ListOf | "plan",
   { from, file = "" }: ReadFrom,
 ): string => speaker.say(`door.${what}.${from}`, { file });
 
@@ -28,6 +31,9 @@ export type Work = "plan" | "draws" | "proof" | "why" | "judge" | "improve" | "b
 export const progressLine = ({ speaker }: HandoutContext, work: Work, count = 0): string =>
   speaker.say(`progress.${work}`, { count });
 
-/** What is told where there is no haul to read, or nothing of it was understood. */
-export const noHaulLine = ({ speaker }: HandoutContext, why: "empty" | "notUnderstood"): string =>
-  speaker.say(`haul.${why}`);
+/** What is told where there is nothing to read, or nothing of it was understood. */
+export const noHaulLine = (
+  { speaker }: HandoutContext,
+  why: "empty" | "notUnderstood",
+  of: ListOf = "haul",
+): string => speaker.say(`${of}.${why}`);

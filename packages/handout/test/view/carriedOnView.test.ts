@@ -1,4 +1,10 @@
-import { carriedOnText, carriedOnView, englishLanguage, handoutContext } from "@keepwright/handout";
+import {
+  carriedOnText,
+  carriedOnView,
+  englishLanguage,
+  handoutContext,
+  spanishLanguage,
+} from "@keepwright/handout";
 import { type CarriedOn, type ChangeReason, changeKinds, reasonSchema } from "@keepwright/planner";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -19,6 +25,7 @@ const everyReason = reasonSchema.options.map(
       ...("portions" in option.shape && { portions: 1 }),
       ...("lots" in option.shape && { lots: [first!.lot] }),
       ...("place" in option.shape && { place: place!.place }),
+      ...("word" in option.shape && { word: "zorbs", kinds: [first!.commodity] }),
       ...("gain" in option.shape && { gain: { value: 40, unit: "g" } }),
     }) as ChangeReason,
 );
@@ -75,6 +82,50 @@ describe("a plan carried on, in words", () => {
     expect(carriedOnText(context, carriedOnView(context, told("gone", [{ because: "eaten" }])))).toContain(
       "eaten up",
     );
+  });
+
+  const spoken = handoutContext(inventedCatalogue, { language: spanishLanguage });
+  const grams = (value: number) => ({ value, unit: "g" as const });
+
+  it.each([
+    ["English", context, /: 150 g frozen and 80 g thrown out\.$/],
+    ["Spanish", spoken, /: 150 g al congelador y 80 g a la basura\.$/],
+  ] as const)(
+    "says under what is gone how much was frozen or thrown out of what is left, in %s",
+    (_, of, line) => {
+      const all = told("other days", []);
+      const taken = [
+        { way: "frozen" as const, grams: grams(100) },
+        { way: "thrown out" as const, grams: grams(80) },
+      ];
+      const more = [{ way: "frozen" as const, grams: grams(50) }];
+      const [change] = all.changes;
+      const view = carriedOnView(of, {
+        ...all,
+        changes: [
+          { ...change!, taken },
+          { ...change!, taken: more },
+        ],
+      });
+      expect(view.gone).toHaveLength(1);
+      expect(view.gone[0]).toMatch(line);
+      expect(carriedOnView(of, told("gone", [{ because: "frozen" }])).gone[0]).toMatch(
+        /frozen|al congelador/,
+      );
+    },
+  );
+
+  it.each([
+    ["lay warm", context, /not told\. It is taken as left at “.+”/],
+    ["lay warm", spoken, /se hubiera quedado en “.+”/],
+    ["cut today", context, /in the refrigerator at once, not left at “.+”/],
+    ["cut today", spoken, /de inmediato, sin quedarse en “.+”/],
+  ] as const)("says where what was cut is taken to have lain: %s", (because, of, line) => {
+    const cut = { lot: first!.lot, date: "2026-06-12", because, place: place!.place };
+    for (const change of ["stays", "throw away"] as const) {
+      const { begun, throwAway } = carriedOnView(of, { ...told(change, []), takenAsCut: [cut] });
+      expect([...begun, ...throwAway].join("\n")).toMatch(line);
+    }
   });
 
   it("holds no word that does not come from the language's own messages", () => {

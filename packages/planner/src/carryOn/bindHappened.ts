@@ -222,11 +222,34 @@ function bindVents({ problem }: Previous, { vents }: Happened) {
   return { bound, findings };
 }
 
+/** What came home cut, or has a safe time as it is sold and may be left of what was here before, must tell its day: taken as new, an old one would begin a new safe time. */
+function undatedFindings({ problem }: Previous, { cameHome }: Happened): Finding[] {
+  return cameHome.flatMap(({ commodity, form, extraDays, typed }, index): Finding[] => {
+    const asSold = problem.lots.some(
+      (lot) => lot.lot.commodity === commodity && lot.produce.controlledAsSold === true,
+    );
+    if (extraDays !== undefined || (form !== "cut" && !asSold)) return [];
+    const phrase = shownValue(typed ?? commodity);
+    return [
+      {
+        thing: `happened cameHome[${index + 1}] ${phrase}`,
+        value: "it is not told how old it is, and its safe time runs",
+        remedy: `Say "extraDays": days since it was cut, or since it was bought where it is sold ready to eat; 0 for today.`,
+        ...told("came home without age", { phrase }),
+      },
+    ];
+  });
+}
+
 /** Binds what happened to a plan. Throws HappenedError with everything that names what is not there or cannot have been. */
 export function bindHappened(previous: Previous, on: string, happened: Happened): BoundHappened {
   const lots = happened.lots.map((said) => bindLot(previous, on, said, happened.lots));
   const vents = bindVents(previous, happened);
-  const findings = [...lots.flatMap((one) => (Array.isArray(one) ? one : [])), ...vents.findings];
+  const findings = [
+    ...lots.flatMap((one) => (Array.isArray(one) ? one : [])),
+    ...vents.findings,
+    ...undatedFindings(previous, happened),
+  ];
   if (findings.length > 0) throw new HappenedError(findings);
   return {
     happenings: lots.filter((one): one is BoundHappening => !Array.isArray(one)),

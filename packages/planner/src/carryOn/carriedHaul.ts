@@ -68,6 +68,12 @@ export function carriedHaul(
     return own;
   });
   const newLots = idsOfNew(cameHome.length, previous, taken);
-  lots.push(...cameHome.map((lot, index) => ({ ...lot, id: newLots[index]! })));
+  lots.push(
+    ...cameHome.map(({ meant: _, ...lot }, index) => ({
+      ...lot,
+      extraDays: lot.extraDays ?? 0,
+      id: newLots[index]!,
+    })),
+  );
   return { haul: { lots, standing: standing(previous, bound) }, lotOfPart, newLots };
 }

@@ -3,6 +3,7 @@ import { ventSettings } from "../problem/kitchen.js";
 import { haulSchema } from "../problem/lot.js";
 import { planSchema } from "../problem/plan.js";
 import { wrapIds } from "../problem/wraps.js";
+import { waysGone } from "./remaining.js";
 
 const days = z.number().describe("d");
 const grams = z.strictObject({ value: z.number(), unit: z.literal("g") });
@@ -19,7 +20,13 @@ export const reasonSchema = z.discriminatedUnion("because", [
   z.strictObject({ because: z.literal("eaten") }),
   z.strictObject({ because: z.literal("thrown out") }),
   z.strictObject({ because: z.literal("given away") }),
+  z.strictObject({ because: z.literal("frozen") }),
   z.strictObject({ because: z.literal("came home") }),
+  z.strictObject({
+    because: z.literal("usual kind"),
+    word: z.string(),
+    kinds: z.array(z.string()).describe("Ids of the other kinds it may mean"),
+  }),
   z.strictObject({ because: z.literal("moved by hand") }),
   z.strictObject({ because: z.literal("cut since") }),
   z.strictObject({ because: z.literal("ripe sooner"), days }),
@@ -68,6 +75,10 @@ export const lotChangeSchema = z.strictObject({
     before: meals.describe("What the earlier plan still had"),
     now: meals,
   }),
+  taken: z
+    .array(z.strictObject({ way: z.enum(waysGone).exclude(["eaten"]), grams }))
+    .optional()
+    .describe("What is said to be given away, frozen or thrown out of it: none of it was eaten"),
   gain: grams
     .optional()
     .describe("Of what moves though it was not to: what the plan would lose if it stayed, its cost counted"),
@@ -92,11 +103,16 @@ export const carriedOnSchema = z.strictObject({
   begun: lots.describe("Whole pieces of which some has been eaten, so that the rest is cut: see the caution"),
   takenAsCut: z
     .array(
-      z.strictObject({ lot: z.string(), date, because: z.enum(["begun", "day not told"]).default("begun") }),
+      z.strictObject({
+        lot: z.string(),
+        date,
+        because: z.enum(["begun", "day not told", "lay warm", "cut today"]).default("begun"),
+        place: place.optional(),
+      }),
     )
     .default([])
     .describe(
-      "Melons that were begun, and what is said to be cut without a day, each with the day from which it is taken as cut since none was told",
+      "Melons that were begun, and what is said to be cut without a day, each with the day from which it is taken as cut since none was told; and what is cut since a day that was told and lay out of the refrigerator by the plan, with that place: “lay warm”, taken as left there; “cut today”, taken as put into the refrigerator at once",
     ),
 });
 export type CarriedOn = z.infer<typeof carriedOnSchema>;

@@ -51,6 +51,15 @@ export function unchanged({ plan, haul }: Previous): CarriedOn {
   };
 }
 
+/** What is said to have left a part otherwise than by being eaten. */
+function takenOf({ remaining }: Carrying, part: number): Pick<LotChange, "taken"> {
+  const { gone } = remaining[part]!;
+  const taken = (["given away", "frozen", "thrown out"] as const)
+    .filter((way) => gone[way] > 0)
+    .map((way) => ({ way, grams: { value: gone[way], unit: "g" as const } }));
+  return taken.length > 0 ? { taken } : {};
+}
+
 /** What was to happen to a part, and what does. */
 function changeOfPart(
   carrying: Carrying,
@@ -65,10 +74,10 @@ function changeOfPart(
   const meals = { before: mealsOf([before], day), now: [] as Meals };
   const { place, wrap } = past.parts[part]!.lies;
   const from: Lies = { place: previous.problem.places[place]!.place.id, wrap };
-  const common = { part: before.id, commodity: before.commodity, from };
+  const common = { part: before.id, commodity: before.commodity, from, ...takenOf(carrying, part) };
   if (id === undefined) {
     const { gone } = remaining[part]!;
-    // The rest was eaten before: what was thrown out or given away was the last of it.
+    // The rest was eaten before: what was thrown out, frozen or given away was the last of it.
     const last = waysGone.findLast((way) => gone[way] > 0) ?? "eaten";
     return { ...common, change: "gone", to: [], meals, reasons: [{ because: last }] };
   }
@@ -86,16 +95,19 @@ function changeOfPart(
   return { ...kept, change: "other days", reasons: fate.length > 0 ? fate : dayReasons(asked, meals) };
 }
 
-function changeOfNew(plan: Plan, id: string): LotChange {
+function changeOfNew({ happened }: Carrying, plan: Plan, id: string, index: number): LotChange {
   const parts = plan.lots.filter(({ lot }) => lot === id);
   const past = parts.every(isPast);
+  const { meant, commodity } = happened.cameHome[index]!;
+  const kinds = meant?.kinds.filter((kind) => kind !== commodity) ?? [];
+  const otherKinds = meant ? [{ because: "usual kind" as const, word: meant.word, kinds }] : [];
   return {
     lot: id,
     commodity: parts[0]!.commodity,
     change: past ? "throw away" : "new",
     to: past ? [] : parts.map(firstOf),
     meals: { before: [], now: mealsOf(parts, 0) },
-    reasons: [{ because: "came home" }],
+    reasons: [{ because: "came home" }, ...otherKinds],
   };
 }
 
@@ -118,15 +130,14 @@ function begun({ previous, now, remaining }: Carrying, plan: Plan): string[] {
   });
 }
 
-/** What was begun, or cut on a day that is not told, with the day it is taken to be cut. */
+/** What was begun, cut on a day that is not told, or lay nobody says where, with the day it is taken to be cut. */
 const takenAsCut = ({ bound, now }: Carrying): CarriedOn["takenAsCut"] =>
-  bound.takenAsCut.flatMap((part) => {
+  bound.takenAsCut.flatMap(({ part, ...why }) => {
     const lot = now.lotOfPart[part];
-    const { said, cutUndated } = bound.happenings.findLast(
+    const { said } = bound.happenings.findLast(
       ({ parts, cutDay }) => parts.includes(part) && cutDay !== undefined,
     )!;
-    const because = cutUndated ? "day not told" : "begun";
-    return lot === undefined ? [] : [{ lot, date: said.cut!, because } as const];
+    return lot === undefined ? [] : [{ lot, date: said.cut!, ...why }];
   });
 
 /** What changed against the earlier plan, and why, lot by lot in the order of the earlier plan, then what came home. */
@@ -140,7 +151,7 @@ export function changesOf(
     changeOfPart(carrying, prepared, evaluation, plan, part),
   );
   return {
-    changes: [...old, ...carrying.now.newLots.map((id) => changeOfNew(plan, id))],
+    changes: [...old, ...carrying.now.newLots.map((id, index) => changeOfNew(carrying, plan, id, index))],
     vents: ventChanges(prepared, evaluation),
     begun: begun(carrying, plan),
     takenAsCut: takenAsCut(carrying),

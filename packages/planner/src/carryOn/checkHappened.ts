@@ -2,7 +2,7 @@ import { type Finding, HappenedError } from "../problem/inputError.js";
 import { schemaFindings, shownValue } from "../problem/schemaFindings.js";
 import { type Happened, type HappenedLot, happenedSchema } from "./happened.js";
 
-const removals = ["eaten", "thrownOut", "givenAway"] as const;
+const removals = ["eaten", "thrownOut", "givenAway", "frozen"] as const;
 
 function sayNothing(lot: HappenedLot, index: number): Finding[] {
   const { lot: name, done, ...said } = lot;

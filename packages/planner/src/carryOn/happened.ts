@@ -29,6 +29,9 @@ const happenedLotSchema = z.strictObject({
     .describe("All of it that was eaten since the plan began; left out: what the plan said"),
   thrownOut: amountSchema.optional(),
   givenAway: amountSchema.optional(),
+  frozen: amountSchema
+    .optional()
+    .describe("Put into the freezer: it is neither eaten nor wasted, and no longer planned"),
   left: amountSchema.optional().describe("What is left, where that is known better; the rest was eaten"),
   ripeness: z
     .union([z.enum(ripenessWords), z.number().min(0).max(2)])
@@ -58,7 +61,18 @@ export const happenedSchema = z.strictObject({
     .describe("Meals the plan had before today were eaten where nothing is said; false: none was"),
   lots: z.array(happenedLotSchema).max(180).default([]),
   cameHome: z
-    .array(lotSchema.omit({ id: true, carried: true }))
+    .array(
+      lotSchema.omit({ id: true, carried: true }).extend({
+        extraDays: lotSchema.shape.extraDays
+          .unwrap()
+          .optional()
+          .describe("d since it was picked or bought, or cut; of what is cut it has to be told, 0 for today"),
+        meant: z
+          .strictObject({ word: z.string().min(1).max(2000), kinds: z.array(z.string()).max(60) })
+          .optional()
+          .describe("A word for several kinds that was taken for this one, and which kinds it may mean"),
+      }),
+    )
     .max(60)
     .default([]),
   vents: z

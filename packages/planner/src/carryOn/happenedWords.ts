@@ -7,6 +7,7 @@ export type Said =
   | "ate none"
   | "threw out"
   | "gave away"
+  | "froze"
   | "came home"
   | "found"
   | "moved"
@@ -30,8 +31,8 @@ export const beginnings: readonly (readonly [Said, RegExp])[] = [
   [
     "ate",
     begins(
-      "ate|eaten|eat|finished|used up|used|cooked|roasted|boiled|fried|juiced|froze|frozen|pickled|dried|made\\s+(?:\\S+\\s+){1,3}?(?:with|from|out of)|" +
-        "com[ií]|comimos|termin[eé]|terminamos|us[eé]|usamos|cocin[eé]|cocinamos|congel[eé]|congelamos|acab[oó]|acabaron|acab[eé]|acabamos|hice\\s+(?:\\S+\\s+){1,3}?(?:con|de)",
+      "ate|eaten|eat|finished|used up|used|cooked|roasted|boiled|fried|juiced|pickled|dried|made\\s+(?:\\S+\\s+){1,3}?(?:with|from|out of)|" +
+        "com[ií]|comimos|termin[eé]|terminamos|us[eé]|usamos|cocin[eé]|cocinamos|acab[oó]|acabaron|acab[eé]|acabamos|hice\\s+(?:\\S+\\s+){1,3}?(?:con|de)",
     ),
   ],
   [
@@ -41,7 +42,13 @@ export const beginnings: readonly (readonly [Said, RegExp])[] = [
         "ech(?:ó|o|aron) a perder|pudri(?:ó|o|eron)",
     ),
   ],
-  ["gave away", begins("gave away|gave|given away|regal[eé]|regalamos")],
+  [
+    "gave away",
+    begins(
+      "gave away|gave|given away|donated|handed out|regal[eé]|regalamos|regalad[oa]s?|don[eé]|donamos|(?:les?\\s+)?(?:di|dimos)",
+    ),
+  ],
+  ["froze", begins("froze|frozen|congel[eé]|congelamos|congelad[oa]s?")],
   ["came home", begins("bought|brought home|brought|got|picked|compr[eé]|compramos|traje|trajimos")],
   ["found", begins("found|encontr[eé]|encontramos")],
   [
@@ -57,8 +64,14 @@ export const beginnings: readonly (readonly [Said, RegExp])[] = [
 ];
 
 /** Where a new thing begins within a line: “ate 2 apples and threw out the spinach”. */
-export const nextThing =
-  /(?:\s*[;\n]\s*|\s*,\s+(?:and\s+|y\s+)?|\s+(?:and|y)\s+)(?=(?:i\s+|we\s+)?(?:ate|threw|gave|bought|found|moved|cut|sliced|chopped|opened|cooked|froze|used|left|did not eat|didn['’]t eat|com[ií]mos|com[ií]|tir[eé]|tiramos|compr[eé]|compramos|encontr[eé]|regal[eé]|regalamos|mov[ií]|cort[eé]|part[ií]|reban[eé]|piqu[eé]|abr[ií]|us[eé]|usamos|cocin[eé]|congel[eé]|dej[eé])(?=\s|$))/u;
+export const nextThing = new RegExp(
+  "(?:\\s*[;\\n]\\s*|\\s*,\\s+(?:and\\s+|y\\s+)?|\\s+(?:and|y|e)\\s+)(?=(?:i\\s+|we\\s+)?(?:" +
+    "ate|threw|gave|donated|bought|found|moved|put|cut(?!\\s+(?:today|yesterday|on|this|last|since|the (?:day|night)|(?:\\d+|an?|one|two|three|four|five|six|few|couple)\\s+(?:\\S+\\s+){0,2}?(?:days?|weeks?|hours?|nights?)))|sliced|chopped|opened|cooked|froze|used|left|did not eat|didn['’]t eat|" +
+    "com[ií]mos|com[ií]|tir[eé]|tiramos|bot[eé]|botamos|compr[eé]|compramos|encontr[eé]|encontramos|regal[eé]|regalamos|don[eé]|donamos|" +
+    "mov[ií]|movimos|puse|pusimos|cort[eé]|cortamos|part[ií]|partimos|reban[eé]|rebanamos|piqu[eé]|picamos|abr[ií]|abrimos|" +
+    "us[eé]|usamos|cocin[eé]|cocinamos|congel[eé]|congelamos|dej[eé]|dejamos)(?=\\s|$))",
+  "u",
+);
 
 /** How a line ends that says how ripe a lot is. */
 export const ripenessEndings: readonly (readonly [RipenessWord, RegExp])[] = [
@@ -85,6 +98,17 @@ export const excepted = /(?:^|\s)(?:but|except(?: for)?|apart from|pero|menos|sa
 /** Words of a day or a time that are left over once a day has been read. */
 export const timeLeftOver =
   /(?:^|\s)(?:ago|days?|weeks?|months?|yesterday|today|morning|evening|night|noon|before|last|hace|ayer|anteayer|antier|antes|días?|semanas?|mes(?:es)?|mañana|tarde|noche)(?=\s|$)/u;
+const freezer = "(?:the |our |my |el |la |mi )?(?:deep )?(?:freezer|congelador|congeladora)";
+/** How a line ends that tells of something put into the freezer, which is no place of a plan. */
+export const toFreezer = new RegExp(
+  `\\s+(?:(?:in|into|to|inside|en|a|dentro de)\\s+${freezer}|al congelador)$`,
+  "u",
+);
+/** The same of what is there: “the spinach is in the freezer”, “spinach frozen”. */
+export const frozenEnding = new RegExp(
+  `\\s+(?:(?:is|are|está|están|estan|now|all|ya|went|fueron?|fue)\\s+)*(?:(?:in|into|to|en|a)\\s+${freezer}|al congelador|frozen|congelad[oa]s?)$`,
+  "u",
+);
 /** How a line ends that says that nothing is left. */
 export const goneEnding = /\s*\b(?:is|are|está|están)?\s*(?:all )?(?:gone|finished|used up|acabad[oa]s?)$/u;
 /** Whom it was given to, at the end of a line. */

@@ -3,6 +3,7 @@ import { told } from "../problem/findingCode.js";
 import { type Finding, HappenedError } from "../problem/inputError.js";
 import { shownValue } from "../problem/schemaFindings.js";
 import { byWords, examples, kindInPlan, understood } from "./accountKinds.js";
+import { accountLines } from "./accountLines.js";
 import type { HappenedContext, ReadAccount } from "./accountRead.js";
 import { cameHome } from "./cameHome.js";
 import { clearDayAtEnd, dayAtEnd, unclearDay } from "./dayTold.js";
@@ -174,6 +175,10 @@ function stateLine(context: HappenedContext, line: string): Record<string, unkno
     const spoiled = amountsOf(context, bare(line.replace(words.spoiledEnding, "")));
     return spoiled.map(({ lot, amount }) => ({ lot, thrownOut: amount }));
   }
+  if (words.frozenEnding.test(line) && !words.denied.test(line)) {
+    const frozen = amountsOf(context, bare(line.replace(words.frozenEnding, "")));
+    return frozen.map(({ lot, amount }) => ({ lot, frozen: amount }));
+  }
   if (words.goneEnding.test(line))
     return namesOf(context, line.replace(words.goneEnding, "")).map((lot) => ({ lot, left: "none" }));
   if (words.limpEnding.test(line))
@@ -199,7 +204,12 @@ function stateLine(context: HappenedContext, line: string): Record<string, unkno
   throw new Unreadable("account line not understood", "it is not understood", examples);
 }
 
-const fieldOf = { ate: "eaten", "threw out": "thrownOut", "gave away": "givenAway" } as const;
+const fieldOf = {
+  ate: "eaten",
+  "threw out": "thrownOut",
+  "gave away": "givenAway",
+  froze: "frozen",
+} as const;
 
 function readLine(context: HappenedContext, line: string, into: ReadAccount): void {
   if (words.excepted.test(line))
@@ -217,8 +227,12 @@ function readLine(context: HappenedContext, line: string, into: ReadAccount): vo
     into.lots.push(...stateLine(context, line));
     return;
   }
-  const [said] = found;
-  const phrase = line.replace(found[1], "").replace(/\s+(?:out|away)$/u, "");
+  const moved = found[0] === "moved" && words.toFreezer.test(line);
+  const said = moved ? "froze" : found[0];
+  const phrase = line
+    .replace(found[1], "")
+    .replace(moved ? words.toFreezer : /\s+(?:out|away)$/u, "")
+    .trim();
   if (said === "came home" || said === "found") into.cameHome.push(...cameHome(context, phrase, said));
   else if (said === "moved") into.lots.push(...movedLots(context, phrase));
   else if (said === "left lying") into.lots.push(...leftLying(context, phrase));
@@ -243,18 +257,7 @@ function readLine(context: HappenedContext, line: string, into: ReadAccount): vo
 export function readHappened(text: string, context: HappenedContext): ReadAccount {
   const account: ReadAccount = { version: 1, lots: [], cameHome: [] };
   const findings: Finding[] = [];
-  const lines = text
-    .split(/[;\n]/u)
-    .flatMap((line) => line.split(words.nextThing))
-    .map((line) =>
-      line
-        .trim()
-        .replace(/^[-–•*]\s*/u, "")
-        .replace(/[.!]+$/u, "")
-        .toLowerCase(),
-    );
-  lines.forEach((line) => {
-    if (line === "") return;
+  accountLines(text, context.on).forEach((line) => {
     try {
       readLine(context, line, account);
     } catch (error) {

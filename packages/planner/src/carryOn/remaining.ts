@@ -6,7 +6,7 @@ import type { BoundHappened, BoundHappening } from "./bindHappened.js";
 import type { HappenedAmount } from "./happened.js";
 import type { Previous } from "./previous.js";
 
-export const waysGone = ["eaten", "given away", "thrown out"] as const;
+export const waysGone = ["eaten", "given away", "frozen", "thrown out"] as const;
 export type WayGone = (typeof waysGone)[number];
 
 /** What is left of a part, and what became of the rest. */
@@ -57,7 +57,7 @@ function gramsOf(amount: HappenedAmount, of: readonly Counting[], thing: string)
     : amount.pieces * (lot.grams / lot.pieces);
 }
 
-/** What is said to be thrown out or given away was not eaten before, whatever the plan had meant: as much as is wanted comes back. */
+/** What is said to be thrown out, given away or frozen was not eaten before, whatever the plan had meant: as much as is wanted comes back. */
 function notEatenAfterAll(wanted: number, from: readonly Counting[]): void {
   const there = sum(from.map(({ left }) => left));
   let missing = Number.isFinite(wanted)
@@ -130,8 +130,18 @@ function removals(happening: BoundHappening, all: readonly Counting[]): Finding[
     ...(said.eaten === undefined ? [] : take(said.eaten, of, "eaten", thing)),
     ...(said.thrownOut === undefined ? [] : take(said.thrownOut, of, "thrown out", thing)),
     ...(said.givenAway === undefined ? [] : take(said.givenAway, of, "given away", thing)),
-    ...(said.left === undefined ? [] : leave(said.left, of, thing)),
+    ...(said.frozen === undefined ? [] : take(said.frozen, of, "frozen", thing)),
   ];
+}
+
+/** What is told to be left holds for the day it is now, in whatever order it is told: it is counted after all that is gone. */
+function remainders({ said, thing, parts }: BoundHappening, all: readonly Counting[]): Finding[] {
+  if (said.left === undefined) return [];
+  return leave(
+    said.left,
+    parts.map((part) => all[part]!),
+    thing,
+  );
 }
 
 /**
@@ -150,10 +160,14 @@ export function remainingParts(previous: Previous, happened: BoundHappened, day:
       start: portions * lot.gramsPerPortion,
       left: (portions - asPlanned) * lot.gramsPerPortion,
       assumed: asPlanned * lot.gramsPerPortion,
-      gone: { eaten: asPlanned * lot.gramsPerPortion, "thrown out": 0, "given away": 0 },
+      gone: { eaten: asPlanned * lot.gramsPerPortion, "given away": 0, frozen: 0, "thrown out": 0 },
     };
   });
-  const findings = happened.happenings.flatMap((happening) => removals(happening, counting));
+  const { happenings } = happened;
+  const findings = [
+    ...happenings.flatMap((happening) => removals(happening, counting)),
+    ...happenings.flatMap((happening) => remainders(happening, counting)),
+  ];
   if (findings.length > 0) throw new HappenedError(findings);
   return counting.map(({ lot, left, gone }, part) => {
     const portions = left / lot.gramsPerPortion;

@@ -8,7 +8,7 @@ import type { Remaining } from "./remaining.js";
 const stillThere = ["ripeness", "seenGood", "cut", "place", "wrap", "hoursOut"] as const;
 
 const tellsAmount = ({ said }: BoundHappening): boolean =>
-  [said.eaten, said.left, said.thrownOut, said.givenAway].some((amount) => amount !== undefined);
+  [said.eaten, said.left, said.thrownOut, said.givenAway, said.frozen].some((amount) => amount !== undefined);
 
 /**
  * What is told of a lot that the plan takes to be eaten up is not passed over: it may have been kept after all, and its hours out of the refrigerator would be lost. Throws

@@ -35,6 +35,44 @@ describe("what happened", () => {
     expect(faultsOf(begun, after)).toEqual([]);
   });
 
+  it("takes what was frozen for neither eaten nor wasted, and says how much", () => {
+    const after = later(begun, 2, {
+      lots: [
+        { lot: "spinach", frozen: "all" },
+        { lot: "apple", eaten: "none", frozen: { share: 0.5 }, thrownOut: { pieces: 1 } },
+      ],
+    });
+    expect(after.changes.find(({ part }) => part === "spinach")).toMatchObject({
+      change: "gone",
+      reasons: [{ because: "frozen" }],
+    });
+    expect(gramsOf(after, "apple")).toBeCloseTo(450, 6);
+    const taken = after.changes
+      .filter(({ commodity }) => commodity === "apple")
+      .flatMap(({ taken = [] }) => taken);
+    const sum = (way: string) =>
+      taken.filter((one) => one.way === way).reduce((total, { grams }) => total + grams.value, 0);
+    expect([sum("frozen"), sum("thrown out"), sum("given away")]).toEqual([
+      expect.closeTo(600, 6),
+      expect.closeTo(150, 6),
+      0,
+    ]);
+    expect(faultsOf(begun, after)).toEqual([]);
+  });
+
+  it("takes what is left as of now, in whatever order it is told", () => {
+    const told = [
+      { lot: "potato", left: { grams: 500 } },
+      { lot: "potato", frozen: { grams: 600 } },
+    ];
+    for (const lots of [told, told.toReversed()]) {
+      const after = later(begun, 2, { lots });
+      expect(gramsOf(after, "potato")).toBeCloseTo(500, 6);
+      const taken = after.changes.flatMap(({ taken = [] }) => taken);
+      expect(taken.reduce((sum, { grams }) => sum + grams.value, 0)).toBeCloseTo(600, 6);
+    }
+  });
+
   it("takes the plan's own meals as eaten where nothing is said, unless the plan was not followed", () => {
     const grams = (day: number) =>
       begun.plan.lots

@@ -26,6 +26,10 @@ export const carryOnWords = {
     "{name}: some has been eaten, and no day of cutting was told. It is taken as cut on {date} and kept covered in the refrigerator since. If it was cut on another day, or lay elsewhere, say so, for example: “cut the melon yesterday”.",
   "carryOn.cutUndated":
     "{name}: cut, and on which day was not told. It is taken as cut on {date}, the earliest it can have been. If it was cut later, say so, for example: “cut the melon yesterday”.",
+  "carryOn.layWarm":
+    "{name}: cut on {date}, and where it lay since was not told. It is taken as left at “{place}”, out of the refrigerator, where the plan had it. If it was put in the refrigerator when it was cut, say so, for example: “moved the melon to the fridge yesterday”.",
+  "carryOn.cutToday":
+    "{name}: cut on {date}. It is taken as put in the refrigerator at once, not left at “{place}”. If it lay out, say so, for example: “left the melon out for 2 hours”.",
   "carryOn.begun":
     "{title}: some has been eaten, so what is left is cut. Cover it, keep it in the refrigerator, and tell the day it was cut: “cut the {name} yesterday”. Until then it is taken for whole.",
   "carryOn.whichIsMeant":
@@ -39,8 +43,15 @@ export const carryOnWords = {
   "carryOn.gone.eaten": "eaten up",
   "carryOn.gone.thrown out": "thrown out",
   "carryOn.gone.given away": "given away",
+  "carryOn.gone.frozen": "frozen",
+  "carryOn.taken": "{name}: {amounts}.",
+  "carryOn.taken.thrown out": "{grams} thrown out",
+  "carryOn.taken.given away": "{grams} given away",
+  "carryOn.taken.frozen": "{grams} frozen",
 
   "carryOn.because.came home": "It came home since.",
+  "carryOn.because.usual kind":
+    "“{word}” is taken for {name}. If another kind is meant, write that: {kinds}.",
   "carryOn.because.moved by hand": "It was put elsewhere than planned.",
   "carryOn.because.cut since": "It has been cut since.",
   "carryOn.because.ripe sooner": "{count, plural, one {Ripe # day sooner.} other {Ripe # days sooner.}}",

@@ -6,6 +6,10 @@ export const commandLineWords = {
   "door.haul.input": "Haul read from standard input.",
   "door.haul.file": "Haul read from the file {file}.",
   "door.haul.no file": "Haul read from the words given: no file is called {file}.",
+  "door.list.words": "List read from the words given on the command line.",
+  "door.list.input": "List read from standard input.",
+  "door.list.file": "List read from the file {file}.",
+  "door.list.no file": "List read from the words given: no file is called {file}.",
   "door.plan.words": "Plan read from the words given on the command line.",
   "door.plan.input": "Plan read from standard input.",
   "door.plan.file": "Plan read from the file {file}.",
@@ -14,6 +18,10 @@ export const commandLineWords = {
   "door.kitchenFine": "{file} can be planned with.",
 
   "haul.empty": "The haul is empty. Write what came home, for example: 2 lb apples, a bunch of kale.",
+  "list.empty":
+    "The list is empty. Write what you would like to buy, for example: 1 kg spinach, 3 heads romaine.",
+  "list.notUnderstood":
+    "Nothing in the list was understood. Write amounts and names of what you would like to buy, for example: 1 kg spinach, 3 heads romaine.",
   "haul.notUnderstood":
     "Nothing in the haul was understood. Write amounts and names, for example: 2 lb apples, a bunch of kale.",
 

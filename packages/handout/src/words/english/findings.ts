@@ -17,6 +17,8 @@ export const findingWords = {
     "{line}: {phrase} is not in the plan. Name one of: {kinds}; or, where some of it is left after all, say when it was cut, for example: found 200 g melon cut 3 days ago.",
   "finding.account without age":
     "{line}: it is not told how old {phrase} is, and its safe time runs. Say when it was cut, for example: bought 200 g melon cut today; or: bought 200 g melon cut 2 days ago. What is left of what was here before is as old as that.",
+  "finding.came home without age":
+    "{phrase} came home: it is not told how old it is, and its safe time runs. Say how many days ago it was cut, or bought where it is sold ready to eat: “extraDays”, 0 for today. What is left of what was here before is as old as that.",
   "finding.account without amount":
     "{line}: {phrase} tells no amount. Say how much, for example: ate 200 g kale, or: half of the kale.",
   "finding.account of a day to come":
@@ -63,6 +65,8 @@ export const findingWords = {
     "{lot}: {grams} g thrown out, and there were {there} g. Correct the amount; write “all” for all of it.",
   "finding.more given away than there was":
     "{lot}: {grams} g given away, and there were {there} g. Correct the amount; write “all” for all of it.",
+  "finding.more frozen than there was":
+    "{lot}: {grams} g frozen, and there were {there} g. Correct the amount; write “all” for all of it.",
   "finding.more left than there was":
     "{lot}: {grams} g left, and there were {there} g. Correct the amount, or write what came home since as “bought …”.",
   "finding.more cut left than there was":

@@ -26,6 +26,10 @@ export const carryOnSpanish = {
     "{name}: ya se comió una parte y no dijiste qué día se cortó. Aquí se toma como que se cortó el {date} y que desde entonces está con tapa en el refrigerador. Si no fue así, dilo, por ejemplo: “corté el melón ayer”.",
   "carryOn.cutUndated":
     "{name}: está en trozos y no dijiste qué día se cortó. Aquí se toma como que se cortó el {date}, lo más temprano que pudo ser. Si fue después, dilo, por ejemplo: “corté el melón ayer”.",
+  "carryOn.layWarm":
+    "{name}: se cortó el {date} y no se dijo dónde estuvo desde entonces. Se toma como si se hubiera quedado en “{place}”, fuera del refrigerador, donde lo tenía el plan. Si entró al refrigerador al cortarse, dilo, por ejemplo: “metí el melón al refrigerador ayer”.",
+  "carryOn.cutToday":
+    "{name}: se cortó el {date}. Se toma como si hubiera entrado al refrigerador de inmediato, sin quedarse en “{place}”. Si estuvo fuera, dilo, por ejemplo: “dejé el melón fuera 2 horas”.",
   "carryOn.begun":
     "{title}: ya se comió una parte, así que lo que queda está en trozos. Tapa y guarda en el refrigerador, y di qué día se cortó: “corté ayer: {name}”. Hasta entonces se toma como una pieza sin cortar.",
   "carryOn.whichIsMeant":
@@ -39,8 +43,14 @@ export const carryOnSpanish = {
   "carryOn.gone.eaten": "no queda nada",
   "carryOn.gone.thrown out": "a la basura",
   "carryOn.gone.given away": "se regaló todo",
+  "carryOn.gone.frozen": "al congelador",
+  "carryOn.taken": "{name}: {amounts}.",
+  "carryOn.taken.thrown out": "{grams} a la basura",
+  "carryOn.taken.given away": "{grams} para regalar",
+  "carryOn.taken.frozen": "{grams} al congelador",
 
   "carryOn.because.came home": "Es compra nueva.",
+  "carryOn.because.usual kind": "“{word}” se toma como {name}. Si es otra cosa, escribe cuál: {kinds}.",
   "carryOn.because.moved by hand": "Su lugar no era el del plan.",
   "carryOn.because.cut since": "Está en trozos desde entonces.",
   "carryOn.because.ripe sooner": "{count, plural, one {A punto # día antes.} other {A punto # días antes.}}",

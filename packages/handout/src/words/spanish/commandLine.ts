@@ -6,6 +6,10 @@ export const commandLineSpanish = {
   "door.haul.input": "La compra se leyó de la entrada estándar.",
   "door.haul.file": "La compra se leyó del archivo {file}.",
   "door.haul.no file": "La compra se leyó de las palabras del comando: no hay archivo con el nombre {file}.",
+  "door.list.words": "La lista se leyó de las palabras del comando.",
+  "door.list.input": "La lista se leyó de la entrada estándar.",
+  "door.list.file": "La lista se leyó del archivo {file}.",
+  "door.list.no file": "La lista se leyó de las palabras del comando: no hay archivo con el nombre {file}.",
   "door.plan.words": "El plan se leyó de las palabras del comando.",
   "door.plan.input": "El plan se leyó de la entrada estándar.",
   "door.plan.file": "El plan se leyó del archivo {file}.",
@@ -15,6 +19,10 @@ export const commandLineSpanish = {
 
   "haul.empty":
     "La compra está vacía. Escribe lo que llegó a casa, por ejemplo: 1 kg de manzanas, un manojo de cilantro.",
+  "list.empty":
+    "La lista está vacía. Escribe lo que te gustaría comprar, por ejemplo: 1 kg de espinacas, 3 lechugas.",
+  "list.notUnderstood":
+    "No se entendió nada de la lista. Escribe cantidades y nombres de lo que te gustaría comprar, por ejemplo: 1 kg de espinacas, 3 lechugas.",
   "haul.notUnderstood":
     "No se entendió nada de la compra. Escribe cantidades y nombres, por ejemplo: 1 kg de manzanas, un manojo de cilantro.",
 

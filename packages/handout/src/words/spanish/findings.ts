@@ -15,6 +15,8 @@ export const findingSpanish = {
     "{line}: {phrase} no está en el plan. Pon uno de estos: {kinds}; o, si al final quedó algo, di cuándo se cortó, por ejemplo: encontré 200 g de melón cortado hace 3 días.",
   "finding.account without age":
     "{line}: no dice cuántos días tiene {phrase}, y su tiempo seguro corre. Di cuándo se cortó, por ejemplo: compré 200 g de melón cortado hoy; o: compré 200 g de melón cortado hace 2 días. Lo que quedó de antes tiene los días de entonces.",
+  "finding.came home without age":
+    "{phrase} entra como compra nueva: no dice cuántos días tiene, y su tiempo seguro ya corre. Di hace cuántos días se cortó, o se compró si se vende lista para comer: “extraDays”, 0 si fue hoy. Lo que queda de antes tiene los días de antes.",
   "finding.account without amount":
     "{line}: {phrase} no dice cuánto. Di cuánto, por ejemplo: comimos 200 g de espinaca, o: la mitad de la espinaca.",
   "finding.account of a day to come":
@@ -60,6 +62,8 @@ export const findingSpanish = {
     "{lot}: se tiraron {grams} g, pero había {there} g. Corrige la cantidad; si fue todo, escribe “todo”.",
   "finding.more given away than there was":
     "{lot}: se regalaron {grams} g, pero había {there} g. Corrige la cantidad; si fue todo, escribe “todo”.",
+  "finding.more frozen than there was":
+    "{lot}: se congelaron {grams} g, pero había {there} g. Corrige la cantidad; si fue todo, escribe “todo”.",
   "finding.more left than there was":
     "{lot}: quedan {grams} g, pero había {there} g. Corrige la cantidad, o escribe la compra nueva así: “compré …”.",
   "finding.more cut left than there was":
