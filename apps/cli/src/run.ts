@@ -1,11 +1,11 @@
-import { jsonText, plainText, problemLines } from "@keepwright/handout";
+import { findingLines, jsonText, plainText, problemLines } from "@keepwright/handout";
 import { InputError } from "@keepwright/planner";
 import { CommanderError } from "commander";
 import type { Door } from "./door/door.js";
 import { type ExitCode, exitCodes } from "./exitCodes.js";
 import { type AskedLanguage, askedLanguage, contextFor } from "./options/language.js";
 import { type CommandOutcome, keepwrightProgram } from "./program.js";
-import { UserError } from "./userError.js";
+import { plainFinding, UserError } from "./userError.js";
 
 /**
  * An argument that begins with a dash but can be no option, such as a list with dashes ("- 2 apples"), gets a space before
@@ -31,11 +31,12 @@ function languageAsked(words: readonly string[]): AskedLanguage {
 
 /** Any failure as something a person can put right; undefined for a fault of the program. */
 function asUserError(error: unknown, words: readonly string[]): UserError | undefined {
-  if (error instanceof UserError) return error;
-  if (error instanceof InputError) {
-    const context = contextFor({ units: "metric", language: languageAsked(words) });
-    return new UserError(error.findings, {}, problemLines(context, error));
+  const context = contextFor({ units: "metric", language: languageAsked(words) });
+  if (error instanceof UserError) {
+    const { findings, details } = error;
+    return error.inEnglish ? new UserError(findings, details, findingLines(context, findings)) : error;
   }
+  if (error instanceof InputError) return new UserError(error.findings, {}, problemLines(context, error));
   if (error instanceof CommanderError) {
     const value = plainText(error.message.replace(/^error: /, "")).replace(/\.$/, "");
     return new UserError([{ thing: "command line", value, remedy: "See keepwright --help" }]);
@@ -46,7 +47,11 @@ function asUserError(error: unknown, words: readonly string[]): UserError | unde
 function tellUserError(door: Door, error: UserError, json: boolean): ExitCode {
   if (json) {
     const { message, findings, details } = error;
-    door.out(jsonText({ error: { exitCode: exitCodes.badInput, message, problems: findings, ...details } }));
+    door.out(
+      jsonText({
+        error: { exitCode: exitCodes.badInput, message, problems: findings.map(plainFinding), ...details },
+      }),
+    );
   } else {
     door.err(`${error.message}\n`);
   }

@@ -8,6 +8,7 @@ import {
   ordinaryKitchens,
   type PlanRequest,
   planProblem,
+  told,
 } from "@keepwright/planner";
 import { calendarDate } from "@keepwright/quantities";
 import { isOrdinaryKey, ordinaryKeys } from "../commands/kitchenFor.js";
@@ -15,7 +16,7 @@ import { readLots } from "../commands/readLots.js";
 import { awayDays } from "../options/dates.js";
 import { askedLanguage, contextFor } from "../options/language.js";
 import { usualPaper } from "../options/paper.js";
-import { quoted, userError } from "../userError.js";
+import { quoted, UserError } from "../userError.js";
 import type { BatchRow } from "./row.js";
 import type { BatchSettings } from "./settings.js";
 
@@ -34,11 +35,14 @@ function kitchenOf({ kitchen }: BatchRow, otherwise: Kitchen): Kitchen {
   if (kitchen === undefined) return otherwise;
   if (typeof kitchen !== "string") return kitchenFrom(kitchen);
   if (isOrdinaryKey(kitchen)) return ordinaryKitchens[kitchen];
-  throw userError(
-    "row kitchen",
-    quoted(kitchen),
-    `Give one of ${ordinaryKeys.join(", ")}, or a whole kitchen as \`keepwright kitchen ordinary --json\` prints it.`,
-  );
+  throw new UserError([
+    {
+      thing: "row kitchen",
+      value: quoted(kitchen),
+      remedy: `Give one of ${ordinaryKeys.join(", ")}, or a whole kitchen as \`keepwright kitchen ordinary --json\` prints it.`,
+      ...told("row kitchen not known", { kitchen: quoted(kitchen), keys: ordinaryKeys }),
+    },
+  ]);
 }
 
 /** Plans one row and sets its page. Throws UserError, InputError or PaperError where nothing can be made of it. */

@@ -1,5 +1,5 @@
 import { plainText } from "@keepwright/handout";
-import { type Finding, InputError } from "@keepwright/planner";
+import { type Finding, InputError, told } from "@keepwright/planner";
 import { unprintable } from "../output/unprintable.js";
 import { UserError } from "../userError.js";
 
@@ -38,6 +38,7 @@ export function problemsOf(error: unknown): readonly Finding[] {
         thing: "row",
         value: `its files cannot be written (${code})`,
         remedy: "Check the folder and the room on the disk, and give the same command again",
+        ...told("row files not written", { fault: code }),
       },
     ];
   }

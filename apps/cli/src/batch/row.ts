@@ -1,6 +1,6 @@
 import { unitSystems } from "@keepwright/handout";
 import { paperSizes } from "@keepwright/paper";
-import { type Finding, schemaFindings } from "@keepwright/planner";
+import { type Finding, schemaFindings, told } from "@keepwright/planner";
 import { calendarDate } from "@keepwright/quantities";
 import { z } from "zod";
 import { askedLanguage } from "../options/language.js";
@@ -67,6 +67,7 @@ const notJson = (text: string, why: string): RowCheck => ({
       thing: "row",
       value: `${quoted(text)} is not valid JSON (${why})`,
       remedy: 'Write one object a line: {"id": "box-1", "haul": "2 lb apples, a bunch of kale"}.',
+      ...told("row not data", { text: quoted(text), why }),
     },
   ],
 });

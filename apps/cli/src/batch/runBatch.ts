@@ -1,5 +1,5 @@
 import { accessSync, constants, mkdirSync } from "node:fs";
-import type { Speaker } from "@keepwright/handout";
+import type { HandoutContext } from "@keepwright/handout";
 import type { Door } from "../door/door.js";
 import { type ExitCode, exitCodes } from "../exitCodes.js";
 import { quoted, userError } from "../userError.js";
@@ -21,7 +21,7 @@ export interface BatchRun {
   readonly workers: number;
   readonly settings: BatchSettings;
   readonly json: boolean;
-  readonly speaker: Speaker;
+  readonly context: HandoutContext;
 }
 
 /** Names of files that differ by case or composition alone are one name on some disks. */
@@ -101,7 +101,7 @@ export async function runBatch(door: Door, run: BatchRun): Promise<ExitCode> {
   usable(run.folder);
   const all = await countLines(run.path);
   const clock = () => performance.now();
-  const teller = batchTeller(door, { speaker: run.speaker, all, json: run.json, clock });
+  const teller = batchTeller(door, { context: run.context, all, json: run.json, clock });
   const rows: Rows = {
     settings: run.settings,
     folder: run.folder,

@@ -3,11 +3,12 @@ import {
   batchProgressLine,
   batchRowLine,
   batchSummary,
+  findingLine,
+  type HandoutContext,
   jsonLine,
-  type Speaker,
 } from "@keepwright/handout";
 import type { Door } from "../door/door.js";
-import { findingLine } from "../userError.js";
+import { plainFinding } from "../userError.js";
 import type { RowOutcome } from "./outcome.js";
 
 /** Tells of rows as they are done, and how far the whole is. */
@@ -17,7 +18,7 @@ export interface Teller {
 }
 
 export interface TellerOptions {
-  readonly speaker: Speaker;
+  readonly context: HandoutContext;
   /** Number of rows, where that is known. */
   readonly all: number | undefined;
   readonly json: boolean;
@@ -37,11 +38,18 @@ const bar = (past: number, all: number | undefined): string => {
   return `[${"=".repeat(full)}${".".repeat(width - full)}] `;
 };
 
-function linesOf(speaker: Speaker, outcome: RowOutcome): readonly string[] {
+/** One outcome as JSON has it. */
+const plain = (outcome: RowOutcome): RowOutcome =>
+  outcome.outcome === "failed" ? { ...outcome, problems: outcome.problems.map(plainFinding) } : outcome;
+
+function linesOf(context: HandoutContext, outcome: RowOutcome): readonly string[] {
   const { line, id } = outcome;
   if (outcome.outcome === "kept") return [];
-  const said = outcome.outcome === "failed" ? outcome.problems.map(findingLine) : outcome.questions;
-  return said.map((each) => batchRowLine(speaker, line, id, each));
+  const said =
+    outcome.outcome === "failed"
+      ? outcome.problems.map((one) => findingLine(context, one))
+      : outcome.questions;
+  return said.map((each) => batchRowLine(context.speaker, line, id, each));
 }
 
 function partlyUnderstood(outcome: RowOutcome): boolean {
@@ -56,7 +64,8 @@ const counted = (before: BatchCounts, outcome: RowOutcome): BatchCounts => ({
 });
 
 /** Tells on standard error what needs to be put right, draws a bar on a terminal, and prints one JSON object a row where asked. */
-export function batchTeller(door: Door, { speaker, all, json, clock }: TellerOptions): Teller {
+export function batchTeller(door: Door, { context, all, json, clock }: TellerOptions): Teller {
+  const { speaker } = context;
   let counts: BatchCounts = { made: 0, kept: 0, failed: 0, partly: 0 };
   const began = clock();
   let drawn = Number.NEGATIVE_INFINITY;
@@ -74,9 +83,9 @@ export function batchTeller(door: Door, { speaker, all, json, clock }: TellerOpt
   return {
     tell(outcome) {
       counts = counted(counts, outcome);
-      const lines = linesOf(speaker, outcome);
+      const lines = linesOf(context, outcome);
       if (lines.length > 0) door.err(`${wipe}${lines.join("\n")}\n`);
-      if (json) door.out(jsonLine(outcome));
+      if (json) door.out(jsonLine(plain(outcome)));
       draw();
     },
     end(folder) {

@@ -88,8 +88,8 @@ function batchFor(door: Door, path: string, options: BatchOptions): NonNullable<
   if (door.look(options.sheets) === "file")
     throw userError(`--sheets ${quoted(options.sheets)}`, "this is a file", "Name a folder to write to.");
   const settings = settingsFor(door, options);
-  const { speaker } = contextFor(options);
+  const context = contextFor(options);
   const workers = options.workers ?? availableParallelism();
   return () =>
-    runBatch(door, { path, folder: options.sheets, workers, settings, json: options.json === true, speaker });
+    runBatch(door, { path, folder: options.sheets, workers, settings, json: options.json === true, context });
 }

@@ -1,11 +1,11 @@
-import { jsonText, kitchenFineLine, kitchenText, kitchenView } from "@keepwright/handout";
-import { checkKitchen, type Finding, ordinaryKitchens } from "@keepwright/planner";
+import { jsonText, kitchenFineLine, kitchenText, kitchenView, warningLine } from "@keepwright/handout";
+import { checkKitchen, ordinaryKitchens } from "@keepwright/planner";
 import type { Command } from "commander";
 import type { Door } from "../door/door.js";
 import { readJsonFile } from "../door/readText.js";
 import { contextFor, type TellingOptions, withLanguageOption } from "../options/language.js";
 import { jsonHelp, unitsFlag, unitsHelp, unitsOption } from "../options/shared.js";
-import { findingLine, quoted, UserError, userError } from "../userError.js";
+import { plainFinding, quoted, UserError, userError } from "../userError.js";
 import { isOrdinaryKey, ordinaryKeys } from "./kitchenFor.js";
 
 export interface KitchenOptions extends TellingOptions {
@@ -60,16 +60,16 @@ function printKitchens(door: Door, name: string | undefined, options: KitchenOpt
   }
 }
 
-const warningLine = (warning: Finding): string => `Warning: ${findingLine(warning)}\n`;
-
 function checkFile(door: Door, path: string, options: KitchenOptions): void {
   const check = checkKitchen(readJsonFile(door, path, "kitchen file"));
   if (!check.ok) throw new UserError(check.problems, { ok: false });
   if (options.json) {
-    door.out(jsonText({ ok: true, problems: [], warnings: check.warnings }));
+    door.out(jsonText({ ok: true, problems: [], warnings: check.warnings.map(plainFinding) }));
     return;
   }
   const context = contextFor(options);
-  door.out(`${kitchenFineLine(context, quoted(path))}\n${check.warnings.map(warningLine).join("")}\n`);
+  door.out(
+    `${kitchenFineLine(context, quoted(path))}\n${check.warnings.map((one) => `${warningLine(context, one)}\n`).join("")}\n`,
+  );
   door.out(`${kitchenText(kitchenView(context, check.kitchen)).join("\n")}\n`);
 }

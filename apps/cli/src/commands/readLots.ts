@@ -1,6 +1,12 @@
 import { type Catalogue, catalogueFor } from "@keepwright/catalogue";
-import { type HandoutContext, type ListOf, noHaulLine, readingView } from "@keepwright/handout";
-import { type Lot, type Reading, readHaul, type UnderstoodLot } from "@keepwright/planner";
+import {
+  findingLine,
+  findingLines,
+  type HandoutContext,
+  type ListOf,
+  readingView,
+} from "@keepwright/handout";
+import { type Lot, type Reading, readHaul, told, type UnderstoodLot } from "@keepwright/planner";
 import { UserError, userError } from "../userError.js";
 
 /** A haul as understood, and its lots ready for the planner. */
@@ -53,8 +59,13 @@ export function readLots(
 ): ReadLots {
   const { write, example } = advice[of];
   if (text.trim() === "") {
-    const empty = { thing: of, value: "it is empty", remedy: `${write}, for example: ${example}.` };
-    throw new UserError([empty], {}, noHaulLine(context, "empty", of));
+    const empty = {
+      thing: of,
+      value: "it is empty",
+      remedy: `${write}, for example: ${example}.`,
+      ...told(`${of} not there`),
+    };
+    throw new UserError([empty], {}, findingLines(context, [empty]));
   }
   if (isData(text)) {
     throw userError(
@@ -74,14 +85,18 @@ const mostQuestions = 20;
 
 function nothingUnderstood(context: HandoutContext, reading: Reading, of: ListOf): UserError {
   const { questions } = readingView(context, reading);
-  const findings = questions
-    .slice(0, mostQuestions)
-    .map((question) => ({ thing: of, value: "not understood", remedy: question }));
+  const findings = questions.slice(0, mostQuestions).map((question) => ({
+    thing: of,
+    value: "not understood",
+    remedy: question,
+    ...told("question about it", { question }),
+  }));
   const example = {
     thing: of,
     value: "nothing in it was understood",
     remedy: `Write amounts and names, for example: ${advice[of].example}.`,
+    ...told(`${of} not understood`),
   };
-  const lines = [noHaulLine(context, "notUnderstood", of), ...questions.slice(0, mostQuestions)];
+  const lines = [example, ...findings].map((one) => findingLine(context, one));
   return new UserError([example, ...findings], { reading }, lines.join("\n"));
 }

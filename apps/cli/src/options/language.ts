@@ -34,7 +34,7 @@ function languageOption(text: string): AskedLanguage {
     throw userError(
       "--language",
       quoted(text),
-      `Give one of: ${languageNames.join(", ")}; with a region where its words are wanted, for example: es-MX, en-US.`,
+      `Give one of: ${languageNames.join(", ")}. A region may stand behind it, for its words: es-MX, en-US.`,
     );
   return asked;
 }

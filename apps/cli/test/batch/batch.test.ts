@@ -67,9 +67,9 @@ describe("keepwright batch", () => {
     writeFileSync(file, rows.join("\n"));
     const { code, err } = batch(file, sheets);
     expect(code).toBe(3);
-    expect(err).toMatch(/line 9 \(row-9\): row: .*not valid JSON/);
+    expect(err).toMatch(/line 9 \(row-9\): Row: .*not valid JSON/);
     expect(err).toMatch(/line 10 \(box-1\): row id “box-1”: line 1 has it too/);
-    expect(err).toMatch(/line 11 \(empty\): haul: nothing in it was understood/);
+    expect(err).toMatch(/line 11 \(empty\): Nothing in the haul was understood/);
     expect(err).toMatch(/line 12 \(es\): .*zorb/);
     const names = Array.from({ length: 8 }, (_, index) => `box-${index + 1}`).concat("es");
     const files = names.flatMap((name) => [`${name}.pdf`, `${name}.plan.json`]).sort();

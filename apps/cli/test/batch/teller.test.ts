@@ -1,4 +1,5 @@
-import { englishLanguage, speaker } from "@keepwright/handout";
+import { catalogue } from "@keepwright/catalogue";
+import { handoutContext } from "@keepwright/handout";
 import { describe, expect, it } from "vitest";
 import { batchTeller } from "../../src/batch/teller.js";
 import { fakeDoor } from "../support/fakeDoor.js";
@@ -24,7 +25,7 @@ function told({ terminal, json = false, counted = true }: Told) {
   let now = 0;
   const clock = () => now;
   const teller = batchTeller(door, {
-    speaker: speaker(englishLanguage),
+    context: handoutContext(catalogue()),
     all: counted ? 10 : undefined,
     json,
     clock,

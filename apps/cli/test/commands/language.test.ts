@@ -1,3 +1,4 @@
+import { ordinaryKitchens } from "@keepwright/planner";
 import { parse } from "csv-parse/sync";
 import ICAL from "ical.js";
 import { describe, expect, it } from "vitest";
@@ -100,7 +101,10 @@ describe("every command in Spanish", () => {
 
   it("names the languages there are when asked for another", () => {
     const { code, err } = tried(["item", "apple", "--language", "fr"]);
-    expect([code, err]).toEqual([2, "--language: “fr”. Give one of: en, es.\n"]);
+    expect([code, err]).toEqual([
+      2,
+      "--language: “fr”. Give one of: en, es. A region may stand behind it, for its words: es-MX, en-US.\n",
+    ]);
   });
 });
 
@@ -121,7 +125,7 @@ describe("a region beside the language", () => {
   });
 
   it.each(["es-", "fr", "es-ZZ1", "es-ZY", "mx"])("is refused where it is none: %s", (language) => {
-    expect(plan(language).err).toMatch(/--language: “.*”\. Give one of: en, es; with a region.*es-MX/);
+    expect(plan(language).err).toMatch(/--language: “.*”\. Give one of: en, es\. A region.*es-MX/);
   });
 
   const bought = (account: string, language: string) =>
@@ -130,5 +134,27 @@ describe("a region beside the language", () => {
   it("makes a word for several kinds plain in an account, and says which was taken", () => {
     expect(bought("compré 2 plátanos", "es-MX").out).toMatch(/“plátanos” se toma como\s+plátano.*\n?.*macho/);
     expect(bought("bought 2 plátanos", "en").err).toMatch(/“?"?plátanos"?”? may be more than one kind/);
+  });
+
+  it("tells what is wrong with files, arrangements and kitchens in the language", () => {
+    const bad = {
+      "twice.json": JSON.stringify({ version: 1, lots: [{ lot: "papas", place: "counter", share: 0.5 }] }),
+      "shape.json": JSON.stringify({ version: 1, lots: [{ lot: "papas", place: 3 }] }),
+      "warm.json": JSON.stringify({
+        ...ordinaryKitchens.ordinary,
+        refrigerators: ordinaryKitchens.ordinary.refrigerators.map((one) => ({ ...one, temperature: 7 })),
+      }),
+    };
+    const judge = (file: string) =>
+      tried(["judge", "1 kg papas", ...household, "--arrangement", file, "-l", "es"], bad).err;
+    expect(judge("twice.json")).toMatch(/sus partes suman 0\.5\. Di dónde está todo/);
+    expect(judge("shape.json")).toMatch(
+      /cómo está todo lots\[1\] place: 3\. Debe ser un texto entre comillas\./,
+    );
+    expect(tried(["kitchen", "--check", "warm.json", "-l", "es"], bad).out).toMatch(
+      /Aviso: Refrigerador .* 7 °C\. Ponlo/,
+    );
+    const json = tried(["kitchen", "--check", "warm.json", "--json", "-l", "es"], bad).out;
+    expect(Object.keys(JSON.parse(json).warnings[0])).toEqual(["thing", "value", "remedy"]);
   });
 });

@@ -84,7 +84,11 @@ describe("keepwright sheet", () => {
 
   it.each<[string, string[], RegExp]>([
     ["paper that is not known", ["plan.json", "--paper", "a5"], /--paper: “a5”\. Give one of: a4, letter\./],
-    ["a language that is not known", ["plan.json", "-l", "fr"], /--language: “fr”\. Give one of: en, es\./],
+    [
+      "a language that is not known",
+      ["plan.json", "-l", "fr"],
+      /--language: “fr”\. Give one of: en, es\. A region/,
+    ],
     ["a folder to write to", ["plan.json", "-o", "here"], /--out “here”: this is a folder/],
     [
       "people, where the plan has settled that",

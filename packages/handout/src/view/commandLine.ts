@@ -1,4 +1,6 @@
+import type { Finding } from "@keepwright/planner";
 import type { HandoutContext } from "./context.js";
+import { findingLine } from "./findingLine.js";
 
 /** Where a haul or a plan was read from; `file` in quotes, as it was given. */
 export interface ReadFrom {
@@ -24,16 +26,13 @@ export const takenForLine = ({ speaker }: HandoutContext, typed: string, name: s
 export const kitchenFineLine = ({ speaker }: HandoutContext, file: string): string =>
   speaker.say("door.kitchenFine", { file });
 
+/** A finding that a plan can be made with all the same. */
+export const warningLine = (context: HandoutContext, warning: Finding): string =>
+  context.speaker.say("door.warning", { finding: findingLine(context, warning) });
+
 /** What is being worked out, while it takes long. */
 export type Work = "plan" | "draws" | "proof" | "why" | "judge" | "improve" | "buy" | "carry on";
 
 /** The line shown meanwhile; `count`: how many times a plan is carried out. */
 export const progressLine = ({ speaker }: HandoutContext, work: Work, count = 0): string =>
   speaker.say(`progress.${work}`, { count });
-
-/** What is told where there is nothing to read, or nothing of it was understood. */
-export const noHaulLine = (
-  { speaker }: HandoutContext,
-  why: "empty" | "notUnderstood",
-  of: ListOf = "haul",
-): string => speaker.say(`${of}.${why}`);

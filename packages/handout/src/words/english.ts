@@ -6,6 +6,7 @@ import { buyingWords } from "./english/buying.js";
 import { carryOnWords } from "./english/carryOn.js";
 import { commandLineWords } from "./english/commandLine.js";
 import { drawsWords } from "./english/draws.js";
+import { fileFindingWords } from "./english/fileFindings.js";
 import { findingWords } from "./english/findings.js";
 import { improveWords } from "./english/improve.js";
 import { itemWords } from "./english/item.js";
@@ -44,6 +45,7 @@ export const english = {
   ...twoWaysWords,
   ...drawsWords,
   ...findingWords,
+  ...fileFindingWords,
   ...proofWords,
   ...wishWords,
   ...takeHomeWords,

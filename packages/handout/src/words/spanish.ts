@@ -7,6 +7,7 @@ import { buyingSpanish } from "./spanish/buying.js";
 import { carryOnSpanish } from "./spanish/carryOn.js";
 import { commandLineSpanish } from "./spanish/commandLine.js";
 import { drawsSpanish } from "./spanish/draws.js";
+import { fileFindingsSpanish } from "./spanish/fileFindings.js";
 import { findingSpanish } from "./spanish/findings.js";
 import { improveSpanish } from "./spanish/improve.js";
 import { itemSpanish } from "./spanish/item.js";
@@ -44,6 +45,7 @@ export const spanish: Readonly<Record<MessageKey, Message>> = {
   ...twoWaysSpanish,
   ...drawsSpanish,
   ...findingSpanish,
+  ...fileFindingsSpanish,
   ...proofSpanish,
   ...wishSpanish,
   ...takeHomeSpanish,

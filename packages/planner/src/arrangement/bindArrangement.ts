@@ -1,5 +1,6 @@
 import type { BoundLot } from "../problem/bindHaul.js";
 import { untouchedVent } from "../problem/bindKitchen.js";
+import { told } from "../problem/findingCode.js";
 import { ArrangementError, type Finding } from "../problem/inputError.js";
 import type { VentSetting } from "../problem/kitchen.js";
 import type { Problem } from "../problem/problem.js";
@@ -26,20 +27,26 @@ const shareRounding = 0.01;
 
 function shareProblems(lot: BoundLot, entries: readonly PlacedLot[]): Finding[] {
   const thing = lotThing(lot);
+  const name = lotToName(lot);
   const whole = entries.filter(({ share }) => share === undefined).length;
   if (entries.length > 1 && whole > 0) {
     const remedy = `Say it once, or give each its "share", together 1.`;
-    return [{ thing, value: `it is said ${entries.length} times where it lies`, remedy }];
+    const value = `it is said ${entries.length} times where it lies`;
+    return [{ thing, value, remedy, ...told("lies said twice", { lotNamed: name, times: entries.length }) }];
   }
   const sum = entries.reduce((total, { share = 1 }) => total + share, 0);
   if (Math.abs(sum - 1) > shareRounding) {
-    const value = `its shares add up to ${Number(sum.toFixed(3))}`;
-    return [{ thing, value, remedy: "Say where all of it lies: the shares must add up to 1." }];
+    const shown = Number(sum.toFixed(3));
+    const remedy = "Say where all of it lies: the shares must add up to 1.";
+    const value = `its shares add up to ${shown}`;
+    return [{ thing, value, remedy, ...told("shares not whole", { lotNamed: name, sum: shown }) }];
   }
   const least = lot.splitUnit / lot.portions;
   if (portionsOf(lot, entries).some((portions) => portions === 0)) {
-    const remedy = `Give shares in steps of about ${Number(least.toFixed(3))}, or leave it in one place.`;
-    return [{ thing, value: "a share is less than can lie apart", remedy }];
+    const step = Number(least.toFixed(3));
+    const remedy = `Give shares in steps of about ${step}, or leave it in one place.`;
+    const value = "a share is less than can lie apart";
+    return [{ thing, value, remedy, ...told("share too small", { lotNamed: name, step }) }];
   }
   return [];
 }
@@ -71,16 +78,22 @@ function ventProblems(problem: Problem, { vents }: Arrangement): Finding[] {
   return vents.flatMap(({ place: name, setting }): Finding[] => {
     const thing = `arrangement vent ${shownValue(name)}`;
     const bound = placeNamed(problem, name);
+    const place = shownValue(name);
     if (!bound) return [unknownPlace(problem, thing, name)];
-    if (seen.has(bound.index))
-      return [{ thing, value: "it is set more than once", remedy: "Say it once for each vent." }];
+    if (seen.has(bound.index)) {
+      const remedy = "Say it once for each vent.";
+      return [{ thing, value: "it is set more than once", remedy, ...told("vent set twice", { place }) }];
+    }
     seen.add(bound.index);
     const fixed = bound.place.vent;
     if (bound.vent !== undefined || fixed === setting) return [];
-    if (fixed === undefined)
-      return [{ thing, value: "this place has no vent", remedy: "Leave it out of the vents." }];
+    if (fixed === undefined) {
+      const remedy = "Leave it out of the vents.";
+      return [{ thing, value: "this place has no vent", remedy, ...told("place without vent", { place }) }];
+    }
     const value = `the kitchen says that it is always ${fixed}, the arrangement that it is ${setting}`;
-    return [{ thing, value, remedy: `Write "${fixed}", or "vent": "choose" in the kitchen file.` }];
+    const remedy = `Write "${fixed}", or "vent": "choose" in the kitchen file.`;
+    return [{ thing, value, remedy, ...told("vent always so", { place, fixed, setting }) }];
   });
 }
 

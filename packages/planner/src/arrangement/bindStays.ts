@@ -1,13 +1,14 @@
 import { folded } from "@keepwright/catalogue";
 import type { BoundLot } from "../problem/bindHaul.js";
 import type { BoundPlace } from "../problem/bindKitchen.js";
-import { told } from "../problem/findingCode.js";
+import { type FindingValues, told } from "../problem/findingCode.js";
 import type { Finding } from "../problem/inputError.js";
 import type { Problem } from "../problem/problem.js";
 import type { Programme, ProgrammeStay } from "../problem/programme.js";
 import { shownValue } from "../problem/schemaFindings.js";
 import { stillRipens } from "../search/candidates.js";
 import type { PlacedLot } from "./arrangement.js";
+import { lotToName } from "./namedLots.js";
 
 /** A place by its id, else by its name, whatever its case and accents; undefined when there is none. */
 export const placeNamed = ({ places }: Problem, name: string): BoundPlace | undefined =>
@@ -26,7 +27,14 @@ export const unknownPlace = ({ places }: Problem, thing: string, name: string, l
   remedy: `Name one of: ${places.map(({ place }) => `${shownValue(place.id)} (${place.name})`).join(", ")}.`,
 });
 
-const dayFinding = (thing: string, value: string, days: number): Finding => ({
+const dayFinding = (
+  thing: string,
+  value: string,
+  days: number,
+  code: "day of move not given" | "day of move too late",
+  values: FindingValues,
+): Finding => ({
+  ...told(days > 1 ? code : "no day to move on", { ...values, last: days - 1 }),
   thing,
   value,
   remedy:
@@ -39,6 +47,7 @@ const dayFinding = (thing: string, value: string, days: number): Finding => ({
 function laterProblems(problem: Problem, lot: BoundLot, placed: PlacedLot, thing: string): Finding[] {
   const { later } = placed;
   const { days } = problem.household;
+  const lotNamed = lotToName(lot);
   if (later === undefined) return [];
   if (later.moveWhen === "ripe") {
     const ripens = lot.produce.ripening !== undefined && !lot.form.cut;
@@ -46,23 +55,32 @@ function laterProblems(problem: Problem, lot: BoundLot, placed: PlacedLot, thing
       thing,
       value: `it is to move when ripe, but it does not ripen once ${lot.form.cut ? "cut" : "picked"}`,
       remedy: `Give a day ("moveWhen": "day", "day": 2), or leave out "later".`,
+      ...told("moves when ripe in vain", { lotNamed }),
     };
-    const both = { thing, value: `"day" stands beside "moveWhen": "ripe"`, remedy: `Take out "day".` };
+    const both = {
+      thing,
+      value: `"day" stands beside "moveWhen": "ripe"`,
+      remedy: `Take out "day".`,
+      ...told("day beside when ripe", { lotNamed }),
+    };
     return [...(ripens ? [] : [vain]), ...(later.day === undefined ? [] : [both])];
   }
-  if (later.day === undefined) return [dayFinding(thing, "the day it moves is not given", days)];
-  return later.day < days
-    ? []
-    : [dayFinding(thing, `day ${later.day} is not before day ${days}, the end of what is looked at`, days)];
+  if (later.day === undefined)
+    return [dayFinding(thing, "the day it moves is not given", days, "day of move not given", { lotNamed })];
+  if (later.day < days) return [];
+  const value = `day ${later.day} is not before day ${days}, the end of what is looked at`;
+  return [dayFinding(thing, value, days, "day of move too late", { lotNamed, day: later.day, days })];
 }
 
 /** What is said to have been done to a lot that cannot have been. */
-function doneProblems({ form }: BoundLot, { done }: PlacedLot, thing: string): Finding[] {
+function doneProblems(lot: BoundLot, { done }: PlacedLot, thing: string): Finding[] {
+  const { form } = lot;
   const vain = done.filter((name) => (name === "twist off leaves" ? !form.tops : !form.wet));
   return vain.map((name) => ({
     thing,
     value: `${shownValue(name)} is said to be done, but it came ${name === "dry well" ? "dry" : "without leaves to twist off"}`,
     remedy: `Take it out of "done".`,
+    ...told("done but not needed", { lotNamed: lotToName(lot), done: shownValue(name) }),
   }));
 }
 

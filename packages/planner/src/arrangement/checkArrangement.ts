@@ -1,3 +1,4 @@
+import { told } from "../problem/findingCode.js";
 import { ArrangementError } from "../problem/inputError.js";
 import { schemaFindings } from "../problem/schemaFindings.js";
 import { type Arrangement, arrangementSchema } from "./arrangement.js";
@@ -13,6 +14,7 @@ export function arrangementFrom(given: unknown): Arrangement {
         thing: "arrangement",
         value: "it is empty",
         remedy: "Say where at least one lot lies, or how one vent is set.",
+        ...told("arrangement empty"),
       },
     ]);
   }

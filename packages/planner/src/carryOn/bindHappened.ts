@@ -214,7 +214,8 @@ function bindVents({ problem }: Previous, { vents }: Happened) {
     if (!place) return [unknownPlace(problem, thing, name)];
     if (place.vent === undefined) {
       const remedy = `Leave it out, or write "vent": "choose" in the kitchen file.`;
-      return [{ thing, value: "this place has no vent that can be set", remedy }];
+      const value = "this place has no vent that can be set";
+      return [{ thing, value, remedy, ...told("vent cannot be set", { place: shownValue(name) }) }];
     }
     bound.set(place.vent, setting);
     return [];

@@ -1,3 +1,4 @@
+import { told } from "../problem/findingCode.js";
 import { type Finding, HappenedError } from "../problem/inputError.js";
 import { schemaFindings, shownValue } from "../problem/schemaFindings.js";
 import { type Happened, type HappenedLot, happenedSchema } from "./happened.js";
@@ -12,6 +13,7 @@ function sayNothing(lot: HappenedLot, index: number): Finding[] {
       thing: `happened lots [${index + 1}], ${shownValue(name)}`,
       value: "nothing is said of it",
       remedy: `Say what happened to it, for example "eaten": "all", or take it out.`,
+      ...told("nothing said of lot", { lot: shownValue(name) }),
     },
   ];
 }
@@ -25,6 +27,7 @@ function saysTwice(lot: HappenedLot, index: number): Finding[] {
       thing,
       value: `"left" stands beside ${taken.map((name) => `"${name}"`).join(", ")}`,
       remedy: `Say either what is left or what is gone.`,
+      ...told("left beside gone", { lot: shownValue(lot.lot), fields: taken.map(shownValue) }),
     });
   }
   if (lot.since !== undefined && lot.place === undefined && lot.wrap === undefined) {
@@ -32,6 +35,7 @@ function saysTwice(lot: HappenedLot, index: number): Finding[] {
       thing,
       value: `"since" stands alone`,
       remedy: `Say where it lies ("place") or what is around it ("wrap"), or take "since" out.`,
+      ...told("since alone", { lot: shownValue(lot.lot) }),
     });
   }
   return findings;

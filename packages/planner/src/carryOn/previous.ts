@@ -1,6 +1,7 @@
 import type { Catalogue } from "@keepwright/catalogue";
 import { choiceOfPlan } from "../explain/choiceOfPlan.js";
 import { haulFrom } from "../problem/checkHaul.js";
+import { told } from "../problem/findingCode.js";
 import { type Finding, PlanError } from "../problem/inputError.js";
 import type { Haul } from "../problem/lot.js";
 import type { Plan } from "../problem/plan.js";
@@ -26,12 +27,19 @@ export interface Previous {
   readonly choice: Choice;
 }
 
-const remedy = "Give the plan with the haul and the kitchen it was made for.";
+/** A plan that was made for something else. */
+const notFor = (thing: string, value: string, of: Pick<Finding, "told"> = {}): Finding => ({
+  thing,
+  value,
+  remedy: "Give the plan with the haul and the kitchen it was made for.",
+  ...of,
+});
 
 function kitchenFindings(plan: Plan, { kitchen }: Problem): Finding[] {
   if (plan.kitchen === kitchen.name) return [];
   const value = `made for the kitchen ${shownValue(plan.kitchen)}, and this is ${shownValue(kitchen.name)}`;
-  return [{ thing: "plan", value, remedy }];
+  const names = { made: shownValue(plan.kitchen), here: shownValue(kitchen.name) };
+  return [notFor("plan", value, told("plan of another kitchen", names))];
 }
 
 /** Grams that rounding in a file may leave. */
@@ -41,7 +49,10 @@ function lotFindings(plan: Plan, { lots }: Problem): Finding[] {
   return lots.flatMap(({ lot, portions }): Finding[] => {
     const parts = plan.lots.filter((part) => part.lot === lot.id);
     const thing = `plan lot ${shownValue(lot.id)}`;
-    if (parts.length === 0) return [{ thing, value: "it is in the haul and not in the plan", remedy }];
+    if (parts.length === 0)
+      return [
+        notFor(thing, "it is in the haul and not in the plan", told("plan without lot", { id: lot.id })),
+      ];
     const grams = parts.reduce((sum, part) => sum + part.grams, 0);
     const counted = parts
       .flatMap((part) => [part.leftPortions, ...part.eatOn.map((meal) => meal.portions)])
@@ -49,16 +60,30 @@ function lotFindings(plan: Plan, { lots }: Problem): Finding[] {
     const kinds = parts.filter(({ commodity }) => commodity !== lot.commodity);
     return [
       ...(Math.abs(grams - lot.grams) > roundingGrams
-        ? [{ thing, value: `${grams} g in the plan, ${lot.grams} g in the haul`, remedy }]
+        ? [
+            notFor(
+              thing,
+              `${grams} g in the plan, ${lot.grams} g in the haul`,
+              told("plan of other weight", { id: lot.id, planned: grams, there: lot.grams }),
+            ),
+          ]
         : []),
       ...(counted !== portions
-        ? [{ thing, value: `${counted} portions in the plan, ${portions} in the haul`, remedy }]
+        ? [
+            notFor(
+              thing,
+              `${counted} portions in the plan, ${portions} in the haul`,
+              told("plan of other portions", { id: lot.id, planned: counted, there: portions }),
+            ),
+          ]
         : []),
-      ...kinds.map(({ commodity }) => ({
-        thing,
-        value: `${shownValue(commodity)} in the plan, ${shownValue(lot.commodity)} in the haul`,
-        remedy,
-      })),
+      ...kinds.map(({ commodity }) =>
+        notFor(
+          thing,
+          `${shownValue(commodity)} in the plan, ${shownValue(lot.commodity)} in the haul`,
+          told("plan of another kind", { id: lot.id, planned: commodity, there: lot.commodity }),
+        ),
+      ),
     ];
   });
 }
@@ -68,7 +93,7 @@ function choiceFrom(problem: Problem, plan: Plan): Choice {
     return choiceOfPlan(problem, plan);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    throw new PlanError([{ thing: "plan", value: error.message.replace(/\.? Give .*$/, ""), remedy }]);
+    throw new PlanError([notFor("plan", error.message.replace(/\.? Give .*$/, ""))]);
   }
 }
 

@@ -2,6 +2,7 @@ import type { WrapId } from "@keepwright/catalogue";
 import { type LotState, stateNames } from "@keepwright/physics";
 import type { BoundKitchen } from "./bindKitchen.js";
 import type { Carried } from "./carried.js";
+import { told } from "./findingCode.js";
 import { type Finding, HaulError } from "./inputError.js";
 import type { VentSetting } from "./kitchen.js";
 import type { Haul, Lot } from "./lot.js";
@@ -45,6 +46,7 @@ function unknownPlaces(kitchen: Places, lot: Lot): Finding[] {
     thing: `lot ${shownValue(lot.id)}`,
     value: `place ${shownValue(name)} is not in the kitchen`,
     remedy: "Give the kitchen the earlier plan was made for.",
+    ...told("carried from another kitchen", { id: lot.id, place: shownValue(name) }),
   }));
 }
 

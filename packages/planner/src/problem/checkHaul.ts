@@ -1,4 +1,5 @@
 import type { Catalogue } from "@keepwright/catalogue";
+import { told } from "./findingCode.js";
 import { type Finding, HaulError } from "./inputError.js";
 import { type Haul, haulSchema } from "./lot.js";
 import { schemaFindings, shownValue } from "./schemaFindings.js";
@@ -20,6 +21,7 @@ export function checkHaul(given: unknown, catalogue: Catalogue): HaulCheck {
       thing: "haul",
       value: "it is empty",
       remedy: "Add at least one kind of produce with its amount.",
+      ...told("haul empty"),
     };
     return { ok: false, problems: [empty] };
   }
@@ -30,13 +32,19 @@ export function checkHaul(given: unknown, catalogue: Catalogue): HaulCheck {
     const thing = `lot ${shownValue(lot.id)}`;
     const findings: Finding[] = [];
     if (seen.has(lot.id))
-      findings.push({ thing, value: "this id is used more than once", remedy: "Give each lot its own id." });
+      findings.push({
+        thing,
+        value: "this id is used more than once",
+        remedy: "Give each lot its own id.",
+        ...told("lot id twice", { id: lot.id }),
+      });
     seen.add(lot.id);
     if (!catalogue.commodities.has(lot.commodity)) {
       findings.push({
         thing,
         value: `kind ${shownValue(lot.commodity)} is not in the catalogue`,
         remedy: "Look the kind up by name first, and use its id.",
+        ...told("kind not in catalogue", { id: lot.id, kind: lot.commodity }),
       });
     }
     return findings;

@@ -1,4 +1,6 @@
-/** What can be wrong with what a household says, by name, so that it is told in any language: words for each stand in `handout`. What only a file can say has none. */
+import { fileFindingCodes } from "./fileFindingCodes.js";
+
+/** What can be wrong with what a household says, by name, so that it is told in any language: words for each stand in `handout`. */
 export const findingCodes = [
   "account line not understood",
   "account words not understood",
@@ -46,6 +48,7 @@ export const findingCodes = [
   "wanted on no day",
   "wanted before the first day",
   "wanted too far ahead",
+  ...fileFindingCodes,
 ] as const;
 export type FindingCode = (typeof findingCodes)[number];
 

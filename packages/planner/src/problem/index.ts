@@ -7,12 +7,14 @@ export * from "./checkHousehold.js";
 export * from "./checkKitchen.js";
 export { type Contradiction, type ContradictionKind, contradictionKinds } from "./contradiction.js";
 export { contradictions } from "./contradictions.js";
+export { fileFindingCodes } from "./fileFindingCodes.js";
 export {
   type FindingCode,
   type FindingValues,
   findingCodes,
   type NamedId,
   type ToldFinding,
+  told,
 } from "./findingCode.js";
 export * from "./inputError.js";
 export * from "./kitchen.js";

@@ -8,7 +8,7 @@ export interface Finding {
   readonly value: string;
   /** What would work. */
   readonly remedy: string;
-  /** The same as data, to be told in any language; absent of what only a file can say. */
+  /** The same as data, to be told in any language; absent of what nobody who enters something can bring about. */
   readonly told?: ToldFinding;
 }
 

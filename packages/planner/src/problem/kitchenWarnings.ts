@@ -1,4 +1,5 @@
 import { type Catalogue, exactLimit } from "@keepwright/catalogue";
+import { told } from "./findingCode.js";
 import type { Finding } from "./inputError.js";
 import type { Kitchen, Refrigerator } from "./kitchen.js";
 import { shownValue } from "./schemaFindings.js";
@@ -27,6 +28,7 @@ export function kitchenWarnings(kitchen: Kitchen): Finding[] {
       thing: `refrigerator ${shownValue(one.id)}`,
       value: `${one.temperature} °C`,
       remedy: `Set it to ${limit.value} °C (${limit.fahrenheit} °F) or less: above that, food that can spoil dangerously is not safe for long.`,
+      ...told("warm refrigerator", { id: one.id, celsius: one.temperature, ...limit }),
     }));
   const places = kitchen.places.flatMap((place) => {
     const thing = `place ${shownValue(place.id)}`;
@@ -36,6 +38,7 @@ export function kitchenWarnings(kitchen: Kitchen): Finding[] {
           thing,
           value: `${place.temperature} °C`,
           remedy: "Some produce freezes there; check the thermometer.",
+          ...told("place below freezing", { id: place.id, celsius: place.temperature }),
         },
       ];
     }
@@ -45,6 +48,11 @@ export function kitchenWarnings(kitchen: Kitchen): Finding[] {
           thing,
           value: `${place.temperature} °C in a room of ${kitchen.room.temperature} °C`,
           remedy: "A counter is usually as warm as its room; check both.",
+          ...told("counter unlike its room", {
+            id: place.id,
+            celsius: place.temperature,
+            room: kitchen.room.temperature,
+          }),
         },
       ];
     }
@@ -57,6 +65,7 @@ export function kitchenWarnings(kitchen: Kitchen): Finding[] {
           thing: "kitchen",
           value: "no place in a refrigerator",
           remedy: "Cut produce cannot be kept safely without one; eat it at once.",
+          ...told("no refrigerator"),
         },
       ];
   return [...warm, ...places, ...none];

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { type FindingCode, type FindingValues, told } from "./findingCode.js";
 import type { Finding } from "./inputError.js";
 
 const longest = 80;
@@ -35,6 +36,9 @@ function thingAt(root: unknown, path: readonly PropertyKey[], whole: string): st
   return place === "" ? whole : `${whole} ${place}`;
 }
 
+/** By this a pattern is known to be that of a day. */
+const datePattern = "\\d{4}-\\d{2}-\\d{2}";
+
 type Issue = z.core.$ZodIssue;
 
 const kinds: Readonly<Record<string, string>> = {
@@ -46,45 +50,73 @@ const kinds: Readonly<Record<string, string>> = {
   object: "a group of fields in { }",
 };
 
-function tooSmall(issue: z.core.$ZodIssueTooSmall): string {
-  if (issue.origin === "array") return `Name at least ${issue.minimum}.`;
-  if (issue.origin === "string") return "Write something here; it may not be empty.";
-  return issue.inclusive ? `Write ${issue.minimum} or more.` : `Write a number above ${issue.minimum}.`;
+type Remedy = readonly [remedy: string, code: FindingCode, values?: FindingValues];
+
+function tooSmall({ origin, minimum, inclusive }: z.core.$ZodIssueTooSmall): Remedy {
+  const least = Number(minimum);
+  if (origin === "array") return [`Name at least ${least}.`, "file too few", { least }];
+  if (origin === "string") return ["Write something here; it may not be empty.", "file text empty"];
+  return inclusive
+    ? [`Write ${least} or more.`, "file too small", { least }]
+    : [`Write a number above ${least}.`, "file not above", { least }];
 }
 
-function tooBig(issue: z.core.$ZodIssueTooBig): string {
-  if (issue.origin === "array") return `Name ${issue.maximum} at most.`;
-  if (issue.origin === "string") return `Write it in ${issue.maximum} letters at most.`;
-  return `Write ${issue.maximum} or less.`;
+function tooBig({ origin, maximum }: z.core.$ZodIssueTooBig): Remedy {
+  const most = Number(maximum);
+  if (origin === "array") return [`Name ${most} at most.`, "file too many", { most }];
+  if (origin === "string") return [`Write it in ${most} letters at most.`, "file text too long", { most }];
+  return [`Write ${most} or less.`, "file too big", { most }];
 }
 
 /** What would work instead, in our own words; the schema's own message where there are none. */
-function remedyFor(issue: Issue): string {
+function remedyFor(issue: Issue): Remedy {
   switch (issue.code) {
-    case "invalid_type":
-      return `Give ${kinds[issue.expected] ?? issue.expected}.`;
-    case "invalid_value":
-      return `Write ${issue.values.map((value) => JSON.stringify(value)).join(" or ")}.`;
+    case "invalid_type": {
+      const { expected } = issue;
+      const known = Object.hasOwn(kinds, expected);
+      return [
+        `Give ${kinds[expected] ?? expected}.`,
+        "file kind of value",
+        known ? { valueKind: expected } : { expected },
+      ];
+    }
+    case "invalid_value": {
+      const choices = issue.values.map((value) => JSON.stringify(value));
+      return [`Write ${choices.join(" or ")}.`, "file one of", { choices }];
+    }
     case "too_small":
       return tooSmall(issue);
     case "too_big":
       return tooBig(issue);
-    case "unrecognized_keys":
-      return `Take out ${issue.keys.map((key) => `"${key}"`).join(", ")}: no field has that name.`;
+    case "unrecognized_keys": {
+      const keys = issue.keys.map((key) => `"${key}"`);
+      return [`Take out ${keys.join(", ")}: no field has that name.`, "file no such field", { keys }];
+    }
     case "invalid_union":
       return issue.message === "Invalid input"
-        ? "Write it in one of the forms that the guide to kitchens and hauls shows."
-        : `Give ${issue.message}.`;
+        ? ["Write it in one of the forms that the guide to kitchens and hauls shows.", "file form"]
+        : [`Give ${issue.message}.`, "file other", { why: issue.message }];
+    case "invalid_format":
+      return issue.format === "regex" && issue.pattern?.includes(datePattern)
+        ? ["Write a day as year-month-day, for example 2026-06-13.", "file day"]
+        : [`Correct it: ${issue.message}.`, "file other", { why: issue.message }];
     default:
-      return `Correct it: ${issue.message}.`;
+      return [`Correct it: ${issue.message}.`, "file other", { why: issue.message }];
   }
 }
 
 /** Schema faults as findings, each with the value that stands there. */
 export function schemaFindings(root: unknown, whole: string, error: z.ZodError): Finding[] {
-  return error.issues.map((issue) => ({
-    thing: thingAt(root, issue.path, whole),
-    value: shownValue(valueAt(root, issue.path)),
-    remedy: remedyFor(issue),
-  }));
+  return error.issues.map((issue) => {
+    const [remedy, code, values] = remedyFor(issue);
+    const thing = thingAt(root, issue.path, whole);
+    const value = valueAt(root, issue.path);
+    const at = thing.slice(whole.length).trim();
+    return {
+      thing,
+      value: shownValue(value),
+      remedy,
+      ...told(code, { whole, at, stands: value === undefined ? undefined : shownValue(value), ...values }),
+    };
+  });
 }

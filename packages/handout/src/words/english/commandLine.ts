@@ -15,15 +15,8 @@ export const commandLineWords = {
   "door.plan.file": "Plan read from the file {file}.",
   "door.plan.no file": "Plan read from the words given: no file is called {file}.",
   "door.takenFor": "{typed} is taken for {name}.",
+  "door.warning": "Warning: {finding}",
   "door.kitchenFine": "{file} can be planned with.",
-
-  "haul.empty": "The haul is empty. Write what came home, for example: 2 lb apples, a bunch of kale.",
-  "list.empty":
-    "The list is empty. Write what you would like to buy, for example: 1 kg spinach, 3 heads romaine.",
-  "list.notUnderstood":
-    "Nothing in the list was understood. Write amounts and names of what you would like to buy, for example: 1 kg spinach, 3 heads romaine.",
-  "haul.notUnderstood":
-    "Nothing in the haul was understood. Write amounts and names, for example: 2 lb apples, a bunch of kale.",
 
   "progress.plan": "Working out the plan …",
   "progress.draws": "Carrying it out {count} times …",

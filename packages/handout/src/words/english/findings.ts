@@ -1,5 +1,8 @@
-import type { FindingCode } from "@keepwright/planner";
+import type { FindingCode, fileFindingCodes } from "@keepwright/planner";
 import type { Messages } from "../message.js";
+
+/** What a household says itself: what files say stands in `fileFindings`. */
+type AccountCode = Exclude<FindingCode, (typeof fileFindingCodes)[number]>;
 
 /** What is wrong with what was said, and what would work; {lot}, {line}, {phrase} and the like are what was written, in its quotes. */
 export const findingWords = {
@@ -90,4 +93,4 @@ export const findingWords = {
     "{lot}: it is wanted for {day}, which is before the first day. Give a day from {from} to {last}, or leave the day out.",
   "finding.wanted too far ahead":
     "{lot}: it is wanted for {day}, which is more than {most} days ahead. Give a day from {from} to {last}, or leave the day out.",
-} as const satisfies Messages & Record<`finding.${FindingCode}`, string>;
+} as const satisfies Messages & Record<`finding.${AccountCode}`, string>;

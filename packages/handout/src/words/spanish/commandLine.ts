@@ -15,16 +15,8 @@ export const commandLineSpanish = {
   "door.plan.file": "El plan se leyó del archivo {file}.",
   "door.plan.no file": "El plan se leyó de las palabras del comando: no hay archivo con el nombre {file}.",
   "door.takenFor": "{typed} se toma por {name}.",
+  "door.warning": "Aviso: {finding}",
   "door.kitchenFine": "{file} sirve para hacer planes.",
-
-  "haul.empty":
-    "La compra está vacía. Escribe lo que llegó a casa, por ejemplo: 1 kg de manzanas, un manojo de cilantro.",
-  "list.empty":
-    "La lista está vacía. Escribe lo que te gustaría comprar, por ejemplo: 1 kg de espinacas, 3 lechugas.",
-  "list.notUnderstood":
-    "No se entendió nada de la lista. Escribe cantidades y nombres de lo que te gustaría comprar, por ejemplo: 1 kg de espinacas, 3 lechugas.",
-  "haul.notUnderstood":
-    "No se entendió nada de la compra. Escribe cantidades y nombres, por ejemplo: 1 kg de manzanas, un manojo de cilantro.",
 
   "progress.plan": "Se calcula el plan …",
   "progress.draws": "Se hace {count} veces …",
