@@ -69,7 +69,7 @@ function laterProblems(problem: Problem, lot: BoundLot, placed: PlacedLot, thing
     return [dayFinding(thing, "the day it moves is not given", days, "day of move not given", { lotNamed })];
   if (later.day < days) return [];
   const value = `day ${later.day} is not before day ${days}, the end of what is looked at`;
-  return [dayFinding(thing, value, days, "day of move too late", { lotNamed, day: later.day, days })];
+  return [dayFinding(thing, value, days, "day of move too late", { lotNamed, asked: later.day, days })];
 }
 
 /** What is said to have been done to a lot that cannot have been. */

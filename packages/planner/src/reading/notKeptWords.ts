@@ -89,6 +89,7 @@ const sprouts = [
     "frijol mungo",
   ].flatMap((seed) => [
     `germinados de ${seed}`,
+    `germinado de ${seed}`,
     `brotes de ${seed}`,
     `${seed} germinada`,
     `${seed} germinadas`,

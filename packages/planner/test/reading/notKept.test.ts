@@ -18,6 +18,7 @@ const told: [string, NotKept][] = [
   ["broccoli sprouts", "raw sprouts"],
   ["raw sprouts", "raw sprouts"],
   ["germinados de soja", "raw sprouts"],
+  ["germinado de alfalfa 100 g hace 2 días", "raw sprouts"],
   ["germinados", "raw sprouts"],
   ["brotes de alfalfa", "raw sprouts"],
   ["mouldy strawberries", "mouldy"],

@@ -36,7 +36,7 @@ export const fileFindingWords = {
   "finding.day of move not given":
     "{lotNamed}: the day it moves is not given. Give “day”, a whole number from 1 to {last}: days after the first.",
   "finding.day of move too late":
-    "{lotNamed}: day {day} is not before day {days}, the end of what is looked at. Give “day”, a whole number from 1 to {last}: days after the first.",
+    "{lotNamed}: day {asked} is not before day {days}, the end of what is looked at. Give “day”, a whole number from 1 to {last}: days after the first.",
   "finding.no day to move on": "{lotNamed}: only one day is looked at. Leave out “later”.",
   "finding.done but not needed":
     "{lotNamed}: {done} is said to be done, and there was nothing of it to do. Take it out of “done”.",

@@ -9,7 +9,7 @@ export const fileFindingsSpanish = {
   "file.whole.arrangement": "cómo está todo",
   "file.whole.happened": "lo que pasó",
   "file.whole.household": "hogar",
-  "file.whole.plan": "plan",
+  "file.whole.plan": "plan hecho",
   "file.whole.row": "fila",
   "file.kind.string": "un texto entre comillas",
   "file.kind.number": "un número",
@@ -35,7 +35,7 @@ export const fileFindingsSpanish = {
   "finding.day of move not given":
     "{lotNamed}: falta el día en que cambia de lugar. Da “day”, un número entero de 1 a {last}: días después del primero.",
   "finding.day of move too late":
-    "{lotNamed}: el día {day} no es antes del día {days}, el fin de lo que se mira. Da “day”, un número entero de 1 a {last}: días después del primero.",
+    "{lotNamed}: el día {asked} no es antes del día {days}, el fin de lo que se mira. Da “day”, un número entero de 1 a {last}: días después del primero.",
   "finding.no day to move on": "{lotNamed}: solo se mira un día. Quita “later”.",
   "finding.done but not needed":
     "{lotNamed}: {done} aparece como hecho, y no había nada de eso que hacer. Quítalo de “done”.",
