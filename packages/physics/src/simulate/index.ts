@@ -4,3 +4,4 @@ export type { JudgedLot, JudgeOptions, LotChange } from "./judgement.js";
 export * from "./simulate.js";
 export * from "./simulation.js";
 export { type Trajectory, trajectory } from "./trajectory.js";
+export { withEnd } from "./withEnd.js";

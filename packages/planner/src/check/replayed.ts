@@ -1,4 +1,4 @@
-import { type LotOutcome, type SimulationOutcome, simulate } from "@keepwright/physics";
+import { type LotOutcome, type SimulationOutcome, simulate, withEnd } from "@keepwright/physics";
 import type { PlannedLot } from "../problem/plan.js";
 import { alike, type PlanFault, sum, unless } from "./fault.js";
 import { keptBefore, qualityLife } from "./life.js";
@@ -73,7 +73,7 @@ function occasionAgain(subject: Subject, part: PlannedLot, outcome: LotOutcome, 
   const what = `${part.id} ${one.left ? "left" : `day ${one.day}`}`;
   const endDay = endAgain(subject, part, outcome.endDay);
   const chance = chanceAgain(subject, part, endDay, one);
-  const quality = qualityAgain(subject, part, { ...outcome, endDay }, one);
+  const quality = qualityAgain(subject, part, withEnd(outcome, endDay), one);
   return [
     ...unless(Math.abs(one.chance - chance) <= share, "replayed chance", what, one.chance, chance),
     ...(one.quality === undefined

@@ -1,4 +1,4 @@
-import { carriedFrom, publicationSpread } from "@keepwright/physics";
+import { carriedFrom, publicationSpread, withEnd } from "@keepwright/physics";
 import { normalNinetiethPercentile } from "@keepwright/quantities";
 import { costsOfPart, eatingTerms } from "../search/evaluate.js";
 import { longestNamed } from "../search/plannedLots.js";
@@ -27,8 +27,7 @@ function wasteIf(planned: Planned, kind: string, error: number, known: number): 
     const outcome = evaluation.outcomes[index]!;
     const all = prepared.spread(part.lot, part.programme);
     const rest = Math.sqrt(Math.max(0, all ** 2 - known ** 2));
-    // A recorded outcome gives its days when asked: a spread does not ask.
-    const longer = { ...outcome, daily: outcome.daily, endDay: outcome.endDay * Math.exp(error) };
+    const longer = withEnd(outcome, outcome.endDay * Math.exp(error));
     const costs = costsOfPart(prepared, part, longer, rest);
     const { eaten, left } = evaluation.eating;
     const { gramsPerPortion } = prepared.problem.lots[part.lot]!;
