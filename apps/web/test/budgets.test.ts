@@ -53,7 +53,7 @@ const budgets: readonly (readonly [string, () => readonly string[], number])[] =
   [
     "everything else, kept for use without a network",
     () => files.filter((file) => statSync(join(dist, file)).isFile() && !packed().includes(file)),
-    2720,
+    2770,
   ],
 ];
 
