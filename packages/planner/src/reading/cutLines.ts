@@ -1,3 +1,4 @@
+import { type Catalogue, commodityOf } from "@keepwright/catalogue";
 import { tellsAge } from "./ages.js";
 import { type Item, isCut } from "./agesOfLots.js";
 import { timeWords } from "./ageWords.js";
@@ -90,25 +91,38 @@ class CutLine {
 }
 
 const toldAge = (element: Element) => element.type === "state" && tellsAge(element.change);
+/** "Leftover melon", "precut melon": it was not cut today, so without a day its age is not known. */
+const cutBefore = (element: Element) => element.type === "state" && element.change.cutBefore === true;
+const isControlledOnceCut = ({ lot }: UnderstoodLot, catalogue: Catalogue): boolean =>
+  commodityOf(catalogue, lot.commodity).cut.timeTemperatureControl.value;
 
 /** Does anything in the line leave in doubt how old what is cut in it is? */
-function isDoubtful(item: UnderstoodLot, items: readonly Item[], line: CutLine): boolean {
+function isDoubtful(
+  item: UnderstoodLot,
+  items: readonly Item[],
+  line: CutLine,
+  catalogue: Catalogue,
+): boolean {
   const others = items.filter((other) => line.parts(other));
   const from = Math.max(0, ...others.filter(({ to }) => to <= item.from).map(({ to }) => to));
   const to = Math.min(Infinity, ...others.filter((one) => one.from >= item.to).map((one) => one.from));
   const beside = line.between(from, to);
   if (beside.some((element) => line.isUnclear(element)) || line.strayNumbers(beside)) return true;
-  if (line.between(item.from, item.to).some(toldAge)) return false;
+  const own = line.between(item.from, item.to);
+  if (own.some(toldAge)) return false;
+  if (own.some(cutBefore) && isControlledOnceCut(item, catalogue)) return true;
   return [...beside, ...line.sentenceAround(item.from)].some(
     (element) => toldAge(element) || line.isDoubtfulTime(element),
   );
 }
 
 /**
+ * What is left over or was sold cut, of a kind that is safe for some days only, is asked how old it is where no day is told: it was not cut today.
  * What is cut, and has in its line anything that was not read as kind, amount, state or a clear age: how old it is is asked, since what was not read may tell it.
  * A word counts up to the next lot on either side, one of time in all of the sentence; so does a time told of another lot, where none is told of this one.
  */
 export function withAgesAsked(
+  catalogue: Catalogue,
   items: readonly Item[],
   tokens: readonly Token[],
   elements: readonly Element[],
@@ -116,7 +130,7 @@ export function withAgesAsked(
   if (!items.some(isCut)) return [...items];
   const line = new CutLine(tokens, elements);
   return items.map((item) => {
-    if (!isCut(item) || !isDoubtful(item, items, line)) return item;
+    if (!isCut(item) || !isDoubtful(item, items, line, catalogue)) return item;
     const asked = item.questions.some((one) => one.ask === "how old" && one.since === undefined);
     return asked ? item : { ...item, questions: [{ ask: "how old", word: item.typed }, ...item.questions] };
   });

@@ -63,7 +63,7 @@ function readLine(
   const elements = lex(catalogue, tokens, guesses);
   const items = clausesOf(elements).flatMap((clause) => itemsOf(catalogue, text, tokens, clause));
   const all = [...items, ...leftovers(text, tokens, items)].sort((one, other) => one.from - other.from);
-  const read = withAgesAsked(all, tokens, elements);
+  const read = withAgesAsked(catalogue, all, tokens, elements);
   const asked = guesses.askedInLine();
   if (alike && asked) rememberLine(catalogue, line, { start, items: read, asked });
   return read;

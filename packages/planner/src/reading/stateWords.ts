@@ -12,6 +12,8 @@ export interface StateChange extends SaidAge {
   readonly begun?: true;
   /** What is left of it: how much that is has to be asked. */
   readonly leftOver?: true;
+  /** Cut before it came home or before today, as what is left over and what is sold cut are: when is not told by it. */
+  readonly cutBefore?: true;
   /** Some pieces of it: how much that is of something heavy has to be asked. */
   readonly piecesOf?: true;
   readonly tops?: boolean;
@@ -194,8 +196,6 @@ export const statePhrases: readonly [StateChange, readonly string[]][] = [
       "deshuesados",
       "deshuesadas",
       "cut up",
-      "precut",
-      "pre cut",
       "shredded",
       "grated",
       "halved",
@@ -227,7 +227,11 @@ export const statePhrases: readonly [StateChange, readonly string[]][] = [
     ],
   ],
   [{ form: "cut" }, shapePhrases],
-  [{ form: "cut", leftOver: true }, leftoverPhrases],
+  [
+    { form: "cut", cutBefore: true },
+    ["precut", "pre cut", "precortado", "precortada", "precortados", "precortadas"],
+  ],
+  [{ form: "cut", leftOver: true, cutBefore: true }, leftoverPhrases],
   [{ form: "cut", piecesOf: true }, shapesOf],
   [{ piecesOf: true }, ["piece of", "pieces of", "pieza de", "piezas de"]],
   [{ begun: true }, begunPhrases],

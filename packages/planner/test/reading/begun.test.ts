@@ -15,7 +15,7 @@ describe("a piece that was begun is cut, and never planned as whole", () => {
     "half-used cabbage",
     "the rest of a melon",
     "what's left of a watermelon",
-    "some leftover watermelon",
+    "some leftover watermelon from today",
     "cantaloupe that I cut open this morning",
     "un melón empezado",
     "melón abierto",

@@ -53,6 +53,12 @@ describe("what is cut, with words beside it that may tell when", () => {
     "melón cortado, 3 días en la nevera",
     "melón empezado, viejo",
     "sobras de sandía del 9",
+    "sobras de sandía",
+    "el resto del melón",
+    "leftover watermelon",
+    "200 g leftover cut melon",
+    "precut melon",
+    "pre-cut melon 200 g",
   ])("asks how old it is, and plans nothing of it: %s", (text) => {
     expect(lotsIn(text)).toEqual([]);
     expect(asked(text)).toContain("how old");
@@ -90,7 +96,7 @@ describe("what is cut, with words beside it that may tell when", () => {
 });
 
 describe("what is cut, without a word of time", () => {
-  it.each(["cut melon", "melón cortado", "leftover watermelon", "half a melon", "200 g cut mango by Friday"])(
+  it.each(["cut melon", "melón cortado", "leftover half onion", "200 g leftover pineapple", "half a melon", "200 g cut mango by Friday"])(
     "is planned, and said to be taken for cut today: %s",
     (text) => {
       expect(lotsIn(text)[0]!.assumed).toContain("cut today");
@@ -106,11 +112,12 @@ describe("what is cut, without a word of time", () => {
 
 describe("leftovers and pieces", () => {
   it.each([
-    ["sobras de sandía", "watermelon", 0],
-    ["las sobras de la sandía", "watermelon", 0],
+    ["sobras de sandía de hoy", "watermelon", 0],
+    ["las sobras de la sandía de ayer", "watermelon", 1],
     ["restos de melón de ayer", "cantaloupe", 1],
-    ["el resto del melón", "cantaloupe", 0],
-    ["leftovers of watermelon", "watermelon", 0],
+    ["el resto del melón de hoy", "cantaloupe", 0],
+    ["leftovers of watermelon from yesterday", "watermelon", 1],
+    ["leftovers of pineapple", "pineapple", 0],
   ])("%s: one lot, cut, its amount asked", (text, commodity, extraDays) => {
     expect(lotsIn(text)).toMatchObject([{ lot: { commodity, form: "cut", extraDays } }]);
     expect(asked(text)).toContain("how much");
