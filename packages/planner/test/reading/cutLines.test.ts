@@ -96,13 +96,17 @@ describe("what is cut, with words beside it that may tell when", () => {
 });
 
 describe("what is cut, without a word of time", () => {
-  it.each(["cut melon", "melón cortado", "leftover half onion", "200 g leftover pineapple", "half a melon", "200 g cut mango by Friday"])(
-    "is planned, and said to be taken for cut today: %s",
-    (text) => {
-      expect(lotsIn(text)[0]!.assumed).toContain("cut today");
-      expect(lotsIn(text)[0]!.lot).toMatchObject({ form: "cut", extraDays: 0 });
-    },
-  );
+  it.each([
+    "cut melon",
+    "melón cortado",
+    "leftover half onion",
+    "200 g leftover pineapple",
+    "half a melon",
+    "200 g cut mango by Friday",
+  ])("is planned, and said to be taken for cut today: %s", (text) => {
+    expect(lotsIn(text)[0]!.assumed).toContain("cut today");
+    expect(lotsIn(text)[0]!.lot).toMatchObject({ form: "cut", extraDays: 0 });
+  });
 
   it.each(["cut melon today", "melón cortado hoy", "cut melon 2 days ago", "2 whole apples", "spinach"])(
     "takes nothing for granted where the time was told, or nothing is cut: %s",
