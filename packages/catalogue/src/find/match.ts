@@ -49,12 +49,17 @@ export function sameWords(index: NameIndex, query: string, key: string): Match[]
 const includesAll = (all: readonly string[], some: readonly string[]) =>
   some.every((word) => all.includes(word));
 
+/** One word from between the first and the last of a name tells little of it: "milk" is not half-way to saffron milk caps. */
+const isInMidst = (query: readonly string[], name: readonly string[]): boolean =>
+  query.length === 1 && name.length > 2 && query[0] !== name[0] && query[0] !== name.at(-1);
+
 /** Names of which the query is a part ("lettuce"), and names that are a part of the query ("organic gala apples"). */
 export function partWords(index: NameIndex, query: string): Match[] {
   const queryStems = wordsOf(query).map(stem);
   return index.names.flatMap((name) => {
     const nameStems = name.stems;
     if (nameStems.length > queryStems.length && includesAll(nameStems, queryStems)) {
+      if (isInMidst(queryStems, nameStems)) return [];
       return [shared(name, scores.partOfName, "part of a name")];
     }
     if (nameStems.length < queryStems.length && includesAll(queryStems, nameStems)) {
@@ -89,6 +94,11 @@ function slipsByWord(queryWords: readonly string[], nameWords: readonly string[]
 /** In words this short a changed letter more often makes another word ("beef", "beet") than a slip. */
 const sameLetters = (one: string, other: string) => [...one].sort().join("") === [...other].sort().join("");
 
+/** Letters that sound the same at the beginning of Spanish words: "sanaoria" is a misspelt "zanahoria". */
+const sounds = ["szc", "bv", "gj", "ckq", "yl"];
+const soundsAlike = (one: string, other: string): boolean =>
+  sounds.some((letters) => letters.includes(one) && letters.includes(other));
+
 /** Names within a few slips of the query, and how many. */
 export function misspelt(index: NameIndex, query: string): Match[] {
   const queryWords = wordsOf(query);
@@ -108,6 +118,8 @@ export function misspelt(index: NameIndex, query: string): Match[] {
     const letters = Math.max(own.length, other.length);
     const changed = letters <= 4 && own.length === other.length && !sameLetters(own, other);
     const firstLetterKept = run[0] === nameRun[0] || run[1] === nameRun[0];
+    // Another first letter is a rare slip, and with one more beside it the words share little: "tortillas" is no misspelt "morillas".
+    if (!firstLetterKept && count > 1 && !soundsAlike(run[0]!, nameRun[0]!)) return [];
     return [
       shared(
         name,

@@ -62,11 +62,16 @@ function whyNotKept(clause: Clause): NotKept | undefined {
 }
 
 /** The question with the caution; its kinds are offered only where the rest may still be planned. */
-const unsafeOrOther = (span: Span, reason: NotKept, kinds: readonly string[]): NotUnderstood =>
+const unsafeOrOther = (
+  span: Span,
+  reason: NotKept,
+  kinds: readonly string[],
+  word = span.typed,
+): NotUnderstood =>
   question(span, {
     ask: "unsafe or other",
     reason,
-    word: span.typed,
+    word,
     candidates: notKept[reason].restMayBePlanned ? kinds : [],
   });
 
@@ -125,6 +130,7 @@ export function itemsOf(
   const commodity = catalogue.commodities.get(oneOfSeveral ? usual : kinds.length === 1 ? kinds[0]! : "");
   const word = spanOf(text, tokens, [clause.name]).typed;
   const reason = whyNotKept(clause);
+  if (reason === "no produce") return [unsafeOrOther(span, reason, kinds, word)];
   if (reason) return [unsafeOrOther(span, reason, kinds)];
   if (clause.before.some(isType("negation")))
     return [question(span, { ask: "how much", reason: "zero", word: span.typed })];

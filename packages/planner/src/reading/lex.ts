@@ -6,6 +6,7 @@ import { countAt } from "./counts.js";
 import { dateWords } from "./dateWords.js";
 import type { Element } from "./elements.js";
 import { nameAt, type SpellingGuesses, sameNameFrom } from "./names.js";
+import { noProduceAt } from "./noProduceWords.js";
 import { markAt as notKeptAt } from "./notKeptWords.js";
 import { packageAt } from "./packages.js";
 import { connectives, descriptors, joiners, joiningMarks, orWords, roughly, sizes } from "./plainWords.js";
@@ -127,6 +128,10 @@ function withHalf(before: Element[], unit: Element, next: number): Element[] {
   return [{ ...unit, next }];
 }
 
+/** "Apple butter": what is no produce, right behind one thing's name, may be the second half of another name. */
+const endsName = (last: Element | undefined, found: Element): boolean =>
+  last?.type === "name" && last.name.singular && found.type === "name" && found.name.notKept === "no produce";
+
 function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
   const elements: Element[] = [];
   for (let at = 0; at < tokens.length; ) {
@@ -135,7 +140,8 @@ function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
       last?.type === "number" ||
       last?.type === "size" ||
       (last?.type === "separator" && last.mark === "hyphen" && elements.at(-2)?.type === "number");
-    const element = elementAt(catalogue, tokens, at, afterNumber, isCounted(elements, elements.length));
+    const found = elementAt(catalogue, tokens, at, afterNumber, isCounted(elements, elements.length));
+    const element = endsName(last, found) ? ({ type: "unknown", first: at, next: found.next } as const) : found;
     const half = element.type === "unit" ? andAHalf(tokens, element.next) : undefined;
     elements.push(...(half === undefined ? [element] : withHalf(elements, element, half)));
     at = half ?? element.next;
@@ -167,7 +173,7 @@ function withGuesses(
     const { folded } = tokens[element.first]!;
     const ofTime = timeWords.has(folded) || dateWords.has(folded);
     const guess =
-      element.type === "unknown" && !describes && !ofTime
+      element.type === "unknown" && !describes && !ofTime && noProduceAt(tokens, element.first) === undefined
         ? guesses.at(tokens, element.first, stops)
         : undefined;
     if (guess) {

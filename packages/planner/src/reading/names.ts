@@ -1,5 +1,6 @@
 import { type Catalogue, confident, findKinds, folded, nameIndex, stemKey } from "@keepwright/catalogue";
 import type { FoundName } from "./elements.js";
+import { noProduceAt } from "./noProduceWords.js";
 import { notKeptNameAt } from "./notKeptWords.js";
 import { otherFoodAt } from "./otherFoods.js";
 import { stateAt } from "./states.js";
@@ -116,6 +117,8 @@ export function nameAt(catalogue: Catalogue, tokens: readonly Token[], at: numbe
   const other = notKeptNameAt(tokens, at);
   if (other && other.next >= (found[0]?.next ?? 0))
     return { name: { ...noKind, notKept: other.found }, next: other.next };
+  const none = noProduceAt(tokens, at) ?? 0;
+  if (none > (found[0]?.next ?? 0)) return { name: { ...noKind, notKept: "no produce" }, next: none };
   const food = otherFoodAt(tokens, at) ?? 0;
   if (food > (found[0]?.next ?? 0)) return { name: { ...noKind, noKind: true }, next: food };
   const parted = found.find(({ next }) => found.some((longer) => partsAt(tokens, next, longer.next)));

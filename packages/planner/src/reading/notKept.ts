@@ -21,11 +21,12 @@ export type NotKept =
   | "dried"
   | "juice"
   | "pickled"
-  | "made from it";
+  | "made from it"
+  | "no produce";
 
 /** What a word tells before it is known which kind it speaks of. */
 export type Mark =
-  | Exclude<NotKept, "rhubarb leaves" | "mouldy firm" | "green potatoes" | "sprouted potatoes">
+  | Exclude<NotKept, "no produce" | "rhubarb leaves" | "mouldy firm" | "green potatoes" | "sprouted potatoes">
   | "oil";
 
 export interface NotKeptEntry {
@@ -59,6 +60,7 @@ export const notKept: Readonly<Record<NotKept, NotKeptEntry>> = {
   juice: leave,
   pickled: leave,
   "made from it": leave,
+  "no produce": leave,
 };
 
 const mushrooms: ReadonlySet<string> = new Set(["mushroom", "wild-mushroom"]);

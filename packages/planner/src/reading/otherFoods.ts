@@ -11,7 +11,7 @@ const written =
   "oca|maca|mibuna|wild garlic|winter cress|lingonberry|lingonberries|dewberry|dewberries|sea kale|sea beet|sugar beet|stem lettuce|" +
   "vietnamese coriander|new zealand spinach|garlic mustard|lemon myrtle|kaffir lime|makrut lime|finger lime|" +
   "black bean|kidney bean|pinto bean|navy bean|frijol negro|frijoles negros|frijol|frijoles|" +
-  "cerdo|pasa|cocoa|cola|guacamole|egg|huevo|carne|carne molida|hoja santa|ciruela pasa|ciruelas pasa|uva pasa|uvas pasa|chile ancho|chiles ancho|chile guajillo|chiles guajillo|chile pasilla|chiles pasilla|potato salad|corn flakes|ginger ale|ginger beer|curry paste|curry powder";
+  "cocoa|cola|guacamole|hoja santa|ciruela pasa|ciruelas pasa|uva pasa|uvas pasa|chile ancho|chiles ancho|chile guajillo|chiles guajillo|chile pasilla|chiles pasilla|potato salad|corn flakes|ginger ale|ginger beer|curry paste|curry powder";
 const names: ReadonlySet<string> = new Set(written.split("|").flatMap((name) => [name, `${name}s`]));
 
 /** All the names, for tests: none of them may be a name of a kind. */

@@ -86,7 +86,7 @@ describe("what cannot be taken comes back as a question, never as a lot", () => 
     ["frozen peas", { ask: "unsafe or other", reason: "frozen", word: "frozen peas", candidates: [] }],
     ["apple juice", { ask: "unsafe or other", reason: "juice", word: "apple juice", candidates: [] }],
     ["apple pudding", { ask: "which commodity", word: "apple pudding", candidates: ["apple"] }],
-    ["1 lb ground beef", { ask: "which commodity", word: "beef" }],
+    ["1 lb ground beef", { ask: "unsafe or other", reason: "no produce", word: "ground beef" }],
     ["2 cans tomatoes", { ask: "unsafe or other", reason: "tinned" }],
     ["no apples", { ask: "how much", reason: "zero" }],
     ["2 lb", { ask: "which commodity", word: "2 lb" }],

@@ -58,6 +58,8 @@ export const readingWords = {
     "“{word}”: pickled or fermented produce is not planned here. Follow the label or the tested recipe.",
   "ask.unsafe or other.made from it":
     "“{word}”: this is made from produce and is not planned here; only fresh fruit and vegetables are. Follow the label.",
+  "ask.unsafe or other.no produce":
+    "“{word}”: no fresh fruit or vegetable, so no part of the plan. Keepwright is about fresh fruit and vegetables alone.",
   "ask.what is this":
     "“{word}”: no kind of fruit or vegetable by this name is known. Is it spelt right, or is there another name?",
   "ask.too many lots": "“{word}”: this is more than one plan can hold (60 things). Plan it in two parts.",

@@ -55,6 +55,8 @@ export const readingSpanish = {
     "“{word}”: lo que está en vinagre o fermentado no entra en el plan. Sigue la etiqueta o una receta probada.",
   "ask.unsafe or other.made from it":
     "“{word}”: esto se hace con fruta o verdura y no entra en el plan; solo entra lo fresco. Sigue la etiqueta.",
+  "ask.unsafe or other.no produce":
+    "“{word}”: no es fruta ni verdura fresca, así que no entra en el plan. Keepwright solo trata de fruta y verdura frescas.",
   "ask.what is this":
     "“{word}”: no se conoce fruta ni verdura con ese nombre. ¿Está bien escrito, o tiene otro nombre?",
   "ask.too many lots": "“{word}”: es más de lo que cabe en un plan (60 cosas). Haz dos planes.",
