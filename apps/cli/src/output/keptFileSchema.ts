@@ -69,9 +69,15 @@ const lyingSchema = z.record(
 );
 
 const enteredSchema = z.strictObject({
-  version: z.literal(4),
+  version: z.literal(5),
   text: z.string().describe("The haul as it was typed"),
   corrections: z.record(z.string(), correctionSchema).describe(byLine),
+  meant: z
+    .record(z.string(), z.string())
+    .optional()
+    .describe(
+      "What words that had to be asked about mean in every list: by the word in small letters and without accents, the key of a kind, or “left out”. Absent in older files",
+    ),
   kitchen: z.string().describe("Key of an ordinary kitchen, or of one of kitchens"),
   kitchens: z
     .array(z.strictObject({ key: z.string(), kitchen: kitchenSchema, answers: answersSchema.optional() }))

@@ -7,6 +7,7 @@ import {
   type JudgeRequest,
 } from "./judgeMessages.js";
 import { canBeDrawn, plannerRequest, rangeDraws } from "./plannerRequest.js";
+import { whatFailed } from "./whatFailed.js";
 
 /**
  * Makes an answerer of questions about how things lie and what would help. It remembers the plan that the last judgement stood beside, so that
@@ -51,7 +52,7 @@ export function judgeAnswerer(): (request: JudgeRequest, answer: (answer: JudgeA
           : { number, kind: "enough" },
       );
     } catch (error) {
-      answer({ number, kind: "problem", message: error instanceof Error ? error.message : String(error) });
+      answer({ number, kind: "problem", ...whatFailed(error) });
     }
   };
 }

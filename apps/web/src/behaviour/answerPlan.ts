@@ -1,7 +1,6 @@
 import {
   bindProblem,
   explainPlan,
-  InputError,
   loadSolver,
   type Plan,
   type PlanRequest as Planned,
@@ -12,6 +11,7 @@ import {
 import { carriedPlan } from "./carriedPlan.js";
 import type { AfterRequest, PlanAnswer, PlanAsked, PlanRequest } from "./planMessages.js";
 import { plannerRequest } from "./plannerRequest.js";
+import { whatFailed } from "./whatFailed.js";
 
 /**
  * Relaxations solved for a proof, less than a third of what the command line takes. Declared: nobody has asked for it here, it costs a telephone time and battery, and those after these lift the
@@ -74,9 +74,7 @@ function attempt(number: number, answer: Answer, act: () => void): boolean {
     act();
     return true;
   } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    const findings = error instanceof InputError && { findings: error.findings };
-    answer({ number, kind: "problem", message, ...findings });
+    answer({ number, kind: "problem", ...whatFailed(error) });
     return false;
   }
 }

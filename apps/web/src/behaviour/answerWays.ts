@@ -1,6 +1,7 @@
 import { layTwoWays } from "@keepwright/planner";
 import { canBeDrawn, plannerRequest, rangeDraws } from "./plannerRequest.js";
 import type { WaysAnswer, WaysAsked } from "./waysMessages.js";
+import { whatFailed } from "./whatFailed.js";
 
 /** Lays a haul two ways. Without ranges where it cannot be drawn. */
 export function answerWays(asked: WaysAsked, answer: (answer: WaysAnswer) => void): void {
@@ -11,6 +12,6 @@ export function answerWays(asked: WaysAsked, answer: (answer: WaysAnswer) => voi
     answer({ kind: "two ways", made: layTwoWays(request), last: !drawn });
     if (drawn) answer({ kind: "two ways", made: layTwoWays({ ...request, draws: rangeDraws }), last: true });
   } catch (error) {
-    answer({ kind: "problem", message: error instanceof Error ? error.message : String(error) });
+    answer({ kind: "problem", ...whatFailed(error) });
   }
 }

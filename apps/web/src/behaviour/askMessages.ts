@@ -1,5 +1,6 @@
 import type { AskedAnswer, AskedState } from "@keepwright/handout";
 import type { Kitchen } from "@keepwright/planner";
+import type { WhatFailed } from "./whatFailed.js";
 
 /** What is asked about one kind in one kitchen. */
 export interface KindAsked extends AskedState {
@@ -15,4 +16,4 @@ export interface AskRequest {
 
 export type AskAnswer =
   | { readonly asked: string; readonly kind: "asked"; readonly answer: AskedAnswer }
-  | { readonly asked: string; readonly kind: "problem"; readonly message: string };
+  | ({ readonly asked: string; readonly kind: "problem" } & WhatFailed);

@@ -1,7 +1,14 @@
 import { catalogue } from "@keepwright/catalogue";
-import { makeKit } from "@keepwright/handout";
-import { InputError } from "@keepwright/planner";
+import { ClassError, makeKit } from "@keepwright/handout";
 import type { ClassAnswer, ClassAsked } from "./classMessages.js";
+
+/** What is wrong with what was asked, in the language of the class; empty for anything else, which is for whoever mends the page. */
+function wordsOf(error: unknown): string {
+  if (error instanceof ClassError)
+    return error.findings.map(({ value, remedy }) => `${value}. ${remedy}`).join(" ");
+  console.error(error);
+  return "";
+}
 
 const answer = (given: ClassAnswer) => postMessage(given);
 
@@ -13,10 +20,6 @@ addEventListener("message", ({ data }: MessageEvent<ClassAsked>) => {
     const { audience } = data;
     answer({ kind: "pages", title, language, audience, chosen, taken, pages: documents });
   } catch (error) {
-    const message =
-      error instanceof InputError
-        ? error.findings.map(({ value, remedy }) => `${value}. ${remedy}`).join(" ")
-        : String(error);
-    answer({ kind: "wrong", message });
+    answer({ kind: "wrong", message: wordsOf(error) });
   }
 });

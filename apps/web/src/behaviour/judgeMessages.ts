@@ -9,6 +9,7 @@ import type {
   Plan,
 } from "@keepwright/planner";
 import type { PlanAsked } from "./planMessages.js";
+import type { WhatFailed } from "./whatFailed.js";
 
 /** How things lie, to be judged beside the plan: beside the one given, or beside one made for it. */
 export interface JudgementAsked extends PlanAsked {
@@ -54,7 +55,7 @@ export type JudgeAnswer = { readonly number: number } & (
   /** Last of a judgement that was wanted alone, or that cannot be drawn. */
   | { readonly kind: "enough" }
   | { readonly kind: "reasons"; readonly reasons: readonly LotReason[] }
-  | { readonly kind: "problem"; readonly message: string }
+  | ({ readonly kind: "problem" } & WhatFailed)
 );
 
 /** Whether no other answer follows to the same question. */

@@ -1,6 +1,7 @@
-import type { Finding, Haul, Household, Kitchen, Lot, LotReason, Plan, Proof } from "@keepwright/planner";
+import type { Haul, Household, Kitchen, Lot, LotReason, Plan, Proof } from "@keepwright/planner";
 import type { LotLines } from "../state/lotLines.js";
 import type { SinceThen } from "../state/sinceThen.js";
+import type { WhatFailed } from "./whatFailed.js";
 
 type Standing = NonNullable<Haul["standing"]>;
 
@@ -63,10 +64,4 @@ export type PlanAnswer =
   | { readonly number: number; readonly kind: "reasons"; readonly reasons: readonly LotReason[] }
   /** Last of all; without a proof where none could be made, which nobody needs to hear of: the plan stands. */
   | { readonly number: number; readonly kind: "proof"; readonly proof: Proof | undefined }
-  | {
-      readonly number: number;
-      readonly kind: "problem";
-      readonly message: string;
-      /** What is wrong with what was given, where it is that. */
-      readonly findings?: readonly Finding[];
-    };
+  | ({ readonly number: number; readonly kind: "problem" } & WhatFailed);

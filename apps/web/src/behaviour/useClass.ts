@@ -23,7 +23,8 @@ export function useClass(): ClassState {
     const own = new Worker(new URL("./classWorker.ts", import.meta.url), { type: "module" });
     worker.current = own;
     own.onmessage = ({ data }: MessageEvent<ClassAnswer>) => done(data);
-    own.onerror = ({ message }) => done({ kind: "wrong", message: message ?? "" });
+    // Also where the script cannot be fetched: what the browser says then is no help, and in its own language.
+    own.onerror = () => done({ kind: "wrong", message: "" });
     setWorking(true);
     own.postMessage(asked);
   };

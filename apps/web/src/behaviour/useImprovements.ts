@@ -1,3 +1,4 @@
+import type { Finding } from "@keepwright/planner";
 import { useCallback, useEffect, useRef, useState } from "react";
 import { judgeDesk } from "./judgeDesk.js";
 import type { Improving, JudgeAnswer, JudgeAsked } from "./judgeMessages.js";
@@ -12,6 +13,7 @@ export interface ImprovementsState {
   readonly found: Improving | undefined;
   readonly asked: PlanAsked | undefined;
   readonly problem: string | undefined;
+  readonly findings?: readonly Finding[] | undefined;
 }
 
 const nothing: ImprovementsState = {
@@ -56,7 +58,8 @@ export function afterImproveAnswer(
   answer: JudgeAnswer,
   asked: JudgeAsked,
 ): ImprovementsState {
-  if (answer.kind === "problem") return { ...before, stage: "stopped", problem: answer.message };
+  if (answer.kind === "problem")
+    return { ...before, stage: "stopped", problem: answer.message, findings: answer.findings };
   if (answer.kind !== "improving") return before;
   const stage = isLast(answer) ? "done" : "working";
   return { stage, found: answer.improving, asked, problem: undefined };

@@ -55,7 +55,7 @@ export function afterJudgeAnswer(
     case "enough":
       return made?.number === number ? { ...before, made: { ...made, whole: true } } : before;
     case "problem":
-      return { made, problem: answer.message, working: false };
+      return { made, problem: answer.message, findings: answer.findings, working: false };
     case "improving":
     case "reasons":
       return before;

@@ -13,6 +13,7 @@ import { useDesk } from "./desk.js";
 import type { JudgementAsked } from "./judgeMessages.js";
 import { useJudgement } from "./useJudgement.js";
 import type { MadePlan } from "./usePlan.js";
+import { useProblemWords } from "./useProblemWords.js";
 import { useStable } from "./useStable.js";
 
 export interface Moving {
@@ -58,7 +59,9 @@ export function useMoving(made: MadePlan): Moving {
   const [prepared, prepare] = useReducer(() => true, false);
   const moved = trial !== undefined || kept.length > 0;
   const ask = useAsk(made, kept, trial, prepared);
-  const { made: judged, working, problem } = useJudgement(ask);
+  const judging = useJudgement(ask);
+  const { made: judged, working } = judging;
+  const problem = useProblemWords(judging);
   const judgement = useMemo(
     () => (judged && ask && moved && sameAsked(judged.asked, ask) ? judged.judgement : undefined),
     [judged, ask, moved],

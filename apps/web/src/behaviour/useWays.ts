@@ -22,6 +22,6 @@ const how: AskingHow<WaysAsked, WaysAnswer, TwoWays> = {
   pause: 0,
   after: (_, answer) =>
     answer.kind === "problem"
-      ? { made: undefined, problem: answer.message, working: false }
+      ? { made: undefined, problem: answer.message, findings: answer.findings, working: false }
       : { made: answer.made, problem: undefined, working: !answer.last },
 };

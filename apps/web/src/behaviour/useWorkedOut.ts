@@ -1,4 +1,4 @@
-import { findingLine, type HandoutContext, handoutContext, type Language } from "@keepwright/handout";
+import { type HandoutContext, handoutContext, type Language } from "@keepwright/handout";
 import { useMemo } from "react";
 import { daysFrom } from "../state/daysAway.js";
 import { kitchenOf } from "../state/kitchenOf.js";
@@ -8,6 +8,7 @@ import { type FirstDay, sinceThen } from "../state/sinceThen.js";
 import type { PlanAsked } from "./planMessages.js";
 import type { Figures } from "./useFigures.js";
 import { type PlanState, usePlan } from "./usePlan.js";
+import { problemWords } from "./useProblemWords.js";
 import { useToday } from "./useToday.js";
 
 export interface WorkedOut {
@@ -28,8 +29,8 @@ export function useWorkedOut(
   const today = useToday();
   const { text } = state;
   const lines = useMemo(
-    () => (catalogue && read ? read(text, state.corrections, catalogue) : noLines),
-    [text, state.corrections, catalogue, read],
+    () => (catalogue && read ? read(text, state.corrections, catalogue, state.meant) : noLines),
+    [text, state.corrections, state.meant, catalogue, read],
   );
   const context = useMemo(
     () => catalogue && handoutContext(catalogue, { units: state.units, language }),
@@ -37,11 +38,12 @@ export function useWorkedOut(
   );
   const kitchen = useMemo(() => kitchenOf(state), [state.kitchen, state.kitchens]);
   const { people, days, portions, away } = state;
-  const { corrections, from, before, missed } = state;
+  const { corrections, meant, from, before, missed } = state;
   const began = useMemo(() => {
-    const readAlso = (other: string) => (catalogue && read ? read(other, corrections, catalogue) : noLines);
+    const readAlso = (other: string) =>
+      catalogue && read ? read(other, corrections, catalogue, meant) : noLines;
     return sinceThen({ from, before, missed, days }, lines, today, readAlso);
-  }, [from, before, missed, days, lines, today, corrections, catalogue, read]);
+  }, [from, before, missed, days, lines, today, corrections, meant, catalogue, read]);
   const ask = useMemo(
     () => askFor({ people, days, portions, away }, kitchen, began),
     [people, days, portions, away, kitchen, began],
@@ -53,8 +55,7 @@ export function useWorkedOut(
 
 /** A plan, or what is wrong with what it was asked for in the language of the page. */
 function inWords<Asked extends PlanState>(plan: Asked, context: HandoutContext | undefined): Asked {
-  if (!plan.findings || !context) return plan;
-  return { ...plan, problem: plan.findings.map((finding) => findingLine(context, finding)).join(" ") };
+  return plan.problem === undefined ? plan : { ...plan, problem: problemWords(plan, context) };
 }
 
 type Household = Pick<PlannerState, "people" | "days" | "portions" | "away">;

@@ -1,5 +1,6 @@
 import type { Arrangement, Plan, TwoWays, UnsortedHabit } from "@keepwright/planner";
 import type { PlanAsked } from "./planMessages.js";
+import type { WhatFailed } from "./whatFailed.js";
 
 /** How things lie when nobody plans: by a habit, or as the person told it. */
 export type Unplanned = { readonly habit: UnsortedHabit } | { readonly arrangement: Arrangement };
@@ -14,4 +15,4 @@ export interface WaysAsked extends PlanAsked {
 /** The figures first, then the same with ranges; or what went wrong. `last`: nothing follows. */
 export type WaysAnswer =
   | { readonly kind: "two ways"; readonly made: TwoWays; readonly last: boolean }
-  | { readonly kind: "problem"; readonly message: string };
+  | ({ readonly kind: "problem" } & WhatFailed);

@@ -2,6 +2,7 @@ import type { HandoutContext } from "@keepwright/handout";
 import type { Correction } from "../state/corrections.js";
 import { type ReadLine, waits } from "../state/readLots.js";
 import { shownAmount } from "../state/shownAmount.js";
+import { isLeftOutByWord } from "../state/wordAsked.js";
 import { useWords } from "../words/words.js";
 import { AmountField } from "./AmountField.js";
 import { Candidates, candidatesOf } from "./Candidates.js";
@@ -22,6 +23,7 @@ export function LineFields({ line, context, all, correct }: LineFieldsProps) {
   const candidates = candidatesOf(line.item.questions);
   const likely = line.kind === "question" ? line.likely : undefined;
   const kind = line.lot?.commodity ?? line.correction?.commodity ?? likely;
+  const none = isLeftOutByWord(line.item);
   const commodity = kind === undefined ? undefined : context.catalogue.commodities.get(kind);
   return (
     <>
@@ -55,7 +57,7 @@ export function LineFields({ line, context, all, correct }: LineFieldsProps) {
           </button>
         )}
         <button type="button" onClick={() => correct({ leftOut: true })}>
-          {say("line.leaveOut")}
+          {say(none ? "line.none" : "line.leaveOut")}
         </button>
       </div>
     </>

@@ -53,7 +53,8 @@ function useApart(lines: readonly ReadLine[], folded: boolean): readonly ReadLin
   const stood = useRef(new Set<string>());
   if (!folded) return lines;
   for (const [index, line] of lines.entries())
-    if (index < mostOpenNarrow.lines || waits(line) || line.correction) stood.current.add(line.key);
+    if (index < mostOpenNarrow.lines || waits(line) || line.correction || line.recalled)
+      stood.current.add(line.key);
   return lines.filter(({ key }) => stood.current.has(key));
 }
 

@@ -1,5 +1,6 @@
 import { ForgetEverything } from "../components/settings/ForgetEverything.js";
 import { KeptHere } from "../components/settings/KeptHere.js";
+import { MeantWords } from "../components/settings/MeantWords.js";
 import { SavedFile } from "../components/settings/SavedFile.js";
 import { SetAside } from "../components/settings/SetAside.js";
 import { WordsAndMeasures } from "../components/settings/WordsAndMeasures.js";
@@ -13,6 +14,7 @@ export default function SettingsPage({ on }: { readonly on: string | undefined }
       <h2>{say("screen.settings")}</h2>
       <WordsAndMeasures />
       <KeptHere />
+      <MeantWords />
       <SetAside wanted={on === "asides"} />
       <SavedFile />
       <ForgetEverything />

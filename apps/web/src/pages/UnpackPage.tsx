@@ -12,6 +12,7 @@ import { Safely } from "../components/Safely.js";
 import { SwatchPatterns } from "../components/Swatch.js";
 import { UnderstoodList } from "../components/UnderstoodList.js";
 import type { Correction } from "../state/corrections.js";
+import type { WordMeant } from "../state/meant.js";
 import { useWords } from "../words/words.js";
 
 /** Comes with the figures, after there is a box to type in. */
@@ -28,11 +29,11 @@ export function UnpackPage() {
   const { haul, figures, worked } = useDesk();
   const { state } = haul;
   // The lists below are drawn anew when what they show changes, not at every letter.
-  const correct = useStable((key: string, correction: Correction) =>
-    haul.change({ change: "correct", key, correction }),
+  const correct = useStable((key: string, correction: Correction, meant?: WordMeant) =>
+    haul.change({ change: "correct", key, correction, meant }),
   );
   const change = useStable(haul.change);
-  const asRead = useStable((key: string) => haul.change({ change: "as read", key }));
+  const asRead = useStable((key: string, word?: string) => haul.change({ change: "as read", key, word }));
   const clear = () => {
     haul.clear();
     afterDialog(() => box.current?.focus());

@@ -3,6 +3,7 @@ import { type TwoWaysView, twoWaysView } from "@keepwright/handout";
 import type { UnsortedHabit } from "@keepwright/planner";
 import { useMemo, useRef, useState } from "react";
 import { useDesk } from "../behaviour/desk.js";
+import { useProblemWords } from "../behaviour/useProblemWords.js";
 import { useWays } from "../behaviour/useWays.js";
 import type { Unplanned, WaysAsked } from "../behaviour/waysMessages.js";
 import { BesidePlan } from "../components/mine/BesidePlan.js";
@@ -60,7 +61,9 @@ function Laid({ mine }: { readonly mine: Mine }) {
     (): WaysAsked | undefined => unplanned && { ...asked, kind: "two ways", plan, unplanned },
     [asked, plan, unplanned],
   );
-  const { made, problem, working } = useWays(ask);
+  const ways = useWays(ask);
+  const { made, working } = ways;
+  const problem = useProblemWords(ways);
   const view = useMemo(
     () => (made && worked ? twoWaysView(worked.context, made) : undefined),
     [made, worked],

@@ -1,6 +1,6 @@
 import { type Arrangement, arrangementOfPlan, type Kitchen, type Lot, type Plan } from "@keepwright/planner";
 import type { Lying, PlannerState } from "./plannerState.js";
-import type { ReadLine } from "./readLots.js";
+import { isLeftOut, type ReadLine } from "./readLots.js";
 
 /** A lot of the plan with the key of the line it was read from. */
 export interface KeyedLot {
@@ -10,7 +10,7 @@ export interface KeyedLot {
 
 /** The lots to plan with the keys of their lines. */
 export const keyedLots = (lines: readonly ReadLine[]): readonly KeyedLot[] =>
-  lines.flatMap(({ key, lot, correction }) => (lot && !correction?.leftOut ? [{ key, lot }] : []));
+  lines.flatMap((line) => (line.lot && !isLeftOut(line) ? [{ key: line.key, lot: line.lot }] : []));
 
 type Said = Pick<PlannerState, "lying" | "vents">;
 

@@ -4,6 +4,7 @@ import type { Kitchen, KitchenAnswers, VentSetting } from "@keepwright/planner";
 import type { ClassForm } from "./classForm.js";
 import type { Correction, Corrections } from "./corrections.js";
 import type { LanguageChoice } from "./language.js";
+import type { Meant, WordMeant } from "./meant.js";
 import type { RegionChoice } from "./region.js";
 
 /** A kitchen the person described; its key begins with "own-". */
@@ -20,9 +21,11 @@ export type Lying = { readonly place: string; readonly wrap: WrapId } | "as plan
 
 /** Everything the person entered. The plan is computed from it and is not kept. */
 export interface PlannerState {
-  readonly version: 4;
+  readonly version: 5;
   readonly text: string;
   readonly corrections: Corrections;
+  /** Answers that hold for every list. */
+  readonly meant: Meant;
   /** Key of an ordinary kitchen, or of one of `kitchens`. */
   readonly kitchen: string;
   readonly kitchens: readonly OwnKitchen[];
@@ -64,8 +67,16 @@ export interface ListBefore {
 export type PlannerChange =
   /** `on` is the civil day on which it is written. */
   | { readonly change: "text"; readonly text: string; readonly on?: string }
-  | { readonly change: "correct"; readonly key: string; readonly correction: Correction }
-  | { readonly change: "as read"; readonly key: string }
+  /** `meant` is what the answer says of a word in every list. */
+  | {
+      readonly change: "correct";
+      readonly key: string;
+      readonly correction: Correction;
+      readonly meant?: WordMeant | undefined;
+    }
+  /** `word` is asked about again. */
+  | { readonly change: "as read"; readonly key: string; readonly word?: string | undefined }
+  | { readonly change: "forget word"; readonly word: string }
   | { readonly change: "kitchen"; readonly kitchen: string }
   /** Adds a kitchen or replaces the one of the same key, and chooses it. */
   | { readonly change: "own kitchen"; readonly own: OwnKitchen }
@@ -175,10 +186,22 @@ export function plannerReducer(state: PlannerState, change: PlannerChange): Plan
       return written(state, change.text, change.on);
     case "correct": {
       const correction = { ...state.corrections[change.key], ...change.correction };
-      return { ...state, corrections: { ...state.corrections, [change.key]: correction } };
+      const corrections = { ...state.corrections, [change.key]: correction };
+      const { meant } = change;
+      return {
+        ...state,
+        corrections,
+        meant: meant ? { ...state.meant, [meant.word]: meant.means } : state.meant,
+      };
     }
     case "as read":
-      return { ...state, corrections: withoutKey(state.corrections, change.key) };
+      return {
+        ...state,
+        corrections: withoutKey(state.corrections, change.key),
+        meant: change.word === undefined ? state.meant : withoutKey(state.meant, change.word),
+      };
+    case "forget word":
+      return { ...state, meant: withoutKey(state.meant, change.word) };
     case "kitchen":
       return { ...state, kitchen: change.kitchen };
     case "people":

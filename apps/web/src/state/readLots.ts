@@ -1,5 +1,6 @@
-import type { Lot, NotUnderstood, UnderstoodLot } from "@keepwright/planner";
+import type { Lot, NotUnderstood, Question, UnderstoodLot } from "@keepwright/planner";
 import type { Correction } from "./corrections.js";
+import { leftOutAlways } from "./meant.js";
 
 /** One line of what was understood, as the page shows it. */
 export interface UnderstoodLine {
@@ -9,6 +10,8 @@ export interface UnderstoodLine {
   readonly id: string;
   readonly item: UnderstoodLot;
   readonly correction: Correction | undefined;
+  /** What the person said of its word before, and nothing else of this line: a kind, or `leftOutAlways`. */
+  readonly recalled: string | undefined;
   /** As it stands after the correction, also when it is left out. */
   readonly lot: Lot;
 }
@@ -19,6 +22,7 @@ export interface QuestionLine {
   readonly id: string;
   readonly item: NotUnderstood;
   readonly correction: Correction | undefined;
+  readonly recalled: string | undefined;
   /** The kind the words name although the amount is in doubt; shown as a suggestion, never planned with unasked. */
   readonly likely: string | undefined;
   /** Present once the person has answered with a kind and an amount. */
@@ -32,13 +36,21 @@ const lacksAge = ({ item, lot, correction }: ReadLine): boolean =>
   correction?.extraDays === undefined &&
   item.questions.some(({ ask }) => ask === "how old");
 
+/** Left out by the person, here or wherever its word stands. */
+export const isLeftOut = ({ correction, recalled }: ReadLine): boolean =>
+  correction?.leftOut ?? recalled === leftOutAlways;
+
+/** What is still asked of a line of which nothing was said here. */
+export const stillAsked = ({ item, recalled }: ReadLine): readonly Question[] =>
+  recalled === undefined ? item.questions : item.questions.filter(({ ask }) => ask !== "which commodity");
+
 /** Whether a line still waits for the person: not understood, or doubtful, and neither answered nor left out. */
 export function waits(line: ReadLine): boolean {
-  if (line.correction?.leftOut) return false;
+  if (isLeftOut(line)) return false;
   if (line.kind === "question") return line.lot === undefined;
-  return line.item.questions.length > 0 && (!line.correction || lacksAge(line));
+  return stillAsked(line).length > 0 && (!line.correction || lacksAge(line));
 }
 
 /** The lots to plan: all that were understood or answered and not left out. */
 export const lotsToPlan = (lines: readonly ReadLine[]): readonly Lot[] =>
-  lines.flatMap((line) => (line.lot && !line.correction?.leftOut && !lacksAge(line) ? [line.lot] : []));
+  lines.flatMap((line) => (line.lot && !isLeftOut(line) && !lacksAge(line) ? [line.lot] : []));

@@ -12,9 +12,10 @@ import {
 
 /** The example opened on a first visit, in a language of the page: an invented Saturday at the market for an invented flat of four. */
 export const workedExample = (language: LanguageKey): PlannerState => ({
-  version: 4,
+  version: 5,
   text: hauls[language],
   corrections: {},
+  meant: {},
   kitchen: firstKitchen,
   kitchens: [],
   people: 4,

@@ -18,6 +18,7 @@ import {
   restoreCorrections,
   restoreDays,
   restoreLying,
+  restoreMeant,
   restoreVents,
   restoreWords,
 } from "./restoreParts.js";
@@ -81,6 +82,7 @@ const fields: ReadonlySet<string> = new Set([
   "version",
   "text",
   "corrections",
+  "meant",
   "kitchen",
   "kitchens",
   "people",
@@ -122,9 +124,11 @@ export function restoreAll(saved: unknown, { otherwise, kinds, kitchenDoor }: Re
     unusable(saved.version, at("version"), { want: "choice", choices: versions.map(String) });
   const kitchens = restoreKitchens(saved.kitchens, at("kitchens"), kitchenDoor);
   const state: PlannerState = {
-    version: 4,
+    version: 5,
     text: saved.text,
     corrections: restoreCorrections(saved.corrections, at("corrections"), kinds),
+    // Until version 4 every list was asked about anew.
+    meant: restoreMeant(saved.meant, at("meant"), kinds),
     kitchen: restoreKitchen(saved.kitchen, at("kitchen"), kitchens, otherwise),
     kitchens,
     people: may(saved.people, people, at("people"), otherwise.people),

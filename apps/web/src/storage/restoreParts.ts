@@ -2,6 +2,7 @@ import { ventSettings, wrapIds } from "@keepwright/planner";
 import type { Correction, Corrections } from "../state/corrections.js";
 import { civilDayFits } from "../state/daysAway.js";
 import { amountUnits, type EnteredAmount, mostGrams } from "../state/enteredAmount.js";
+import { leftOutAlways, type Meant } from "../state/meant.js";
 import type { Lying, PlannerState } from "../state/plannerState.js";
 import {
   type At,
@@ -54,9 +55,17 @@ const grams: Check<EnteredAmount> = (value, at) => {
   return entered === undefined ? undefined : { value: entered, unit: "g" };
 };
 
-function correctionCheck(kinds: ReadonlySet<string>): Check<Correction> {
-  const kind: Check<string> = (value, at) =>
+const kindCheck =
+  (kinds: ReadonlySet<string>): Check<string> =>
+  (value, at) =>
     typeof value === "string" && kinds.has(value) ? value : unusable(value, at, { want: "known kind" });
+
+/** What words mean to the person. */
+export const restoreMeant = (value: unknown, at: At, kinds: ReadonlySet<string>): Meant =>
+  entries(value, at, (each, own) => (each === leftOutAlways ? each : kindCheck(kinds)(each, own)));
+
+function correctionCheck(kinds: ReadonlySet<string>): Check<Correction> {
+  const kind = kindCheck(kinds);
   const fields = {
     commodity: kind,
     amount,

@@ -12,9 +12,10 @@ import {
 } from "../../src/state/plannerState.js";
 
 const state: PlannerState = {
-  version: 4,
+  version: 5,
   text: "2 kg apples",
   corrections: { "2 kg apples#0": { amount: { value: 500, unit: "g" } } },
+  meant: {},
   kitchen: "small",
   kitchens: [],
   people: 3,
@@ -90,6 +91,37 @@ describe("the next state", () => {
     const other = plannerReducer(state, { change: "correct", key: "figs#0", correction: { leftOut: true } });
     const next = plannerReducer(other, { change: "as read", key: "2 kg apples#0" });
     expect(next.corrections).toEqual({ "figs#0": { leftOut: true } });
+  });
+});
+
+describe("an answer about a word", () => {
+  const answered = plannerReducer(state, {
+    change: "correct",
+    key: "greens#0",
+    correction: { commodity: "kale" },
+    meant: { word: "greens", means: "kale" },
+  });
+  it("holds for the list after it", () => {
+    expect(answered.meant).toEqual({ greens: "kale" });
+    expect(plannerReducer(answered, { change: "clear" }).meant).toEqual({ greens: "kale" });
+    expect(plannerReducer(answered, { change: "open example", example: state }).meant).toEqual({
+      greens: "kale",
+    });
+  });
+  it("gives way to another, and is forgotten where the line is asked about again, or the word", () => {
+    const again = { change: "as read", key: "greens#0", word: "greens" } as const;
+    const chard = {
+      change: "correct",
+      key: "greens#0",
+      correction: { commodity: "chard" },
+      meant: { word: "greens", means: "chard" },
+    } as const;
+    expect(plannerReducer(answered, chard).meant).toEqual({ greens: "chard" });
+    expect(plannerReducer(answered, again)).toMatchObject({ meant: {}, corrections: state.corrections });
+    expect(plannerReducer(answered, { change: "forget word", word: "greens" })).toEqual({
+      ...answered,
+      meant: {},
+    });
   });
 });
 

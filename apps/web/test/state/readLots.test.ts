@@ -95,7 +95,9 @@ describe("a question", () => {
   it("waits until it has a kind and an amount, and is then planned", () => {
     const key = correctionKey("3 zorbles", 0);
     expect(waits(only(read("3 zorbles")))).toBe(true);
-    expect(waits(only(read("3 zorbles", { [key]: { commodity: "fig" } })))).toBe(true);
+    expect(lotsToPlan(read("3 zorbles", { [key]: { commodity: "fig" } }))).toMatchObject([{ pieces: 3 }]);
+    const noAmount = read("0 lemons", { [correctionKey("0 lemons", 0)]: { commodity: "fig" } });
+    expect(waits(only(noAmount))).toBe(true);
     const answered = read("3 zorbles", { [key]: { commodity: "fig", amount: { value: 90, unit: "g" } } });
     expect(waits(only(answered))).toBe(false);
     expect(lotsToPlan(answered)).toMatchObject([{ commodity: "fig", grams: 90, form: "whole" }]);

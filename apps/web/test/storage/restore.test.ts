@@ -58,6 +58,22 @@ describe("the one door for what was saved", () => {
     );
   });
 
+  it("reads what an older version saved, which asked anew in every list", () => {
+    const { meant: _, ...older } = { ...otherwise, version: 4, text: "greens" };
+    expect(restoreAll(older, how)).toEqual({
+      state: { ...otherwise, text: "greens" },
+      unused: [],
+      usable: true,
+    });
+  });
+
+  it("keeps answers about words, but for a kind that nobody knows", () => {
+    const saved = { ...otherwise, meant: { greens: "apple", eggs: "left out", roots: "zorble" } };
+    const { state, unused } = restoreAll(saved, how);
+    expect(state.meant).toEqual({ greens: "apple", eggs: "left out" });
+    expect(unused).toMatchObject([{ field: 'meant."roots"', value: '"zorble"' }]);
+  });
+
   it.each([undefined, null, 7, "text", [], {}, { text: 7 }])("opens what it is told to for %j", (saved) => {
     expect(restore(saved, how)).toBe(otherwise);
   });

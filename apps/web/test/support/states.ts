@@ -6,9 +6,10 @@ import { dayRange, peopleRange, portionRange } from "../../src/state/plannerStat
 
 /** What is opened where nothing was kept. */
 export const otherwise: PlannerState = {
-  version: 4,
+  version: 5,
   text: "3 figs",
   corrections: {},
+  meant: {},
   kitchen: "ordinary",
   kitchens: [],
   people: 4,
@@ -85,9 +86,10 @@ const classForm = fc.record(
 
 /** Any state that this version saves. */
 export const anyState: fc.Arbitrary<PlannerState> = fc.record({
-  version: fc.constant(4 as const),
+  version: fc.constant(5 as const),
   text: fc.string({ unit: "binary" }),
   corrections: fc.dictionary(fc.string(), correction),
+  meant: fc.dictionary(fc.string(), fc.constantFrom("apple", "fig", "left out")),
   kitchen: ordinary,
   people,
   days,
@@ -125,6 +127,13 @@ export const anyChange: fc.Arbitrary<PlannerChange> = fc.oneof(
   },
   fc.record({ change: fc.constant("correct" as const), key: fc.constantFrom("3 figs#0", "x#1"), correction }),
   fc.record({ change: fc.constant("as read" as const), key: fc.constantFrom("3 figs#0", "x#1") }),
+  fc.record({
+    change: fc.constant("correct" as const),
+    key: fc.constant("x#1"),
+    correction,
+    meant: fc.record({ word: fc.constantFrom("x", "y"), means: fc.constantFrom("apple", "left out") }),
+  }),
+  fc.record({ change: fc.constant("forget word" as const), word: fc.constantFrom("x", "y") }),
   fc.record({ change: fc.constant("people" as const), people }),
   fc.record({ change: fc.constant("days" as const), days }),
   fc.record({ change: fc.constant("kitchen" as const), kitchen: ordinary }),

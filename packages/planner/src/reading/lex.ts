@@ -141,7 +141,9 @@ function lexExactly(catalogue: Catalogue, tokens: readonly Token[]): Element[] {
       last?.type === "size" ||
       (last?.type === "separator" && last.mark === "hyphen" && elements.at(-2)?.type === "number");
     const found = elementAt(catalogue, tokens, at, afterNumber, isCounted(elements, elements.length));
-    const element = endsName(last, found) ? ({ type: "unknown", first: at, next: found.next } as const) : found;
+    const element = endsName(last, found)
+      ? ({ type: "unknown", first: at, next: found.next } as const)
+      : found;
     const half = element.type === "unit" ? andAHalf(tokens, element.next) : undefined;
     elements.push(...(half === undefined ? [element] : withHalf(elements, element, half)));
     at = half ?? element.next;

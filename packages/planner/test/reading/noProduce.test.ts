@@ -60,10 +60,13 @@ describe("what is no fruit or vegetable", () => {
     ]);
   });
 
-  it.each(["quesadillas", "yerbamate", "turkeys"])("no kind is suggested for %s, which shares little with any", (text) => {
-    const candidates = read(text).flatMap(({ questions }) =>
-      questions.flatMap((question) => ("candidates" in question ? question.candidates : [])),
-    );
-    expect(candidates).toEqual([]);
-  });
+  it.each(["quesadillas", "yerbamate", "turkeys"])(
+    "no kind is suggested for %s, which shares little with any",
+    (text) => {
+      const candidates = read(text).flatMap(({ questions }) =>
+        questions.flatMap((question) => ("candidates" in question ? question.candidates : [])),
+      );
+      expect(candidates).toEqual([]);
+    },
+  );
 });

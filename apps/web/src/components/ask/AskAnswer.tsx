@@ -15,6 +15,7 @@ import { type ReactNode, useMemo, useRef } from "react";
 import type { AskAnswer as AskAnswerHeard } from "../../behaviour/askMessages.js";
 import { useAsked } from "../../behaviour/useAsked.js";
 import { useBodyClass } from "../../behaviour/useBodyClass.js";
+import { useProblemWords } from "../../behaviour/useProblemWords.js";
 import { useWords } from "../../words/words.js";
 import { AskFacts } from "./AskFacts.js";
 import { AskSources } from "./AskSources.js";
@@ -49,6 +50,8 @@ export function AskAnswer(props: AskAnswerProps) {
     [ripens, form, ripeness],
   );
   const heard = useAsked({ id, kitchen, ...state });
+  const { message: problem, findings } = heard?.kind === "problem" ? heard : {};
+  const failed = useProblemWords({ problem, findings });
   const { title, alsoCalled } = useMemo(() => askNames(context, id), [context, id]);
   const { told, room, facts, note } = useTold({ ...props, state, heard });
   useBodyClass("answered");
@@ -61,7 +64,7 @@ export function AskAnswer(props: AskAnswerProps) {
       <AskPressing lines={told.pressing} />
       {heard?.kind === "problem" ? (
         <p role="alert" className="wrong wrong-box">
-          {say("ask.failed", { message: heard.message })}
+          {say("ask.failed", { message: failed || say("ask.stopped") })}
         </p>
       ) : (
         <AskFacts facts={facts} room={room} />

@@ -1,6 +1,7 @@
 import { besideView, type HandoutContext, judgementView } from "@keepwright/handout";
 import { useMemo } from "react";
 import type { JudgementState, MadeJudgement } from "../../behaviour/useJudgement.js";
+import { useProblemWords } from "../../behaviour/useProblemWords.js";
 import { useWords } from "../../words/words.js";
 import { Cautions } from "../Cautions.js";
 import { LastingRows } from "./LastingRows.js";
@@ -18,7 +19,8 @@ interface BesidePanelProps {
 /** What it costs beside the plan: told once, politely, whenever it has changed and all of it is known. */
 export function BesidePanel({ state, said, context, onMove }: BesidePanelProps) {
   const say = useWords();
-  const { made, problem, working } = state;
+  const { made, working } = state;
+  const problem = useProblemWords(state);
   const view = useMemo(() => made && besideView(context, made.judgement, made.draws), [context, made]);
   const told = made?.whole && view ? view.told : "";
   return (

@@ -9,6 +9,7 @@ import { useMemo, useState } from "react";
 import type { Improving } from "../../behaviour/judgeMessages.js";
 import type { PlanAsked } from "../../behaviour/planMessages.js";
 import { useImprovements } from "../../behaviour/useImprovements.js";
+import { useProblemWords } from "../../behaviour/useProblemWords.js";
 import { portionRange } from "../../state/plannerState.js";
 import { useWords } from "../../words/words.js";
 import { SpanBar } from "./SpanBar.js";
@@ -28,7 +29,9 @@ interface HelpsProps {
 export function Helps({ asked, context, onTake }: HelpsProps) {
   const say = useWords();
   const [did, setDid] = useState(false);
-  const { stage, found, problem, start, stop, asked: about } = useImprovements(asked);
+  const improvements = useImprovements(asked);
+  const { stage, found, start, stop, asked: about } = improvements;
+  const problem = useProblemWords(improvements);
   const begin = () => {
     setDid(false);
     start();

@@ -1,7 +1,9 @@
 import { shortText } from "@keepwright/handout";
 import { type RefObject, useEffect, useRef } from "react";
 import type { Correction } from "../../state/corrections.js";
+import { leftOutAlways, type WordMeant } from "../../state/meant.js";
 import type { ReadLine } from "../../state/readLots.js";
+import { isLeftOutByWord, rememberedWord } from "../../state/wordAsked.js";
 import { useWords } from "../../words/words.js";
 import type { LineChanges } from "../LotLine.js";
 
@@ -11,6 +13,24 @@ interface LineActs {
   readonly correct: (correction: Correction) => void;
   readonly asRead: () => void;
 }
+
+/** What an answer to the line says of its word in every list; nothing where it is about this line alone. */
+function meantBy({ item, lot }: ReadLine, correction: Correction): WordMeant | undefined {
+  const word = rememberedWord(item);
+  const isRight = Object.keys(correction).length === 0;
+  const kind = isRight ? lot?.commodity : correction.commodity;
+  const means = kind ?? (correction.leftOut && isLeftOutByWord(item) ? leftOutAlways : undefined);
+  return word === undefined || means === undefined ? undefined : { word, means };
+}
+
+/** The word that is asked about again where the line is put back as read. */
+const wordAgain = ({ item, correction, recalled }: ReadLine): string | undefined =>
+  recalled !== undefined ||
+  correction?.commodity !== undefined ||
+  correction?.leftOut ||
+  (correction && Object.keys(correction).length === 0)
+    ? rememberedWord(item)
+    : undefined;
 
 /** What is done to a line, said aloud where its button goes with it; the focus then stays in the line. */
 export function useLineActs(line: ReadLine, { onCorrect, onAsRead, onSaid }: LineChanges): LineActs {
@@ -36,11 +56,11 @@ export function useLineActs(line: ReadLine, { onCorrect, onAsRead, onSaid }: Lin
     correct(correction) {
       if (correction.leftOut) done("line.saidLeftOut");
       else if (Object.keys(correction).length === 0) done("line.saidRight");
-      onCorrect(key, correction);
+      onCorrect(key, correction, meantBy(line, correction));
     },
     asRead() {
       done("line.saidAsRead");
-      onAsRead(key);
+      onAsRead(key, wordAgain(line));
     },
   };
 }

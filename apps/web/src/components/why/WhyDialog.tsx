@@ -2,6 +2,7 @@ import { type HandoutContext, lifeViews, lotNames, publishedRuleLines, whyViews 
 import type { LotReason, PlannedLot } from "@keepwright/planner";
 import { useMemo, useState } from "react";
 import type { MadePlan } from "../../behaviour/usePlan.js";
+import { useProblemWords } from "../../behaviour/useProblemWords.js";
 import { useReasons } from "../../behaviour/useReasons.js";
 import { curvesOf } from "../../drawing/curves.js";
 import { addressOf } from "../../state/route.js";
@@ -54,6 +55,7 @@ function Reasons({ lot, name, made, changed, context }: ReasonsProps) {
   const { plan, asked } = made;
   const [everything, setEverything] = useState(false);
   const all = useReasons({ asked, plan, lot: lot.lot }, everything || changed);
+  const problem = useProblemWords(all);
   const reason = (all.reasons ?? made.reasons).find((each) => each.part === lot.id);
   const life = useMemo(
     () => lifeViews(context, plan, lotNames(context, plan)).find((each) => each.lot === lot.id),
@@ -70,9 +72,9 @@ function Reasons({ lot, name, made, changed, context }: ReasonsProps) {
       ) : (
         <p role="status">{all.problem === undefined ? say("why.working") : ""}</p>
       )}
-      {all.problem !== undefined && (
+      {problem !== undefined && (
         <p role="alert" className="wrong">
-          {say("why.problem", { problem: all.problem || say("plan.stopped") })}
+          {say("why.problem", { problem: problem || say("plan.stopped") })}
         </p>
       )}
       <div className="why-columns">

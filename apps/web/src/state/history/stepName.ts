@@ -13,6 +13,7 @@ export const namedSteps = [
   "as read",
   "own kitchen",
   "forget kitchen",
+  "forget word",
   "chosen",
   "released",
 ] as const;
@@ -106,6 +107,8 @@ export function changeName(change: PlannerChange, before: PlannerState, after: P
       return about("own kitchen", change.own.kitchen.name);
     case "forget kitchen":
       return about("forget kitchen", kitchenName(before, change.key));
+    case "forget word":
+      return about("forget word", change.word);
     case "missed":
       return plain(change.missed ? "missed" : "not missed");
     case "done":

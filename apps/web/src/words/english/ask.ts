@@ -10,6 +10,7 @@ export const askEnglish = {
   "ask.how": "How",
   "ask.until": "How long",
   "ask.working": "Working it out …",
+  "ask.stopped": "it stopped before it was done. Load the page anew; what you entered is kept.",
   "ask.failed": "This could not be worked out: {message}",
   "ask.said": "{name}. {where}. {how}. {until}.",
   "ask.kitchen": "Kitchen",

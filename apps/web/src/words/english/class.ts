@@ -31,7 +31,8 @@ export const classEnglish = {
   "class.working": "Making the pages …",
   "class.made": "{count, plural, one {One page is ready below.} other {# pages are ready below.}}",
   "class.wrong": "The pages could not be made: {problem}",
-  "class.stopped": "it stopped before it was done.",
+  "class.stopped":
+    "it stopped before it was done. What it needs may not be on this device yet: with a network, press the button again.",
   "class.printAll": "Print them all",
   "class.printOne": "Print: {title}",
   "class.sources": "Where this comes from",

@@ -28,6 +28,7 @@ export const historyEnglish = {
   "step.as read": "{words} put back as read",
   "step.own kitchen": "kitchen “{words}” described",
   "step.forget kitchen": "kitchen “{words}” forgotten",
+  "step.forget word": "“{words}” asked about again",
   "step.chosen": "{words} put elsewhere",
   "step.released": "{words} left to the plan again",
   "step.kitchen": "another kitchen chosen",

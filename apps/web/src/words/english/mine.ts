@@ -33,7 +33,7 @@ export const mineEnglish = {
     "Say where at least one thing is, or how one vent is set. The rest is then put where it fits best around that.",
   "mine.working": "Working out what that costs …",
   "mine.problem": "What that costs could not be worked out: {problem}",
-  "mine.stopped": "it stopped before it was done.",
+  "mine.stopped": "it stopped before it was done. Load the page anew; what you entered is kept.",
   "mine.yours": "As you have it",
   "mine.plan": "The plan",
   "mine.waste": "What goes to waste",

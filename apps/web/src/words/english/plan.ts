@@ -5,7 +5,8 @@ export const planEnglish = {
   "plan.done": "{count, plural, one {Worked out for # thing.} other {Worked out for # things.}}",
   "plan.waitingForHaul": "Type what came home, and the plan appears here.",
   "plan.problem": "No plan could be made: {problem}",
-  "plan.stopped": "the planner stopped before it was done.",
+  "plan.stopped":
+    "the planner stopped before it was done. Try again, or load the page anew; what you entered is kept.",
   "plan.again": "Try again",
   "plan.pressing": "Before anything else",
   "plan.takeAlong": "Print, labels, calendar",

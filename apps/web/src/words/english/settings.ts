@@ -28,6 +28,12 @@ export const settingsEnglish = {
     "{count, plural, one {You said of one thing where it lies.} other {You said of # things where they lie.}}",
   "kept.steps":
     "{count, plural, one {One step can be undone.} other {# steps can be undone.}} The last {most} are kept.",
+  "meant.heading": "What you answered about words",
+  "meant.about": "These answers hold for every list, so that nothing is asked twice.",
+  "meant.kind": "“{word}” is {kind}.",
+  "meant.leftOut": "“{word}” is left out.",
+  "meant.again": "Ask again",
+  "meant.againNamed": "Ask again about “{word}”",
   "file.heading": "Take it with you",
   "file.about":
     "One plain file with your list, your kitchens and these settings; the steps before are not in it. Open it in another browser, or keep it safe.",

@@ -5,7 +5,7 @@ export const waysEnglish = {
   "ways.waiting": "Being worked out …",
   "ways.ranges": "Working out how sure that is …",
   "ways.problem": "It could not be worked out: {problem}",
-  "ways.stopped": "it stopped before it was done.",
+  "ways.stopped": "it stopped before it was done. Load the page anew; what you entered is kept.",
   "ways.against": "Beside the plan",
   "ways.against.refrigerator": "All in the refrigerator, unsorted",
   "ways.against.counter": "All on the counter, unsorted",

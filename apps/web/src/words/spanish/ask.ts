@@ -10,6 +10,7 @@ export const askSpanish = {
   "ask.how": "Cómo",
   "ask.until": "Cuánto dura",
   "ask.working": "Calculando …",
+  "ask.stopped": "se detuvo antes de terminar. Abre la página de nuevo; lo que escribiste se conserva.",
   "ask.failed": "Esto no se pudo calcular: {message}",
   "ask.said": "{name}. {where}. {how}. {until}.",
   "ask.kitchen": "Cocina",

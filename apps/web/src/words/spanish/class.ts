@@ -33,7 +33,8 @@ export const classSpanish = {
   "class.working": "Se están haciendo las hojas …",
   "class.made": "{count, plural, one {Una hoja está lista abajo.} other {# hojas están listas abajo.}}",
   "class.wrong": "No se pudieron hacer las hojas: {problem}",
-  "class.stopped": "se detuvo antes de terminar.",
+  "class.stopped":
+    "se detuvo antes de terminar. Puede que lo que necesita aún no esté en este dispositivo: con red, vuelve a tocar el botón.",
   "class.printAll": "Imprimir todas",
   "class.printOne": "Imprimir: {title}",
   "class.sources": "De dónde sale esto",

@@ -28,6 +28,7 @@ export const historySpanish = {
   "step.as read": "volver a lo leído en {words}",
   "step.own kitchen": "describir la cocina “{words}”",
   "step.forget kitchen": "olvidar la cocina “{words}”",
+  "step.forget word": "preguntar otra vez por “{words}”",
   "step.chosen": "poner {words} en otro lugar",
   "step.released": "dejar {words} como diga el plan",
   "step.kitchen": "elegir otra cocina",

@@ -35,7 +35,8 @@ export const mineSpanish = {
     "Di dónde está al menos una cosa, o cómo está una rejilla. Lo demás se pone entonces donde mejor le va.",
   "mine.working": "Se está evaluando …",
   "mine.problem": "No se pudo evaluar: {problem}",
-  "mine.stopped": "el cálculo se detuvo antes de terminar.",
+  "mine.stopped":
+    "el cálculo se detuvo antes de terminar. Abre la página de nuevo; lo que escribiste se conserva.",
   "mine.yours": "Como lo tienes",
   "mine.plan": "El plan",
   "mine.waste": "Lo que se desperdicia",

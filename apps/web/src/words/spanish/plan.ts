@@ -5,7 +5,8 @@ export const planSpanish = {
   "plan.done": "{count, plural, one {Calculado para # cosa.} other {Calculado para # cosas.}}",
   "plan.waitingForHaul": "Escribe lo que llegó a casa y el plan aparece aquí.",
   "plan.problem": "No se pudo hacer un plan: {problem}",
-  "plan.stopped": "el cálculo se detuvo antes de terminar.",
+  "plan.stopped":
+    "el cálculo se detuvo antes de terminar. Inténtalo otra vez o abre la página de nuevo; lo que escribiste se conserva.",
   "plan.again": "Probar otra vez",
   "plan.pressing": "Antes que nada",
   "plan.takeAlong": "Imprimir, etiquetas, calendario",

@@ -29,6 +29,12 @@ export const settingsSpanish: SettingsWords = {
   "kept.lying": "{count, plural, one {Dijiste dónde está una cosa.} other {Dijiste dónde están # cosas.}}",
   "kept.steps":
     "{count, plural, one {Se puede deshacer un paso.} other {Se pueden deshacer # pasos.}} Se guardan los últimos {most}.",
+  "meant.heading": "Lo que respondiste sobre palabras",
+  "meant.about": "Estas respuestas valen para todas las listas, para no preguntar dos veces.",
+  "meant.kind": "“{word}” es: {kind}.",
+  "meant.leftOut": "“{word}” queda fuera.",
+  "meant.again": "Preguntar otra vez",
+  "meant.againNamed": "Preguntar otra vez por “{word}”",
   "file.heading": "Llévatelo",
   "file.about":
     "Un archivo sencillo con tu lista, tus cocinas y estos ajustes; los pasos anteriores no van en él. Ábrelo en otro navegador o guárdalo en un lugar seguro.",

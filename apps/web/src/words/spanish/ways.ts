@@ -7,7 +7,7 @@ export const waysSpanish = {
   "ways.waiting": "Se está calculando …",
   "ways.ranges": "Se calcula qué tan seguro es …",
   "ways.problem": "No se pudo calcular: {problem}",
-  "ways.stopped": "se detuvo antes de terminar.",
+  "ways.stopped": "se detuvo antes de terminar. Abre la página de nuevo; lo que escribiste se conserva.",
   "ways.against": "Junto al plan",
   "ways.against.refrigerator": "Todo en el refrigerador, sin orden",
   "ways.against.counter": "Todo en la mesa de la cocina, sin orden",
