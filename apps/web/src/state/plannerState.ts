@@ -179,29 +179,30 @@ function written(state: PlannerState, text: string, on: string | undefined): Pla
   return { ...(anew ? cleared(state) : state), text, ...dated(state, text, on) };
 }
 
+type Answer = Extract<PlannerChange, { readonly change: "correct" | "as read" | "forget word" }>;
+
+/** What was said of a line, or of a word wherever it stands; or taken back. */
+function answered(state: PlannerState, change: Answer): PlannerState {
+  if (change.change === "forget word") return { ...state, meant: withoutKey(state.meant, change.word) };
+  const { key } = change;
+  if (change.change === "as read") {
+    const meant = change.word === undefined ? state.meant : withoutKey(state.meant, change.word);
+    return { ...state, corrections: withoutKey(state.corrections, key), meant };
+  }
+  const correction = { ...state.corrections[key], ...change.correction };
+  const meant = change.meant ? { ...state.meant, [change.meant.word]: change.meant.means } : state.meant;
+  return { ...state, corrections: { ...state.corrections, [key]: correction }, meant };
+}
+
 /** Corrections of lines that are no longer in the text stay, so that undoing a deletion in the text brings them back. */
 export function plannerReducer(state: PlannerState, change: PlannerChange): PlannerState {
   switch (change.change) {
     case "text":
       return written(state, change.text, change.on);
-    case "correct": {
-      const correction = { ...state.corrections[change.key], ...change.correction };
-      const corrections = { ...state.corrections, [change.key]: correction };
-      const { meant } = change;
-      return {
-        ...state,
-        corrections,
-        meant: meant ? { ...state.meant, [meant.word]: meant.means } : state.meant,
-      };
-    }
+    case "correct":
     case "as read":
-      return {
-        ...state,
-        corrections: withoutKey(state.corrections, change.key),
-        meant: change.word === undefined ? state.meant : withoutKey(state.meant, change.word),
-      };
     case "forget word":
-      return { ...state, meant: withoutKey(state.meant, change.word) };
+      return answered(state, change);
     case "kitchen":
       return { ...state, kitchen: change.kitchen };
     case "people":

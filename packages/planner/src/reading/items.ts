@@ -62,12 +62,7 @@ function whyNotKept(clause: Clause): NotKept | undefined {
 }
 
 /** The question with the caution; its kinds are offered only where the rest may still be planned. */
-const unsafeOrOther = (
-  span: Span,
-  reason: NotKept,
-  kinds: readonly string[],
-  word = span.typed,
-): NotUnderstood =>
+const unsafeOrOther = (span: Span, reason: NotKept, kinds: readonly string[], word: string): NotUnderstood =>
   question(span, {
     ask: "unsafe or other",
     reason,
@@ -91,7 +86,7 @@ function orphanItem(text: string, tokens: readonly Token[], clause: Clause): Not
   const span = spanOf(text, tokens, clause.before);
   const unknown = clause.before.filter((element) => element.type === "unknown");
   const reason = whyNotKept(clause);
-  if (reason && unknown.length === 0) return unsafeOrOther(span, reason, []);
+  if (reason && unknown.length === 0) return unsafeOrOther(span, reason, [], span.typed);
   if (unknown.length === 0)
     return question(span, { ask: "which commodity", word: span.typed, candidates: [] });
   return question(span, strangeWords(spanOf(text, tokens, unknown).typed, wordsOf(tokens, unknown)));
@@ -130,8 +125,7 @@ export function itemsOf(
   const commodity = catalogue.commodities.get(oneOfSeveral ? usual : kinds.length === 1 ? kinds[0]! : "");
   const word = spanOf(text, tokens, [clause.name]).typed;
   const reason = whyNotKept(clause);
-  if (reason === "no produce") return [unsafeOrOther(span, reason, kinds, word)];
-  if (reason) return [unsafeOrOther(span, reason, kinds)];
+  if (reason) return [unsafeOrOther(span, reason, kinds, reason === "no produce" ? word : span.typed)];
   if (clause.before.some(isType("negation")))
     return [question(span, { ask: "how much", reason: "zero", word: span.typed })];
   if (clause.name.name.noKind) return [question(span, { ask: "what is this", word })];
