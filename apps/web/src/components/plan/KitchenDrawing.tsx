@@ -1,9 +1,10 @@
 import type { HandoutContext, PlaceView } from "@keepwright/handout";
 import { roomWords } from "@keepwright/handout";
 import type { Kitchen, Plan } from "@keepwright/planner";
-import { memo, useMemo } from "react";
+import { memo, useContext, useMemo } from "react";
 import { boxOf, unitsPerLitre } from "../../drawing/kitchenScale.js";
 import { useWords } from "../../words/words.js";
+import { FoldedPlaces, isFolded } from "./foldedPlaces.js";
 import type { Marks } from "./marks.js";
 import { PlaceCard } from "./PlaceCard.js";
 
@@ -51,12 +52,17 @@ export const KitchenDrawing = memo(function KitchenDrawing({
     cold: true,
     places: places.filter((place) => refrigeratorOf(place) === id),
   }));
+  // Names to touch, and moving, stand open nowhere then.
+  const allFolded =
+    useContext(FoldedPlaces) !== undefined && places.every(({ entries }) => isFolded(entries.length));
   if (inRoom.length > 0) groups.push({ name: say("place.room"), cold: false, places: inRoom });
   return (
     <section className="where" aria-labelledby="places-heading">
       <h3 id="places-heading">{heading}</h3>
       <ScaleNote context={context} perLitre={perLitre} />
-      <p className="move-note soft">{say("move.note")}</p>
+      <p className="move-note soft">
+        {allFolded ? say("move.noteFolded", { fold: say("place.fold") }) : say("move.note")}
+      </p>
       <div className="kitchen-drawing">
         {groups
           .filter((group) => group.places.length > 0)

@@ -3,13 +3,12 @@ import { type ReactNode, useContext, useMemo } from "react";
 import { useDesk } from "../../behaviour/desk.js";
 import { useCarried } from "../../behaviour/useCarrying.js";
 import type { Box } from "../../drawing/kitchenScale.js";
-import { mostOpenNarrow } from "../../state/manyThings.js";
 import { isDone, type NowTask } from "../../state/nowTasks.js";
 import { whyAddress } from "../../state/route.js";
 import { useWords } from "../../words/words.js";
 import { Swatch } from "../Swatch.js";
 import { ByWrap } from "./ByWrap.js";
-import { FoldedPlaces } from "./foldedPlaces.js";
+import { FoldedPlaces, isFolded } from "./foldedPlaces.js";
 import { MoveButton } from "./MoveButton.js";
 import { type DrawnLot, PlaceDrawing } from "./PlaceDrawing.js";
 
@@ -113,7 +112,7 @@ function PlaceWords({ place, lots }: PlaceLots) {
   const say = useWords();
   const folded = useContext(FoldedPlaces);
   const entries = <Entries place={place} lots={lots} />;
-  const many = folded !== undefined && place.entries.length > mostOpenNarrow.entries;
+  const many = folded !== undefined && place.entries.length > 0 && isFolded(place.entries.length);
   return (
     <div className="place-words">
       {place.entries.length === 0 && <p className="soft">{say("place.nothing")}</p>}

@@ -8,6 +8,7 @@ import { useToday } from "../../behaviour/useToday.js";
 import { lineKeys } from "../../state/lineKeys.js";
 import { mostOpen } from "../../state/manyThings.js";
 import { liesAlready, type NowTask, nowTasks } from "../../state/nowTasks.js";
+import type { ReadLine } from "../../state/readLots.js";
 import { useWords } from "../../words/words.js";
 import { Cautions } from "../Cautions.js";
 import { Days } from "./Days.js";
@@ -77,13 +78,25 @@ const Urgent = memo(function Urgent({ parts }: PartProps) {
 type TasksProps = PartProps &
   Pick<MadePlan, "asked"> & { readonly plan: Pick<MadePlan["plan"], "lots" | "vents"> };
 
+interface MadeTasks extends Pick<MadePlan, "asked"> {
+  readonly lines: readonly ReadLine[] | undefined;
+  readonly tasks: readonly NowTask[];
+}
+
+/** What to do now is told in two places, and made once. */
+const madeTasks = new WeakMap<PlanParts, MadeTasks>();
+
 /** What to do now, with what of it is ticked off where the places are drawn. */
 function useTasks({ parts, plan, asked }: TasksProps): readonly NowTask[] {
   const lines = useDesk().worked?.lines;
   return useMemo(() => {
+    const before = madeTasks.get(parts);
+    if (before && before.lines === lines && before.asked === asked) return before.tasks;
     const view = { places: parts.places(), preparation: parts.preparation() };
     const lineOf = lineKeys(plan, lines ?? [], asked.lines);
-    return nowTasks({ view, kitchen: asked.kitchen, lineOf, done: liesAlready(plan, asked) });
+    const tasks = nowTasks({ view, kitchen: asked.kitchen, lineOf, done: liesAlready(plan, asked) });
+    madeTasks.set(parts, { lines, asked, tasks });
+    return tasks;
   }, [parts, plan.lots, asked, lines]);
 }
 

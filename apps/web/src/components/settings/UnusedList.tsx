@@ -1,3 +1,4 @@
+import type { PlannerState } from "../../state/plannerState.js";
 import type { Unused, Wanted } from "../../storage/check.js";
 import { type SaySettings, useSettingsWords } from "../../words/settingsWords.js";
 
@@ -25,9 +26,41 @@ function remedy(say: SaySettings, wanted: Exclude<Wanted, Agreement>): string {
   }
 }
 
+/** Fields that have a name beside that in the file. */
+const named = [
+  "text",
+  "people",
+  "days",
+  "portions",
+  "kitchen",
+  "kitchens",
+  "corrections",
+  "meant",
+  "away",
+  "units",
+  "language",
+  "region",
+  "done",
+  "lying",
+  "vents",
+  "chosen",
+  "from",
+  "before",
+  "missed",
+  "classForm",
+] as const satisfies readonly (keyof PlannerState)[];
+
+/** In the person's words, and as it stands in the file for whoever mends it; once where both are the same. */
+function fieldName(say: SaySettings, at: string): string {
+  if (at === "") return say("unused.whole");
+  const key = named.find((each) => at === each);
+  const name = key && say(`unused.field.${key}`);
+  return name === undefined || name === at ? at : say("unused.named", { name, field: at });
+}
+
 /** Where it stands, what stands there, and what would work. */
 export function unusedLine(say: SaySettings, { field: at, value, wanted }: Unused): string {
-  const field = at === "" ? say("unused.whole") : at;
+  const field = fieldName(say, at);
   if (wanted.want === "agreement") return say("unused.told", { field, told: contradiction(say, wanted) });
   return say("unused.line", {
     field,

@@ -34,6 +34,7 @@ export const planEnglish = {
   "move.named": "Move {name}",
   "move.note":
     "Drag a thing elsewhere, or touch Move, to see what that would cost. Touch its name to see why it lies there.",
+  "move.noteFolded": "Open “{fold}” at a place to see what moving a thing would cost, and why it lies there.",
   "move.hint":
     "Enter opens a list of places. The space bar picks it up; then arrow keys go through the places, the space bar lets go and Escape puts it back.",
   "move.heading": "Where else? {name}",

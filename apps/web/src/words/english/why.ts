@@ -9,7 +9,7 @@ export const whyEnglish = {
   "why.ends": "How long here, and what ends it",
   "why.neighbours": "What its neighbours do to it",
   "why.elsewhere": "In other places",
-  "why.otherwise": "Wrapped another way",
+  "why.otherwise": "Other wraps, and what is ruled out",
   "why.course": "From day to day",
   "why.courseNote":
     "A line reaches the top when that alone would have ended it. Shaded: from when one in ten such lots is past its best until nine in ten are. Marks below: days on which it is eaten. The lines are those of a typical lot.",

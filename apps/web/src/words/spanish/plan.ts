@@ -34,6 +34,7 @@ export const planSpanish = {
   "move.named": "Mover {name}",
   "move.note":
     "Arrastra algo a otro lugar, o toca Mover, para ver cuánto costaría. Toca su nombre para ver por qué está ahí.",
+  "move.noteFolded": "Abre “{fold}” en un lugar para ver cuánto costaría mover algo y por qué está ahí.",
   "move.hint":
     "Enter abre una lista de lugares. La barra espaciadora lo toma; después las flechas recorren los lugares, la barra espaciadora lo suelta y Escape lo devuelve.",
   "move.heading": "¿Dónde más? {name}",

@@ -9,7 +9,7 @@ export const whySpanish = {
   "why.ends": "Cuánto dura aquí y por qué se acaba",
   "why.neighbours": "Lo que le hace lo que tiene al lado",
   "why.elsewhere": "En otros lugares",
-  "why.otherwise": "Envuelto de otra manera",
+  "why.otherwise": "Otras envolturas y lo que no se puede",
   "why.course": "Día a día",
   "why.courseNote":
     "Cada línea llega arriba cuando eso solo ya le habría puesto fin. Sombreado: desde que uno de cada diez lotes así ya no está bueno hasta que son nueve de cada diez. Marcas abajo: los días en que se come. Las líneas son las de un lote promedio.",
