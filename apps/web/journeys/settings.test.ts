@@ -95,7 +95,7 @@ describe("the file to take along", () => {
     expect(JSON.parse(file.text)).toMatchObject({
       format: "keepwright-kept",
       version: 1,
-      entered: { version: 4, text: "2 kg apples\n3 avocados", people: 3 },
+      entered: { version: 5, text: "2 kg apples\n3 avocados", people: 3 },
     });
     await first.close();
 
