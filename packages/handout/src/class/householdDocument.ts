@@ -3,6 +3,7 @@ import type { Plan, PlannedLot } from "@keepwright/planner";
 import { calendarDate, daysBetween } from "@keepwright/quantities";
 import { type CountedLots, lotAmount } from "../view/amount.js";
 import { cautionLines } from "../view/cautions.js";
+import { leftWhole } from "../view/eating.js";
 import { laterStays } from "../view/laterStays.js";
 import { lotNames, placeNames } from "../view/names.js";
 import { kitchenWords } from "../view/ordinaryNames.js";
@@ -110,11 +111,11 @@ function eatingLines({ handout, say }: ClassContext, plan: Plan, names: Names): 
   const kept = plan.lots.filter((lot) => !isPast(lot));
   const lastDay = (lot: PlannedLot) => lot.eatOn.findLast(({ portions }) => portions > 0)?.day;
   const upTo = Array.from({ length: plan.days }, (_, day) => {
-    const lots = kept.filter((lot) => lot.leftPortions === 0 && lastDay(lot) === day);
+    const lots = kept.filter((lot) => leftWhole(lot) === 0 && lastDay(lot) === day);
     if (lots.length === 0) return [];
     return [say("household.eat", { day: day + 1, names: handout.speaker.list(lots.map(nameOf)) })];
   }).flat();
-  const left = kept.filter(({ leftPortions }) => leftPortions > 0).map(nameOf);
+  const left = kept.filter((lot) => leftWhole(lot) > 0).map(nameOf);
   return left.length > 0 ? [...upTo, say("household.left", { names: handout.speaker.list(left) })] : upTo;
 }
 

@@ -3,6 +3,7 @@ import { addDays } from "@keepwright/quantities";
 import { massWords } from "../words/amounts.js";
 import { dayWords, fullDateWords } from "../words/dates.js";
 import { plainText } from "../words/plainText.js";
+import { isCold } from "./coldPlaces.js";
 import type { HandoutContext } from "./context.js";
 import { kindName } from "./kindNames.js";
 import { placeNames, wholeLotNames } from "./names.js";
@@ -177,7 +178,9 @@ function begunWords(naming: Naming, change: LotChange): string[] {
   if (taken) {
     const date = dayWords(speaker, taken.date);
     const place = placeName(naming, taken.place ?? "");
-    return [speaker.say(takenKeys[taken.because], { name: speaker.capital(name), date, place })];
+    const cold = naming.told.plan.places.some(isCold);
+    const key = taken.because === "begun" && !cold ? "carryOn.takenAsCutOut" : takenKeys[taken.because];
+    return [speaker.say(key, { name: speaker.capital(name), date, place })];
   }
   const begun = naming.told.begun.includes(change.lot ?? "");
   return begun ? [speaker.say("carryOn.begun", { name, title: speaker.capital(name) })] : [];

@@ -89,6 +89,8 @@ function cutOpenLines({ speaker }: HandoutContext, plan: Plan, names: Names): st
         date: dayWords(speaker, piece.date),
         last: dayWords(speaker, piece.safeUntil),
       };
+      if (piece.safeUntil === piece.date)
+        return [speaker.say("eat.cutOpenAtOnce", { ...values, count: piece.portionsAfter })];
       return piece.portionsAfter > 0
         ? [speaker.say("eat.cutOpenTooLong", { ...values, count: piece.portionsAfter })]
         : [speaker.say("eat.cutOpenUntil", values)];
@@ -97,9 +99,13 @@ function cutOpenLines({ speaker }: HandoutContext, plan: Plan, names: Names): st
   });
 }
 
+/** Portions left over, but for those of a piece that was begun and is no longer safe: what becomes of them is told with the piece. */
+export const leftWhole = ({ leftPortions, cutOpen = [] }: PlannedLot): number =>
+  leftPortions - cutOpen.reduce((sum, { portionsAfter }) => sum + portionsAfter, 0);
+
 /** What is still there at the end, or has to be thrown away before. */
 function leftLine({ speaker }: HandoutContext, plan: Plan, names: Names, lot: PlannedLot): string {
-  const values = { name: names.get(lot.id) ?? lot.id, count: lot.leftPortions };
+  const values = { name: names.get(lot.id) ?? lot.id, count: leftWhole(lot) };
   const { safeUntil } = lot;
   return safeUntil !== undefined && safeUntil < addDays(plan.from, plan.days)
     ? speaker.say("eat.throwAway", { ...values, date: dayWords(speaker, safeUntil) })
@@ -111,7 +117,7 @@ export function eatingView(context: HandoutContext, plan: Plan, names: Names): E
   return {
     days: Array.from({ length: plan.days }, (_, day) => eatingDay(context, plan, names, day)),
     left: plan.lots
-      .filter((lot) => lot.leftPortions > 0 && !isPast(lot))
+      .filter((lot) => leftWhole(lot) > 0 && !isPast(lot))
       .map((lot) => leftLine(context, plan, names, lot)),
     cutOpen: cutOpenLines(context, plan, names),
     ready: readyLines(context, plan, names),

@@ -46,7 +46,12 @@ function unsafeLines(
   return judgement.findings.flatMap((one) => {
     if (one.finding === "cut uncovered")
       return [speaker.say("judge.unsafe.cut uncovered", { name: named(speaker, names, one.lot) })];
-    if (one.finding !== "cut out of refrigerator" && one.finding !== "greens in light") return [];
+    if (
+      one.finding !== "cut out of refrigerator" &&
+      one.finding !== "cut too warm" &&
+      one.finding !== "greens in light"
+    )
+      return [];
     const place = places.get(one.place) ?? plainText(one.place);
     return [speaker.say(`judge.unsafe.${one.finding}`, { name: named(speaker, names, one.lot), place })];
   });

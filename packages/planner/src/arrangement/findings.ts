@@ -2,6 +2,7 @@ import type { BoundLot } from "../problem/bindHaul.js";
 import type { BoundPlace } from "../problem/bindKitchen.js";
 import type { Problem } from "../problem/problem.js";
 import type { Part } from "../problem/programme.js";
+import { safeDaysIn } from "../rules/safeTime.js";
 import { isCover, suitableWraps } from "../rules/suitableWraps.js";
 import { hasSafeTime } from "../rules/underControl.js";
 import type { Evaluation } from "../search/evaluate.js";
@@ -15,13 +16,15 @@ interface Laid {
 }
 
 /** What can make people ill: told before anything else. The rules and their sources: rules/cutInRefrigerator, safeTime, suitableWraps. */
-function safetyFindings({ part, lot, places }: Laid): ArrangementFinding[] {
+function safetyFindings({ problem, part, lot, places }: Laid): ArrangementFinding[] {
   const { id } = lot.lot;
   if (hasSafeTime(lot)) {
     const warm = places.find(({ cold }) => !cold);
-    const bare = lot.form.cut && part.programme.stays.some(({ wrap }) => !isCover(wrap));
+    const tooWarm = warm ? undefined : places.find((place) => safeDaysIn(problem, lot, place) < 1);
+    const bare = part.programme.stays.some(({ wrap }) => !isCover(wrap));
     return [
       ...(warm ? [{ finding: "cut out of refrigerator" as const, lot: id, place: warm.place.id }] : []),
+      ...(tooWarm ? [{ finding: "cut too warm" as const, lot: id, place: tooWarm.place.id }] : []),
       ...(bare ? [{ finding: "cut uncovered" as const, lot: id }] : []),
     ];
   }

@@ -10,9 +10,12 @@ const grams = z.strictObject({ value: z.number(), unit: z.literal("g") });
 const wasted = z.strictObject({ grams: z.number().describe("g"), portions: z.number().describe("portions") });
 const lot = z.string().describe("Id of the lot");
 
-/** Something to say of an arrangement, apart from what it costs. The first three are matters of safety. */
+/** Something to say of an arrangement, apart from what it costs. The first four are matters of safety. */
 export const arrangementFindingSchema = z.discriminatedUnion("finding", [
   z.strictObject({ finding: z.literal("cut out of refrigerator"), lot, place: z.string() }),
+  z
+    .strictObject({ finding: z.literal("cut too warm"), lot, place: z.string() })
+    .describe("In a refrigerator, but where it is too warm to be safe for longer than hours"),
   z.strictObject({ finding: z.literal("cut uncovered"), lot }),
   z.strictObject({ finding: z.literal("greens in light"), lot, place: z.string() }),
   z.strictObject({

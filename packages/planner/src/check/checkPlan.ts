@@ -1,5 +1,5 @@
 import { grams, portions, stateOnArrival } from "./amounts.js";
-import { cutOpen } from "./cutOpen.js";
+import { cutOpen, eatenWhileSafe } from "./cutOpen.js";
 import { readyToEat, sameThing, table } from "./eating.js";
 import type { PlanFault } from "./fault.js";
 import { chances, life, safeUntil } from "./life.js";
@@ -29,6 +29,7 @@ const rules: readonly ((subject: Subject) => PlanFault[])[] = [
   cutInRefrigerator,
   safetyLimit,
   cutOpen,
+  eatenWhileSafe,
   freezing,
   cautionsGiven,
   life,

@@ -2,6 +2,7 @@ import { endings } from "@keepwright/physics";
 import { addDays, normalDistribution, normalNinetiethPercentile } from "@keepwright/quantities";
 import type { PlannedLot } from "../problem/plan.js";
 import { eatingHabits } from "../rules/weights.js";
+import { chanceLeft } from "./cutOpen.js";
 import { alike, type PlanFault, unless } from "./fault.js";
 import { pastSafe } from "./safety.js";
 import { lotOf, type Subject } from "./subject.js";
@@ -157,7 +158,7 @@ export const chances = (subject: Subject): PlanFault[] =>
     );
     if (part.ifLeft === undefined) return meals;
     const { chancePastBest } = part.ifLeft;
-    const left = chanceOn(subject, part, leftOverDay(subject.plan.days));
+    const left = chanceLeft(subject, part, chanceOn(subject, part, leftOverDay(subject.plan.days)));
     return [
       ...meals,
       ...unless(alike(chancePastBest, left), "chance", `${part.id} left`, chancePastBest, left),

@@ -20,7 +20,7 @@ function limit({ catalogue }: Subject, id: string): number {
  * that need time and temperature control are limited: cold enough, seven days with the first counted (so six later);
  * warmer than that, four hours.
  */
-function daysAllowed(subject: Subject, part: PlannedLot, placeId: string): number {
+export function daysAllowed(subject: Subject, part: PlannedLot, placeId: string): number {
   const place = placeOf(subject, placeId);
   if (place.refrigerator === undefined) {
     const hot = place.temperature > limit(subject, "hot-surroundings-above");
@@ -115,9 +115,11 @@ export const freezing = (subject: Subject): PlanFault[] =>
 export const cautionsGiven = ({ plan, haul, kitchen, catalogue }: Subject): PlanFault[] => {
   const limit = catalogue.safety.get("refrigerator-at-most");
   const most = limit === undefined ? Number.NEGATIVE_INFINITY : exactLimit(limit);
+  const noRefrigerator = !kitchen.places.some((place) => place.refrigerator !== undefined);
   const needed = [
     "local",
-    ...(haul.lots.some(
+    ...(!noRefrigerator &&
+    haul.lots.some(
       ({ form, commodity }) =>
         form === "cut" || catalogue.commodities.get(commodity)?.controlledAsSold !== undefined,
     )

@@ -1,5 +1,6 @@
 import type { PlannedLot } from "../problem/plan.js";
 import { weights } from "../rules/weights.js";
+import { chanceLeft } from "./cutOpen.js";
 import { effort } from "./effort.js";
 import { alike, type PlanFault, sum, unless } from "./fault.js";
 import { chanceOn, chanceWhenEaten, keptBefore, leftOverDay, qualityLife } from "./life.js";
@@ -33,7 +34,7 @@ export function occasions(subject: Subject, part: PlannedLot): Occasion[] {
     day,
     left: true,
     grams: part.leftPortions * size,
-    chance: part.ifLeft?.chancePastBest ?? chanceOn(subject, part, day),
+    chance: part.ifLeft?.chancePastBest ?? chanceLeft(subject, part, chanceOn(subject, part, day)),
     quality: part.ifLeft?.quality,
   };
   return [...meals, left];

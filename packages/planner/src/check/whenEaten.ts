@@ -1,6 +1,7 @@
 import type { LotOutcome } from "@keepwright/physics";
 import type { PlannedLot } from "../problem/plan.js";
 import { eatingHabits } from "../rules/weights.js";
+import { chanceLeft } from "./cutOpen.js";
 import { chanceOn, chanceWhenEaten } from "./life.js";
 import type { Subject } from "./subject.js";
 import type { Occasion } from "./terms.js";
@@ -11,7 +12,10 @@ export const chanceAgain = (
   part: PlannedLot,
   endDay: number,
   { left, day }: Occasion,
-): number => (left ? chanceOn : chanceWhenEaten)(subject, part, day, endDay);
+): number =>
+  left
+    ? chanceLeft(subject, part, chanceOn(subject, part, day, endDay))
+    : chanceWhenEaten(subject, part, day, endDay);
 
 /** Quality on a day; that of the last simulated day beyond it. */
 const qualityOn = ({ quality }: LotOutcome, day: number): number =>

@@ -41,7 +41,7 @@ function eatPart(asked: Repeated, { out, firsts }: Tally, index: number, outcome
     const first = firsts[index]![at]!;
     for (let portion = first; portion < first + occasion.portions; portion++) {
       const day = dayEaten(asked, keys[part.lot]!, occasion, portion, draw);
-      if (isGood(lot, outcome, lastSafe, day)) occasion.inTime++;
+      if (portion >= first + (occasion.thrown ?? 0) && isGood(lot, outcome, lastSafe, day)) occasion.inTime++;
       else lost++;
       if (day < readyDay) occasion.unripe++;
     }

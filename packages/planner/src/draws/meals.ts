@@ -12,6 +12,8 @@ export interface Occasion {
   readonly day: number;
   readonly left: boolean;
   readonly portions: number;
+  /** How many of them are thrown away whatever is drawn: of a piece that was begun and is no longer safe by then. */
+  readonly thrown?: number;
   /** Chance of having to be thrown away then, as the planner claims [1]. */
   readonly claimed: number;
 }
@@ -28,7 +30,7 @@ const leftDay = (problem: Problem): number => problem.household.days - 1 + eatin
 /** A plan as written: its own eating days and chances. Throws RangeError when it is not one for this haul and kitchen. */
 export function mealsOfPlan(problem: Problem, plan: Plan): PlannedMeals {
   const choice = choiceOfPlan(problem, plan);
-  const occasions = plan.lots.map(({ eatOn, leftPortions, ifLeft }) => [
+  const occasions = plan.lots.map(({ eatOn, leftPortions, ifLeft, cutOpen = [] }) => [
     ...eatOn.map(
       ({ day, portions, chancePastBest }): Occasion => ({
         day,
@@ -43,6 +45,7 @@ export function mealsOfPlan(problem: Problem, plan: Plan): PlannedMeals {
             day: leftDay(problem),
             left: true,
             portions: leftPortions,
+            thrown: cutOpen.reduce((sum, { portionsAfter }) => sum + portionsAfter, 0),
             claimed: ifLeft?.chancePastBest ?? Number.NaN,
           },
         ]
@@ -67,6 +70,7 @@ export function mealsOfEvaluation(problem: Problem, { choice, eating, costs }: E
       day: leftDay(problem),
       left: true,
       portions: eating.left[part]!,
+      thrown: eating.thrown[part]!,
       claimed: chancePastLeft,
     };
     return [...meals, rest].filter(({ portions }) => portions > 0);

@@ -135,7 +135,9 @@ export const plannedLotSchema = z.strictObject({
         portionsAfter: z
           .number()
           .int()
-          .describe("Portions of it planned after that, or left over: to be frozen or given away before"),
+          .describe(
+            "Portions of it left over, which are not safe after that: to be frozen or given away before; none of them is planned as a meal",
+          ),
       }),
     )
     .optional(),

@@ -25,18 +25,19 @@ const isWashedGreen = ({ lot, produce, commodity }: BoundLot): boolean =>
  */
 export function cautions(problem: Problem, planned: readonly Pick<PlannedLot, "cutOpen">[] = []): string[] {
   const open = planned.flatMap(({ cutOpen = [] }) => cutOpen);
+  const cut = anyLot(problem, hasSafeTime) || open.length > 0;
+  // Where there is no refrigerator, nothing is told to be put in one.
+  const cold = problem.places.some((place) => place.cold);
   const holds: readonly (readonly [string, boolean])[] = [
     ["wild-mushrooms", anyLot(problem, (lot) => lot.commodity.id === "wild-mushroom")],
     ["refrigerator-too-warm", refrigeratorTooWarm(problem)],
-    [
-      "no-refrigerator-for-cut-produce",
-      anyLot(problem, hasSafeTime) && !problem.places.some(({ cold }) => cold),
-    ],
-    ["cut-produce", anyLot(problem, hasSafeTime) || open.length > 0],
+    ["no-refrigerator-for-cut-produce", cut && !cold],
+    ["cut-produce", cut && cold],
     [
       "cut-ready-to-eat",
-      anyLot(problem, (lot) => hasSafeTime(lot) && lot.produce.timeTemperatureControl) ||
-        open.some(({ safeUntil }) => safeUntil !== undefined),
+      cold &&
+        (anyLot(problem, (lot) => hasSafeTime(lot) && lot.produce.timeTemperatureControl) ||
+          open.some(({ safeUntil }) => safeUntil !== undefined)),
     ],
     ["washed-greens", anyLot(problem, isWashedGreen)],
     ["green-potatoes", anyLot(problem, (lot) => lot.produce.greensInLightDays !== undefined)],

@@ -1,3 +1,4 @@
+import { eatenWhileSafe, thrownPortions } from "./eatenWhileSafe.js";
 import { addArc, emptyNetwork, type FlowNetwork, flowOn, sendFlow } from "./minimumCostFlow.js";
 
 /** A part waiting to be eaten: its portions, and what eating one of them costs on each day. */
@@ -13,12 +14,16 @@ export interface PartToEat {
   readonly takesPlace: boolean;
   /** Most portions of the whole group on one day. */
   readonly dailyLimit: number;
+  /** Of what is safe for some days only once a piece is begun: portions in a piece, days after that of cutting [d], and the cost of one portion thrown away then. */
+  readonly piece?: { readonly size: number; readonly keeps: number; readonly costThrown: number };
 }
 
 /** The cheapest eating days: portions of each part on each day, and left over. */
 export interface EatingDays {
   readonly eaten: readonly (readonly number[])[];
   readonly left: readonly number[];
+  /** How many of what is left are of a piece that was begun and is no longer safe then. */
+  readonly thrown: readonly number[];
   readonly cost: number;
   /** What one more portion at the table would save on each day (0 where there is room): the day's dual price. */
   readonly dayPrices: readonly number[];
@@ -39,6 +44,8 @@ export interface Pace {
   readonly portions: number;
   readonly cost: number;
 }
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 const noPace: Pace = { portions: Number.POSITIVE_INFINITY, cost: 0 };
 
@@ -85,7 +92,7 @@ function build(parts: readonly PartToEat[], places: readonly number[], pace: Pac
 }
 
 /**
- * Which portions are eaten on which day, solved exactly as a minimum-cost flow.
+ * Which portions are eaten on which day, solved exactly as a minimum-cost flow; after it, what would be eaten of a piece begun too long ago is put right (`eatenWhileSafe`).
  *
  * @param parts what there is to eat
  * @param pace portions a day above which each costs more (not counted in the returned cost, see `aheadOfPace`)
@@ -98,11 +105,16 @@ export function eatingDays(
 ): EatingDays {
   const { network, sink, firstDay, arcs, leftArcs } = build(parts, places, pace);
   for (const [node, part] of parts.entries()) sendFlow(network, node, sink, part.portions);
-  const eaten = arcs.map((row) => row.map((arc) => (arc < 0 ? 0 : flowOn(network, arc))));
-  const left = leftArcs.map((arc) => flowOn(network, arc));
+  const cheapest = arcs.map((row) => row.map((arc) => (arc < 0 ? 0 : flowOn(network, arc))));
+  const eaten = eatenWhileSafe(parts, places, pace, cheapest);
+  const left = parts.map((part, index) =>
+    eaten[index] === cheapest[index] ? flowOn(network, leftArcs[index]!) : part.portions - sum(eaten[index]!),
+  );
+  const thrown = parts.map((part, index) => thrownPortions(part, eaten[index]!));
   let cost = 0;
   parts.forEach((part, index) => {
-    cost += left[index]! * part.costLeft;
+    cost += (left[index]! - thrown[index]!) * part.costLeft;
+    if (thrown[index]! > 0) cost += thrown[index]! * part.piece!.costThrown;
     eaten[index]!.forEach((portions, day) => {
       if (portions > 0) cost += portions * part.costs[day]!;
     });
@@ -110,5 +122,5 @@ export function eatingDays(
   const dayPrices = places.map((_, day) =>
     Math.max(0, network.potentials[sink]! - network.potentials[firstDay + day]!),
   );
-  return { eaten, left, cost, dayPrices };
+  return { eaten, left, thrown, cost, dayPrices };
 }

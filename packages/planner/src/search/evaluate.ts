@@ -8,7 +8,7 @@ import { lastSafeDay } from "../rules/safeTime.js";
 import { smellCost, type TakenSmell, takenSmells } from "../rules/smells.js";
 import { weights } from "../rules/weights.js";
 import { type EatingDays, eatingDays, type PartToEat } from "../schedule/eatingDays.js";
-import { type PartCosts, partCosts } from "../schedule/partCosts.js";
+import { gramCost, type PartCosts, partCosts } from "../schedule/partCosts.js";
 import type { Prepared } from "./prepare.js";
 
 /** A choice with everything that follows from it. */
@@ -81,10 +81,27 @@ export function eatingTerms(
   };
 }
 
-const partsToEat = ({ problem }: Prepared, choice: Choice, costs: readonly PartCosts[]): PartToEat[] =>
+/** Pieces of a lot that are safe for some days only once they are begun; nothing where no limit binds. */
+function pieceOf(
+  { problem, keepsOnceBegun }: Prepared,
+  lot: number,
+  costs: PartCosts,
+): Pick<PartToEat, "piece"> {
+  const keeps = keepsOnceBegun[lot]!;
+  if (keeps === Number.POSITIVE_INFINITY) return {};
+  const { splitUnit, gramsPerPortion } = problem.lots[lot]!;
+  const thrown = 1 - gramCost(costs.chancePastLeft, costs.qualityLeft);
+  return {
+    piece: { size: splitUnit, keeps, costThrown: costs.costLeft + gramsPerPortion * thrown },
+  };
+}
+
+const partsToEat = (prepared: Prepared, choice: Choice, costs: readonly PartCosts[]): PartToEat[] =>
   choice.parts.map((part, index) => {
+    const { problem } = prepared;
     const lot = problem.lots[part.lot]!;
     return {
+      ...pieceOf(prepared, part.lot, costs[index]!),
       group: lot.group,
       portions: part.portions,
       costs: costs[index]!.costs,
@@ -93,6 +110,12 @@ const partsToEat = ({ problem }: Prepared, choice: Choice, costs: readonly PartC
       dailyLimit: dailyLimit(lot, problem.household),
     };
   });
+
+/** What is left of a piece that was begun is thrown away when it is no longer safe: the chance of what is left, counting that. */
+function withThrown(costs: PartCosts, left: number, thrown: number): PartCosts {
+  if (thrown === 0) return costs;
+  return { ...costs, chancePastLeft: (thrown + (left - thrown) * costs.chancePastLeft) / left };
+}
 
 /** Portions eaten at the table above the pace at which the haul lasts, summed over the days. */
 function portionsAheadOfPace({ problem, table, pace }: Prepared, choice: Choice, eating: EatingDays): number {
@@ -146,8 +169,9 @@ export function evaluatePrepared(prepared: Prepared, choice: Choice): Evaluation
   const { problem } = prepared;
   const trajectory = prepared.simulate(choice);
   const outcomes = trajectory.lots;
-  const costs = choice.parts.map((part, index) => costsOfPart(prepared, part, outcomes[index]!));
-  const eating = eatingDays(partsToEat(prepared, choice, costs), prepared.table, prepared.pace);
+  const byDay = choice.parts.map((part, index) => costsOfPart(prepared, part, outcomes[index]!));
+  const eating = eatingDays(partsToEat(prepared, choice, byDay), prepared.table, prepared.pace);
+  const costs = byDay.map((one, index) => withThrown(one, eating.left[index]!, eating.thrown[index]!));
   const taken = occupancy(problem, choice.parts, outcomes, eating.eaten);
   const over = overfull(problem, taken);
   const smells = takenSmells(problem, choice.parts, outcomes);

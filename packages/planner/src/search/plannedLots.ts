@@ -1,16 +1,10 @@
-import {
-  type LifeDays,
-  lifeRange,
-  lifeWithin,
-  type SimulationOutcome,
-  safetyLimitsFrom,
-} from "@keepwright/physics";
+import { type LifeDays, lifeRange, lifeWithin, type SimulationOutcome } from "@keepwright/physics";
 import { addDays } from "@keepwright/quantities";
 import type { PlannedLot } from "../problem/plan.js";
 import type { Problem } from "../problem/problem.js";
 import type { Part } from "../problem/programme.js";
 import { litresInStay } from "../rules/capacity.js";
-import { piecesCutOpen } from "../rules/cutOpen.js";
+import { isCutWhenBegun, piecesBegun, thrownOf } from "../rules/cutOpen.js";
 import { lifeLeft, wholeLifeOf } from "../rules/lifeLeft.js";
 import { firstReadyDay } from "../rules/readyToEat.js";
 import { safeDaysLeft } from "../rules/safeTime.js";
@@ -102,20 +96,21 @@ function eatOn(problem: Problem, evaluation: Evaluation, index: number): Planned
   );
 }
 
-/** Pieces of a part that are begun and last for days, with their dates. */
-function cutOpen({ problem }: Prepared, evaluation: Evaluation, index: number): Pick<PlannedLot, "cutOpen"> {
+/** Pieces of a part that are begun and not eaten up on the same day, with their dates. */
+function cutOpen({ problem, keepsOnceBegun }: Prepared, evaluation: Evaluation, index: number) {
   const part = evaluation.choice.parts[index]!;
-  const meals = evaluation.eating.eaten[index]!.map((portions, day) => ({ day, portions }));
-  const { readyToEatDays } = safetyLimitsFrom(problem.catalogue.safety);
   const lot = problem.lots[part.lot]!;
-  const open = piecesCutOpen(lot, part.portions, meals, problem.household.days - 1, readyToEatDays);
-  if (open.length === 0) return {};
-  const told = open.map(({ day, lastSafeDay, portionsAfter }) => ({
-    date: addDays(problem.from, day),
-    ...(lastSafeDay !== undefined && { safeUntil: addDays(problem.from, lastSafeDay) }),
-    portionsAfter,
-  }));
-  return { cutOpen: told };
+  if (!isCutWhenBegun(lot)) return {};
+  const keeps = keepsOnceBegun[part.lot]!;
+  const { pieces } = piecesBegun(evaluation.eating.eaten[index]!, part.portions, lot.splitUnit, keeps);
+  const told = pieces
+    .filter(({ day, lastMeal, eaten, portions }) => eaten < portions || lastMeal > day)
+    .map((piece) => ({
+      date: addDays(problem.from, piece.day),
+      ...(Number.isFinite(keeps) && { safeUntil: addDays(problem.from, piece.lastSafeDay) }),
+      portionsAfter: thrownOf(piece, problem.household.days),
+    }));
+  return told.length > 0 ? { cutOpen: told } : {};
 }
 
 /** The day nothing of it is left to lie anywhere: after its last meal or, with some left over, after the planned days. */

@@ -4,6 +4,7 @@ import type { BoundLot } from "../problem/bindHaul.js";
 import type { Problem } from "../problem/problem.js";
 import { type Choice, type Programme, programmeKey } from "../problem/programme.js";
 import { simulationOf } from "../problem/simulationOf.js";
+import { daysOnceCut, isCutWhenBegun } from "../rules/cutOpen.js";
 import { startedFrom, wholeLife } from "../rules/lifeLeft.js";
 import { pacePerDay, placesAtTable } from "../rules/portionsADay.js";
 import { lastSafeDay } from "../rules/safeTime.js";
@@ -34,6 +35,8 @@ export interface Prepared {
   readonly ripeningSpread: (lot: number, programme: Programme) => number;
   /** Costs of a part of a lot alone with an option, in each of the airs worth trying. */
   readonly soloCosts: (lot: number, option: Option) => readonly PartCosts[];
+  /** Of each lot, days for which a piece is safe after that on which it is begun [d]; Infinity where no limit binds. */
+  readonly keepsOnceBegun: readonly number[];
   /** Kinds in the haul that give or take smell from another kind in it. */
   readonly smelling: ReadonlySet<string>;
   /** A choice with what must not be changed put back as it is to be; the choice itself where everything is free. */
@@ -133,6 +136,9 @@ function prepareWith(problem: Problem, kept: Kept): Prepared {
       portions: pacePerDay(problem.household, tablePortions(problem), problem.standing?.pace),
       cost: weights.aheadOfPace,
     },
+    keepsOnceBegun: problem.lots.map((lot) =>
+      isCutWhenBegun(lot) ? daysOnceCut(problem, lot) : Number.POSITIVE_INFINITY,
+    ),
     smelling: smellingKinds(problem),
     options,
     bestLife: remembered((lot: number) => longestLife(options(lot))),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { ordinaryKitchens } from "../../src/problem/ordinaryKitchens.js";
 import { bindProblem } from "../../src/problem/problem.js";
 import { evaluate } from "../../src/search/evaluateChoice.js";
 import { lot, request } from "../support.js";
@@ -120,6 +121,25 @@ describe("findings", () => {
     expect(findings).toContainEqual({ finding: "unsuitable wrap", lot: "potato", wrap: "closed film bag" });
     expect(findings).toContainEqual({ finding: "never moves", lot: "mango" });
     expect(yours.lots.find((one) => one.lot === "cantaloupe")!.safeUntil).toBe("2026-06-13");
+  });
+
+  it("tell what is cut and lies in a refrigerator, but too warm; and what is sold washed and lies bare", () => {
+    const cold = ordinaryKitchens.ordinary;
+    const door = cold.places.map((place) =>
+      place.kind === "refrigerator door" ? { ...place, temperature: 6.4 } : place,
+    );
+    const kitchen = { ...cold, places: door };
+    const { findings } = judged(
+      { ...request([lot("cantaloupe", 600, { form: "cut" }), lot("salad-leaves", 200)]), kitchen },
+      arrangement([
+        { lot: "cantaloupe", place: "door", wrap: "lidded box" },
+        { lot: "salad-leaves", place: "shelf", wrap: "none" },
+      ]),
+    );
+    expect(findings).toEqual([
+      { finding: "cut too warm", lot: "cantaloupe", place: "door" },
+      { finding: "cut uncovered", lot: "salad-leaves" },
+    ]);
   });
 
   it("name the place that is too full, and by how much", () => {

@@ -9,7 +9,7 @@ type Words = ReadonlyMap<string, string>;
 
 /** That what was cut of a thing may not be eaten after its last safe day. */
 export const tooLongLine = ({ speaker }: HandoutContext, name: string, { cut, last }: BegunPiece): string =>
-  speaker.say("calendar.cutTooLong", {
+  speaker.say(cut === last ? "calendar.cutAtOnce" : "calendar.cutTooLong", {
     name: speaker.capital(name),
     cut: dayWords(speaker, cut),
     last: dayWords(speaker, last),
@@ -24,7 +24,8 @@ export function begunEvents(context: HandoutContext, plan: Plan, names: Words, k
     return pieces.flatMap((piece, index): DayEvent[] => {
       const key = [keys.get(lot.id) ?? lot.id, lot.commodity, "begun", pieces.length - index];
       const description = `${tooLongLine(context, name, piece)}\n${speaker.say("caution.local")}`;
-      const after = addDays(piece.last, 1);
+      // What keeps for hours only is thrown away the same day.
+      const after = piece.last === piece.cut ? piece.last : addDays(piece.last, 1);
       return [
         {
           sort: "until",

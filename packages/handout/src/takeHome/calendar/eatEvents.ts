@@ -8,7 +8,7 @@ import type { DayEvent } from "./calendarEvents.js";
 /** Most things named in the title of a day: the rest stand below it. */
 const mostNamed = 3;
 
-/** Warnings for a day on which the plan eats of a piece that was cut too long ago by then, by part. */
+/** Warnings for a day on which a part is eaten of which an earlier piece was cut too long ago by then, by part. */
 function tooLong(context: HandoutContext, plan: Plan, names: ReadonlyMap<string, string>, date: string) {
   return new Map(
     plan.lots.flatMap((lot) => {
@@ -33,9 +33,7 @@ export function eatEvents(
     .days.filter(({ lots }) => lots.length > 0)
     .map(({ date, lots, entries }) => {
       const warnings = tooLong(context, plan, names, date);
-      const safe = lots.filter(({ lot }) => !warnings.has(lot));
-      const told = safe.length > 0 ? safe : lots;
-      const named = [...told].sort(soonest).map(({ lot }) => names.get(lot) ?? lot);
+      const named = [...lots].sort(soonest).map(({ lot }) => names.get(lot) ?? lot);
       const warned = lots.flatMap(({ lot }) => warnings.get(lot) ?? []);
       const description = [...warned, ...entries].join("\n");
       const rest = named.length - mostNamed;

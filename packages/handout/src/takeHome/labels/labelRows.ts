@@ -70,7 +70,7 @@ function untilWords(
   const [piece] = begunPieces(lot);
   if (!piece || why !== "quality") return speaker.say(`label.until.${why}`, { date });
   const { cut, last } = piece;
-  return speaker.say("label.until.cutOpen", {
+  return speaker.say(cut === last ? "label.until.cutOpenAtOnce" : "label.until.cutOpen", {
     date,
     cut: dayWords(speaker, cut),
     last: dayWords(speaker, last),

@@ -2,7 +2,7 @@ import type { Plan, PlannedLot } from "@keepwright/planner";
 import { addDays } from "@keepwright/quantities";
 import { dayWords } from "../../words/dates.js";
 import type { HandoutContext } from "../context.js";
-import { moreLikelyThanNot } from "../eating.js";
+import { leftWhole, moreLikelyThanNot } from "../eating.js";
 import { lotNames } from "../names.js";
 import { isPast } from "../safeTime.js";
 import { listed } from "./sheetWords.js";
@@ -43,7 +43,7 @@ function dayLines({ speaker }: HandoutContext, lots: readonly PlannedLot[], name
 }
 
 function leftLines({ speaker }: HandoutContext, plan: Plan, names: Names): string[] {
-  const over = plan.lots.filter((lot) => lot.leftPortions > 0 && !isPast(lot));
+  const over = plan.lots.filter((lot) => leftWhole(lot) > 0 && !isPast(lot));
   const end = addDays(plan.from, plan.days);
   const nameOf = ({ id }: PlannedLot): string => names.get(id) ?? id;
   const keeps = over.filter(({ safeUntil }) => safeUntil === undefined || safeUntil >= end);
@@ -53,7 +53,7 @@ function leftLines({ speaker }: HandoutContext, plan: Plan, names: Names): strin
       : [
           speaker.say("eat.throwAway", {
             name: nameOf(lot),
-            count: lot.leftPortions,
+            count: leftWhole(lot),
             date: dayWords(speaker, lot.safeUntil),
           }),
         ],
@@ -74,7 +74,8 @@ export function shortCutOpenLines(
   const all = plan.lots.flatMap((lot) => (lot.cutOpen ?? []).map((piece) => ({ lot, ...piece })));
   const limited = all.flatMap(({ lot, date, safeUntil, portionsAfter }) => {
     if (safeUntil === undefined) return [];
-    const key = portionsAfter > 0 ? "sheet.cutOpenTooLong" : "sheet.cutOpenUntil";
+    const until = portionsAfter > 0 ? "sheet.cutOpenTooLong" : "sheet.cutOpenUntil";
+    const key = safeUntil === date ? "sheet.cutOpenAtOnce" : until;
     const last = dayWords(speaker, safeUntil);
     return [speaker.say(key, { name: speaker.capital(nameOf(lot)), date: dayWords(speaker, date), last })];
   });
@@ -86,7 +87,7 @@ export function shortCutOpenLines(
 
 /** What is to be eaten up by which day, in order of days; then what is left. */
 export function sheetEating(context: HandoutContext, plan: Plan, names: Names): SheetEating {
-  const eaten = plan.lots.filter((lot) => !isPast(lot) && lot.leftPortions === 0);
+  const eaten = plan.lots.filter((lot) => !isPast(lot) && leftWhole(lot) === 0);
   const days = Array.from({ length: plan.days }, (_, day) => {
     const date = addDays(plan.from, day);
     const lots = eaten.filter((lot) => lastMeal(lot)?.day === day);

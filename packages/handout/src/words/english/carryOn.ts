@@ -24,6 +24,8 @@ export const carryOnWords = {
   "carryOn.gone": "{name}: {reason}.",
   "carryOn.takenAsCut":
     "{name}: some has been eaten, and no day of cutting was told. It is taken as cut on {date} and kept covered in the refrigerator since. If it was cut on another day, or lay elsewhere, say so, for example: “cut the melon yesterday”.",
+  "carryOn.takenAsCutOut":
+    "{name}: some has been eaten, and no day of cutting was told. It is taken as cut on {date}, and this kitchen has no refrigerator for it. If it was cut on another day, or lay in a cold place, say so, for example: “cut the melon yesterday”.",
   "carryOn.cutUndated":
     "{name}: cut, and on which day was not told. It is taken as cut on {date}, the earliest it can have been. If it was cut later, say so, for example: “cut the melon yesterday”.",
   "carryOn.layWarm":

@@ -15,8 +15,10 @@ export const judgementWords = {
   // Safety, told first
   "judge.unsafe.cut out of refrigerator":
     "{name}: cut, and not in the refrigerator (“{place}”). Cold within two hours (one hour where it is hotter than 32 °C or 90 °F), or throw it away.",
+  "judge.unsafe.cut too warm":
+    "{name}: too warm in “{place}”, though it is in the refrigerator. It needs 5 °C (41 °F) or colder: move it to a colder place, or eat it within two hours.",
   "judge.unsafe.cut uncovered":
-    "{name}: cut, and not covered. Cover it, so that nothing touches the cut side.",
+    "{name}: not covered. Cover it, so that nothing touches what is cut or ready to eat.",
   "judge.unsafe.greens in light":
     "{name}: in the light (“{place}”). Light makes green, bitter patches that can make people ill. Keep in the dark.",
 

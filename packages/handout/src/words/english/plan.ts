@@ -162,7 +162,9 @@ export const planWords = {
   "eat.cutOpenUntil":
     "{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}.",
   "eat.cutOpenTooLong":
-    "{count, plural, one {{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}: # portion would be later than that. Freeze it or give it away before.} other {{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}: # portions would be later than that. Freeze them or give them away before.}}",
+    "{count, plural, one {{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}: # portion is more than can be eaten by then. Freeze it or give it away before.} other {{name}: eaten over several days, from {date} on. Once it is cut, cover what is left and put it in the refrigerator at once. For food safety eat it by {last}: # portions are more than can be eaten by then. Freeze them or give them away before.}}",
+  "eat.cutOpenAtOnce":
+    "{count, plural, one {{name}: cut on {date}. No place in this kitchen keeps it safe for longer than hours once it is cut, so eat it within two hours. # portion is more than can be eaten that day: give it away at once or throw it away.} other {{name}: cut on {date}. No place in this kitchen keeps it safe for longer than hours once it is cut, so eat it within two hours. # portions are more than can be eaten that day: give them away at once or throw them away.}}",
   "eat.ready": "{name}: ready to eat about {date}.",
   "eat.notReady": "{name}: no ripening in this place.",
 

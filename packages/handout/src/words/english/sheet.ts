@@ -26,6 +26,8 @@ export const sheetWords = {
     "{name}: once cut (about {date}), cover and chill at once. Eat it by {last}, for food safety.",
   "sheet.cutOpenTooLong":
     "{name}: once cut (about {date}), cover and chill at once. Eat it by {last}, for food safety. There is more than that: freeze the rest or give it away first.",
+  "sheet.cutOpenAtOnce":
+    "{name}: once cut (about {date}), eat it within two hours. There is more than that: give the rest away at once or throw it away.",
   "sheet.left": "Left at the end: {names}. Keep it, freeze it or share it.",
 
   "sheet.move.day": "{date}",

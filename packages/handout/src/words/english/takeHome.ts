@@ -12,6 +12,8 @@ export const takeHomeWords = {
   "calendar.throwAway": "Throw away, do not eat: {name}",
   "calendar.lastCutDay": "Last safe day for what was cut: {name}",
   "calendar.cutTooLong": "{name}: do not eat what was cut on {cut} after {last}. Throw it away.",
+  "calendar.cutAtOnce":
+    "{name}: eat what is cut on {cut} within two hours. Give the rest away at once or throw it away.",
   "calendar.left": "Throw away what is left: {name}",
   "calendar.move": "Move {name} to “{to}”",
   "calendar.moveRipe": "If ripe, move {name} to “{to}”",
@@ -33,6 +35,7 @@ export const takeHomeWords = {
   "label.putAway": "Put away {date}",
   "label.until.quality": "Check from {date}",
   "label.until.cutOpen": "Check from {date}. Once cut on {cut}: eat by {last}, then throw away",
+  "label.until.cutOpenAtOnce": "Check from {date}. Once cut on {cut}: eat within two hours, then throw away",
   "label.until.for safety": "Eat by {date}, then throw away",
   "label.until.at once": "Eat within two hours, then throw away",
   // Held together: a line of its own must not say “eat”.

@@ -24,6 +24,8 @@ export const carryOnSpanish = {
   "carryOn.gone": "{name}: {reason}.",
   "carryOn.takenAsCut":
     "{name}: ya se comió una parte y no dijiste qué día se cortó. Aquí se toma como que se cortó el {date} y que desde entonces está con tapa en el refrigerador. Si no fue así, dilo, por ejemplo: “corté el melón ayer”.",
+  "carryOn.takenAsCutOut":
+    "{name}: ya se comió una parte y no dijiste qué día se cortó. Aquí se toma como que se cortó el {date}, y en esta cocina no hay refrigerador para guardarlo. Si no fue así, dilo, por ejemplo: “corté el melón ayer”.",
   "carryOn.cutUndated":
     "{name}: está en trozos y no dijiste qué día se cortó. Aquí se toma como que se cortó el {date}, lo más temprano que pudo ser. Si fue después, dilo, por ejemplo: “corté el melón ayer”.",
   "carryOn.layWarm":

@@ -15,7 +15,10 @@ export const judgementSpanish = {
   // La salud, primero
   "judge.unsafe.cut out of refrigerator":
     "{name}: en trozos y fuera del refrigerador (“{place}”). Pon en el frío antes de dos horas (una hora si hace más de 32 °C o 90 °F), o tira.",
-  "judge.unsafe.cut uncovered": "{name}: en trozos y sin tapar. Tapa bien, para que nada toque el corte.",
+  "judge.unsafe.cut too warm":
+    "{name}: está en el refrigerador, pero en “{place}” hace demasiado calor. Necesita 5 °C (41 °F) o menos: pásalo a un lugar más frío o come antes de dos horas.",
+  "judge.unsafe.cut uncovered":
+    "{name}: sin tapar. Tapa bien, para que nada toque lo que ya está cortado o se come así.",
   "judge.unsafe.greens in light":
     "{name}: con luz (“{place}”). La luz hace partes verdes y amargas que pueden hacer daño. Guarda sin luz.",
 

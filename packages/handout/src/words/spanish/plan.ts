@@ -162,7 +162,9 @@ export const planSpanish = {
   "eat.cutOpenUntil":
     "{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más.",
   "eat.cutOpenTooLong":
-    "{count, plural, one {{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más: # porción sería para después. Congela o regala esa porción antes.} other {{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más: # porciones serían para después. Congela o regala esas porciones antes.}}",
+    "{count, plural, one {{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más: sobra # porción. Congela o regala esa porción antes.} other {{name}: se come en varios días, desde el {date}. Al cortar, tapa lo que quede y ponlo en el refrigerador de inmediato. Por salud, come hasta el {last} y no más: sobran # porciones. Congela o regala esas porciones antes.}}",
+  "eat.cutOpenAtOnce":
+    "{count, plural, one {{name}: se corta el {date}. Ningún lugar de esta cocina lo conserva seguro más que unas horas una vez cortado: come antes de dos horas. Sobra # porción: regala esa porción de inmediato o tírala.} other {{name}: se corta el {date}. Ningún lugar de esta cocina lo conserva seguro más que unas horas una vez cortado: come antes de dos horas. Sobran # porciones: regala esas porciones de inmediato o tíralas.}}",
   "eat.ready": "{name}: a punto hacia el {date}.",
   "eat.notReady": "{name}: en este lugar no va a madurar.",
 

@@ -27,6 +27,8 @@ export const sheetSpanish = {
     "{name}: al cortar (hacia el {date}), tapa y enfría de inmediato. Por salud, come hasta el {last} y no más.",
   "sheet.cutOpenTooLong":
     "{name}: al cortar (hacia el {date}), tapa y enfría de inmediato. Por salud, come hasta el {last} y no más. Hay más que eso: congela o regala el resto antes.",
+  "sheet.cutOpenAtOnce":
+    "{name}: al cortar (hacia el {date}), come antes de dos horas. Hay más que eso: regala el resto de inmediato o tíralo.",
   "sheet.left": "Queda al final: {names}. Guarda, congela o comparte.",
 
   "sheet.move.day": "{date}",

@@ -11,6 +11,8 @@ export const takeHomeSpanish = {
   "calendar.throwAway": "Tira, no comas: {name}",
   "calendar.lastCutDay": "Último día seguro de lo que se cortó: {name}",
   "calendar.cutTooLong": "{name}: lo que se cortó el {cut}, no lo comas después del {last}. Tíralo.",
+  "calendar.cutAtOnce":
+    "{name}: come antes de dos horas lo que cortes el {cut}. Regala el resto de inmediato o tíralo.",
   "calendar.left": "Tira lo que quede: {name}",
   "calendar.move": "Pasa a “{to}”: {name}",
   "calendar.moveRipe": "Si está a punto, pasa a “{to}”: {name}",
@@ -31,6 +33,8 @@ export const takeHomeSpanish = {
   "label.putAway": "Desde el {date}",
   "label.until.quality": "Revisa desde el {date}",
   "label.until.cutOpen": "Revisa desde el {date}. Si cortas el {cut}: come hasta el {last}, luego tira",
+  "label.until.cutOpenAtOnce":
+    "Revisa desde el {date}. Si cortas el {cut}: come antes de dos horas, luego tira",
   "label.until.for safety": "Come hasta el {date}, luego tira",
   "label.until.at once": "Come antes de dos horas, luego tira",
   // Van juntas: una línea no debe decir solo “comas”.
