@@ -94,7 +94,13 @@ describe.each([...exampleNames, ...generated])("things to take home of %s", (nam
       ),
     );
     const left = events.filter(({ sort }) => sort === "left").map(({ date }) => date);
-    const limited = limits.filter((limit) => limit !== "past").map((limit) => addDays(limit, 1));
+    // What is begun and keeps for hours only is thrown away on the same day.
+    const sameDay = plan.lots.flatMap(({ cutOpen = [] }) =>
+      cutOpen.flatMap(({ date, safeUntil }) => (safeUntil === date ? [date] : [])),
+    );
+    const later = limits.filter((limit) => limit !== "past");
+    for (const date of sameDay) later.splice(later.indexOf(date), 1);
+    const limited = [...later.map((limit) => addDays(limit, 1)), ...sameDay];
     expect(left.sort()).toEqual(limited.sort());
     const away = events.filter(({ summary }) => summary.startsWith("Throw away, do not eat"));
     expect(away).toHaveLength(limits.filter((limit) => limit === "past").length);

@@ -245,6 +245,18 @@ describe("food safety in a calendar", () => {
     expect(events[0]?.summary).toBe("Throw away, do not eat: duskmelon, cut");
   });
 
+  it("says of what keeps for hours only once begun to eat it within them, on that day", () => {
+    const cutOpen = [{ date: "2026-06-13", safeUntil: "2026-06-13", portionsAfter: 1 }];
+    const lots = handMadePlan.lots.map((lot) => (lot.id === "a" ? { ...lot, cutOpen } : lot));
+    const { events } = calendarOf({ ...handMadePlan, lots });
+    const own = events.filter(({ summary }) => /was cut|what is left: moon/.test(summary));
+    expect(own.map(({ date, summary }) => `${date} ${summary}`)).toEqual([
+      "2026-06-13 Last safe day for what was cut: moonleaves",
+      "2026-06-13 Throw away what is left: moonleaves",
+    ]);
+    for (const { description } of own) expect(description).toMatch(/within two hours/);
+  });
+
   it("says of a whole piece that is begun its last safe day, to throw away what is left, and not to eat it later", () => {
     const cutOpen = [{ date: "2026-06-13", safeUntil: "2026-06-14", portionsAfter: 1 }];
     const lots = handMadePlan.lots.map((lot) => (lot.id === "a" ? { ...lot, cutOpen } : lot));

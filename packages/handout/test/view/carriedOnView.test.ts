@@ -57,6 +57,24 @@ function told(change: CarriedOn["changes"][number]["change"], reasons: ChangeRea
 }
 
 describe("a plan carried on, in words", () => {
+  it("says that what was begun lies in the refrigerator only where there is one", () => {
+    const [first] = everyReason;
+    const base = told("stays", [first!]);
+    const id = base.changes[0]!.lot!;
+    const cut = { ...base, takenAsCut: [{ lot: id, date: "2026-06-13", because: "begun" as const }] };
+    const without = {
+      ...cut,
+      plan: {
+        ...cut.plan,
+        places: cut.plan.places.map((place) => ({ ...place, placeKind: "counter" as const })),
+      },
+    };
+    const words = (one: typeof cut) => JSON.stringify(carriedOnView(context, one));
+    expect(words(cut)).toContain("kept covered in the refrigerator since");
+    expect(words(without)).toContain("this kitchen has no refrigerator for it");
+    expect(words(without)).not.toContain("kept covered in the refrigerator since");
+  });
+
   it.each(everyReason.map((reason) => [reason.because, reason] as const))("says why: %s", (_, reason) => {
     const { changes } = carriedOnView(context, told("moves", [reason]));
     expect(changes[0]).not.toMatch(/undefined|NaN|\{|\}|carryOn\./);

@@ -71,6 +71,7 @@ describe("the sheet of a plan", () => {
         cutOpen: [
           { ...limit, portionsAfter: 0 },
           { ...limit, portionsAfter: 2 },
+          { date: from, safeUntil: from, portionsAfter: 1 },
         ],
       },
     ];
@@ -80,6 +81,7 @@ describe("the sheet of a plan", () => {
         /: once cut \(about .*\), cover and chill at once\. Eat it by \w{3} \d+ \w+, for food safety\.$/,
       ),
       expect.stringMatching(/for food safety\. There is more than that: freeze the rest/),
+      expect.stringMatching(/: once cut \(about .*\), eat it within two hours\./),
       expect.stringMatching(/^Once cut, cover and chill at once: .* and .*\.$/),
     ]);
   });
