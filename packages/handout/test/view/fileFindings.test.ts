@@ -176,6 +176,9 @@ const situations: Readonly<Record<Code, () => unknown>> = {
   "file no such field": changed({ loft: 1 }),
   "file form": carried({}, { lots: [{ lot: "kale", ripeness: [] }] }),
   "file day": carried({}, { lots: [{ lot: "kale", since: "yesterday" }] }),
+  "file wanted day": planned({
+    haul: { lots: [{ ...lot("a", "kale", 100), wanted: { when: "on", day: "someday" } }] },
+  }),
   "file other": said("file other", { whole: "row", at: "id", stands: "“a b”", why: "§" }),
   "haul not there": said("haul not there", {}),
   "haul not understood": said("haul not understood", {}),

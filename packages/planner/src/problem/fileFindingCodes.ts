@@ -41,6 +41,7 @@ export const fileFindingCodes = [
   "file text too long",
   "file no such field",
   "file day",
+  "file wanted day",
   "file form",
   "file other",
   "haul not there",

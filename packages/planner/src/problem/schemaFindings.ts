@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import { type FindingCode, type FindingValues, told } from "./findingCode.js";
 import type { Finding } from "./inputError.js";
+import { mostDaysAhead, wantedDayForms } from "./wanted.js";
 
 const longest = 80;
 
@@ -70,6 +71,8 @@ function tooBig({ origin, maximum }: z.core.$ZodIssueTooBig): Remedy {
 
 /** What would work instead, in our own words; the schema's own message where there are none. */
 function remedyFor(issue: Issue): Remedy {
+  if (issue.message === wantedDayForms)
+    return [`Write ${wantedDayForms}.`, "file wanted day", { most: mostDaysAhead }];
   switch (issue.code) {
     case "invalid_type": {
       const { expected } = issue;

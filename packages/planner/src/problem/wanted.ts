@@ -22,15 +22,16 @@ export type WantedWord = (typeof wantedWords)[number];
 /** Days ahead that a lot may be wanted for, at most: nothing is planned for longer. */
 export const mostDaysAhead = 60;
 
-const forms = `a day of the week ("friday"), a date ("2026-06-19"), or whole days from the first day (0 to ${mostDaysAhead})`;
+/** What the day may be given as; what is wrong with it says so. */
+export const wantedDayForms = `a day of the week ("friday"), a date ("2026-06-19"), or whole days from the first day (0 to ${mostDaysAhead})`;
 
 const day = z.union(
   [
     z.enum(weekdays),
-    z.string().regex(/^\d{4}-\d{2}-\d{2}$/, { error: `write ${forms}` }),
+    z.string().regex(/^\d{4}-\d{2}-\d{2}$/, { error: wantedDayForms }),
     z.number().int().min(0).max(mostDaysAhead).describe("d from the first day"),
   ],
-  { error: forms },
+  { error: wantedDayForms },
 );
 
 /** A day somebody wants a lot ready for. A weekday is the next one after the first day, which is only known when a plan is asked for. */

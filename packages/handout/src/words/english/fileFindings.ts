@@ -83,6 +83,8 @@ export const fileFindingWords = {
   "finding.file text too long": "{where}: {stands}. Write it in {most} letters at most.",
   "finding.file no such field": "{where}: {stands}. Take out {keys}: no field has that name.",
   "finding.file day": "{where}: {stands}. Write a day as year-month-day, for example 2026-06-13.",
+  "finding.file wanted day":
+    "{where}: {stands}. Write a day of the week (“friday”), a date (“2026-06-19”), or whole days from the first day (0 to {most}).",
   "finding.file form":
     "{where}: {stands}. Write it in one of the forms that the guide to kitchens and hauls shows.",
   "finding.file other": "{where}: {stands}. Correct it: {why}.",

@@ -82,6 +82,8 @@ export const fileFindingsSpanish = {
   "finding.file text too long": "{where}: {stands}. Escríbelo con {most} letras como mucho.",
   "finding.file no such field": "{where}: {stands}. Quita {keys}: ningún campo tiene ese nombre.",
   "finding.file day": "{where}: {stands}. Escribe un día como año-mes-día, por ejemplo 2026-06-13.",
+  "finding.file wanted day":
+    "{where}: {stands}. Escribe un día de la semana en inglés (“friday”), una fecha (“2026-06-19”) o días enteros desde el primero (de 0 a {most}).",
   "finding.file form":
     "{where}: {stands}. Escríbelo en una de las formas que muestra la guía de cocinas y compras.",
   "finding.file other": "{where}: {stands}. Corrígelo: {why}.",
