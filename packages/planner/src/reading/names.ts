@@ -77,6 +77,14 @@ function lookedUp(catalogue: Catalogue, text: string): Omit<FoundName, "implied"
   };
 }
 
+/** A word written as two by many who write lists ("water melon", "egg plant"): the name that both make together. */
+function writtenApart(catalogue: Catalogue, tokens: readonly Token[], at: number): NameFound | undefined {
+  const [first, second] = [tokens[at], tokens[at + 1]];
+  if (first?.kind !== "word" || second?.kind !== "word") return undefined;
+  const name = lookedUp(catalogue, `${first.text}${second.text}`);
+  return name && { name: { ...name, implied: [] }, next: at + 2 };
+}
+
 /** Is the rest of a longer name only a state ("with tops") or a unit that the kind has ("cloves")? */
 function restIsSaidElsewhere(
   catalogue: Catalogue,
@@ -110,10 +118,14 @@ const noKind: FoundName = {
  * what it is.
  */
 export function nameAt(catalogue: Catalogue, tokens: readonly Token[], at: number): NameFound | undefined {
-  const found = windows(tokens, at, nameIndex(catalogue).longestName).flatMap(({ text, next }) => {
-    const name = lookedUp(catalogue, text);
-    return name ? [{ name: { ...name, implied: impliedBy(tokens, at, next) }, next }] : [];
-  });
+  const found: NameFound[] = windows(tokens, at, nameIndex(catalogue).longestName).flatMap(
+    ({ text, next }) => {
+      const name = lookedUp(catalogue, text);
+      return name ? [{ name: { ...name, implied: impliedBy(tokens, at, next) }, next }] : [];
+    },
+  );
+  const apart = writtenApart(catalogue, tokens, at);
+  if (apart && apart.next > (found[0]?.next ?? 0)) found.unshift(apart);
   const other = notKeptNameAt(tokens, at);
   if (other && other.next >= (found[0]?.next ?? 0))
     return { name: { ...noKind, notKept: other.found }, next: other.next };

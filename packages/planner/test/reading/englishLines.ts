@@ -192,7 +192,7 @@ export const englishLines: readonly (readonly [line: string, read: string])[] = 
   ["cilanto", "cilantro 60 g"],
   ["parsly", "parsley 60 g"],
   ["zuchinni 2", "zucchini 392 g"],
-  ["egg plant 1", "? unsafe or other; ? salsify/shiso"],
+  ["egg plant 1", "eggplant 548 g"],
   ["sweetcorn 4", "sweet-corn 1000 g"],
   ["spring onions 1 bunch", "green-onion 100 g"],
   ["beetroot 3", "beet 246 g"],

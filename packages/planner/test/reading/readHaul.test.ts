@@ -19,6 +19,30 @@ function grams(expected: Expected): number | undefined {
   return Math.round(count * unit.grams * 100) / 100;
 }
 
+describe("a name written as two words", () => {
+  it.each([
+    ["1 water melon", "watermelon"],
+    ["2 egg plants", "eggplant"],
+    ["blue berries", "blueberry"],
+    ["1 lb straw berries", "strawberry"],
+    ["a pine apple", "pineapple"],
+    ["2 grape fruits", "grapefruit"],
+    ["bread fruit", "breadfruit"],
+  ])("%s", (text, kind) => {
+    expect(lotsIn(text).map(({ lot }) => lot.commodity)).toEqual([kind]);
+    expect(questionsIn(text).map(({ ask }) => ask)).not.toContain("what is this");
+  });
+
+  it("does not join what stands on two lines or has a comma between", () => {
+    expect(lotsIn("2 grapes\n1 pineapple, 2 apples").map(({ lot }) => lot.commodity)).toEqual([
+      "grape",
+      "pineapple",
+      "apple",
+    ]);
+    expect(lotsIn("1 lb water, melon").map(({ lot }) => lot.commodity)).not.toContain("watermelon");
+  });
+});
+
 describe("phrases as people write them", () => {
   it.each(phrases)("%s", (text, ...expected) => {
     const lots = lotsIn(text);
