@@ -185,7 +185,7 @@ describe("putting a lot elsewhere", () => {
     const over = () => page.getByRole("status").filter({ hasText: "over “Counter”" }).count();
     for (let step = 0; step < 8 && (await over()) === 0; step++) await keyboard.press("ArrowDown");
     await keyboard.press("Space");
-    await trial(page, /^Carrots, part 2 of 2: “Counter” instead/).waitFor();
+    await trial(page, /^Carrots \(part 2 of 2\): “Counter” instead/).waitFor();
     await keep(page).waitFor(judging);
     await tabTo(page, keep(page));
     await keyboard.press("Enter");
