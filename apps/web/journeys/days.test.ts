@@ -97,7 +97,7 @@ describe("a list of Saturday opened on Monday", () => {
     let text = "";
     for await (const piece of stream) text += piece;
     expect(JSON.parse(text).entered).toMatchObject({
-      version: 4,
+      version: 5,
       from: "2026-06-13",
       before: [{ day: "2026-06-15", text: haul }],
     });
