@@ -10,6 +10,7 @@ import {
 } from "../state/plannerState.js";
 import { type RegionChoice, regions } from "../state/region.js";
 import { type At, type Check, choice, isRecord, number, type Unused, unusable, within } from "./check.js";
+import { keptFields } from "./keptFields.js";
 import { restoreClass } from "./restoreClass.js";
 import { restoreKitchens } from "./restoreKitchens.js";
 import {
@@ -78,29 +79,7 @@ function restoreKitchen(
 /** Versions in which this state has been kept; what was kept before they were counted has none. */
 const versions: readonly unknown[] = [1, 2, 3, 4, 5];
 
-const fields: ReadonlySet<string> = new Set([
-  "version",
-  "text",
-  "corrections",
-  "meant",
-  "kitchen",
-  "kitchens",
-  "people",
-  "days",
-  "portions",
-  "away",
-  "units",
-  "language",
-  "region",
-  "done",
-  "lying",
-  "vents",
-  "chosen",
-  "from",
-  "before",
-  "missed",
-  "classForm",
-] satisfies (keyof PlannerState)[]);
+const fields: ReadonlySet<string> = new Set(["version", ...keptFields]);
 
 /**
  * The one door for whatever was saved before, by this version or an older one: repairs what can be repaired, keeps the person's words whatever

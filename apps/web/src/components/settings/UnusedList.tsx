@@ -1,5 +1,5 @@
-import type { PlannerState } from "../../state/plannerState.js";
 import type { Unused, Wanted } from "../../storage/check.js";
+import { keptFields } from "../../storage/keptFields.js";
 import { type SaySettings, useSettingsWords } from "../../words/settingsWords.js";
 
 type Agreement = Extract<Wanted, { want: "agreement" }>;
@@ -26,34 +26,10 @@ function remedy(say: SaySettings, wanted: Exclude<Wanted, Agreement>): string {
   }
 }
 
-/** Fields that have a name beside that in the file. */
-const named = [
-  "text",
-  "people",
-  "days",
-  "portions",
-  "kitchen",
-  "kitchens",
-  "corrections",
-  "meant",
-  "away",
-  "units",
-  "language",
-  "region",
-  "done",
-  "lying",
-  "vents",
-  "chosen",
-  "from",
-  "before",
-  "missed",
-  "classForm",
-] as const satisfies readonly (keyof PlannerState)[];
-
 /** In the person's words, and as it stands in the file for whoever mends it; once where both are the same. */
 function fieldName(say: SaySettings, at: string): string {
   if (at === "") return say("unused.whole");
-  const key = named.find((each) => at === each);
+  const key = keptFields.find((each) => at === each);
   const name = key && say(`unused.field.${key}`);
   return name === undefined || name === at ? at : say("unused.named", { name, field: at });
 }
