@@ -1,6 +1,7 @@
 import type { BoundLot } from "../problem/bindHaul.js";
 import { told } from "../problem/findingCode.js";
 import { type Finding, HappenedError } from "../problem/inputError.js";
+import { sum } from "../problem/sum.js";
 import { hasSafeTime } from "../rules/underControl.js";
 import type { BoundHappened, BoundHappening } from "./bindHappened.js";
 import type { HappenedAmount } from "./happened.js";
@@ -32,8 +33,6 @@ interface Counting {
 const nothing = 0.05;
 /** More said to be gone than there was, by up to this share of it, is all of it: people round. */
 const roundedUp = 0.1;
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** What a lot is called, in what is told of it in an error. */
 const nameIn = (thing: string): string => thing.replace("happened lot ", "");

@@ -1,3 +1,4 @@
+import { sum } from "../problem/sum.js";
 import { eatenWhileSafe, thrownPortions } from "./eatenWhileSafe.js";
 import { addArc, emptyNetwork, type FlowNetwork, flowOn, sendFlow } from "./minimumCostFlow.js";
 
@@ -44,8 +45,6 @@ export interface Pace {
   readonly portions: number;
   readonly cost: number;
 }
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 const noPace: Pace = { portions: Number.POSITIVE_INFINITY, cost: 0 };
 

@@ -2,6 +2,7 @@ import { type JudgedLot, judgeChange, type LotChange, type LotOutcome } from "@k
 import type { Problem } from "../problem/problem.js";
 import type { Part } from "../problem/programme.js";
 import { simulatedPart } from "../problem/simulationOf.js";
+import { sum } from "../problem/sum.js";
 import { programmeEffort } from "../rules/effort.js";
 import { dailyLimit } from "../rules/portionsADay.js";
 import { smellCost, takenSmells } from "../rules/smells.js";
@@ -233,8 +234,6 @@ function outcomesOf(
 const hardly = 3e-4;
 
 const hardlyShifted = (before: number, after: number): boolean => Math.abs(after - before) < hardly * before;
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** Parts after the changes, numbered as `judgeChange` numbers them; nothing where one was taken away. */
 function changedParts(current: Evaluation, changes: readonly PartChange[]): (Part | undefined)[] {

@@ -1,4 +1,5 @@
 import { type Choice, choiceKey } from "../problem/programme.js";
+import { sum } from "../problem/sum.js";
 import { weights } from "../rules/weights.js";
 import { type Assignment, cheapestAssignments } from "./assignment.js";
 import { better, from, onFrom } from "./downhill.js";
@@ -34,8 +35,6 @@ const mostLots = 20;
 /** Whether lots are worth arranging anew: all cold places are short of room, and the lots are few enough. */
 export const worthArranging = (prepared: Prepared): boolean =>
   prepared.problem.lots.length <= mostLots && coldIsShort(prepared);
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** The cheapest arrangements of all lots by estimates of each by itself; as much room as there is now counts as there, so that staying as it is fits. */
 function cheapest(search: Search, ways: readonly (readonly LotWay[])[]): readonly Assignment[] {
